@@ -1,0 +1,19 @@
+package fourfold.facts;
+
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.UUID;
+
+/**
+ * A deed of the parent with its time. Acts are kept in a log of their own and read in order of time.
+ *
+ * @param id unique across computers
+ * @param child whom it concerns
+ * @param at when it was done, kept to the millisecond
+ * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
+ * @param deed what was done
+ */
+public record Act(UUID id, UUID child, Instant at, int zoneOffsetMinutes, Deed deed) {
+    /** Oldest first; equal times by id, so that two computers agree. */
+    public static final Comparator<Act> IN_ORDER = Comparator.comparing(Act::at).thenComparing(a -> a.id().toString());
+}

@@ -1,0 +1,51 @@
+package fourfold.facts;
+
+import java.util.List;
+import java.util.UUID;
+
+/** What a parent can do to steer a child's practice. Deeds are kept; none of them deletes an answer. */
+public sealed interface Deed {
+    /** Practise this family more, until it is fluent. */
+    record Focus(Family family) implements Deed {}
+
+    /** Leave this family out for now. */
+    record Hold(Family family) implements Deed {}
+
+    /** Neither focus nor hold any longer. */
+    record Release(Family family) implements Deed {}
+
+    /** Begin this family again: earlier answers stay in the log and no longer count towards its level. */
+    record Reset(Family family) implements Deed {}
+
+    /** Open a table by hand, whatever the order says. */
+    record OpenTable(int table) implements Deed {
+        public OpenTable {
+            Families.checkTable(table);
+        }
+    }
+
+    /** Close a table: families that only it has opened are not introduced. */
+    record CloseTable(int table) implements Deed {
+        public CloseTable {
+            Families.checkTable(table);
+        }
+    }
+
+    /** The order in which tables open. */
+    record Order(List<Integer> tables) implements Deed {
+        public Order {
+            tables = List.copyOf(tables);
+            if (tables.size() != Families.LARGEST_FACTOR
+                    || tables.stream().distinct().count() != tables.size()
+                    || tables.stream().anyMatch(t -> t < 1 || t > Families.LARGEST_FACTOR)) {
+                throw new IllegalArgumentException("an order names each table from 1 to 10 once, not " + tables);
+            }
+        }
+    }
+
+    /** Set one of the child's settings; the name and the text are checked where settings are read. */
+    record Choose(String setting, String chosen) implements Deed {}
+
+    /** Take back an earlier deed. Taking back an undo brings the deed back. */
+    record Undo(UUID act) implements Deed {}
+}

@@ -1,0 +1,5 @@
+/** Fourfold: daily practice of multiplication and division facts at home. */
+@NullMarked
+package fourfold;
+
+import org.jspecify.annotations.NullMarked;
