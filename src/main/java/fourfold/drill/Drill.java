@@ -34,6 +34,9 @@ public final class Drill {
     /** How long a right answer stands before the next question (our own choice). */
     public static final Duration RIGHT_STANDS = Duration.ofMillis(600);
 
+    /** Enter with nothing typed means "show me" only this long after the question (our own choice). */
+    static final Duration SHOW_ME_AFTER = Duration.ofMillis(1500);
+
     /** After so many slips in typing what is in view the drill goes on all the same. */
     private static final int MOST_TRIES = 3;
 
@@ -182,20 +185,33 @@ public final class Drill {
         if (event instanceof Event.Erase erase) {
             return Step.to(with(asking.erased(erase.at())));
         }
+        if (event instanceof Event.Line line) {
+            return answered(asking.line(line.digits()), line.at(), false);
+        }
         if (event instanceof Event.Enter enter) {
-            return asking.typed().isEmpty() ? Step.to(this) : answered(asking, enter.at());
+            return asking.typed().isEmpty() && !mayAskToBeShown(asking, enter.at())
+                    ? Step.to(this)
+                    : answered(asking, enter.at(), false);
         }
         boolean waitedEnough = asking.lastKeyAt()
                 .filter(key -> Duration.between(key, event.at())
                                 .compareTo(progress.steering().settings().calm())
                         >= 0)
                 .isPresent();
-        return event instanceof Event.Tick && waitedEnough ? answered(asking, event.at()) : Step.to(this);
+        return event instanceof Event.Tick && waitedEnough ? answered(asking, event.at(), true) : Step.to(this);
     }
 
-    private Step answered(Asking asking, Instant at) {
+    /** Enter with nothing typed asks to be shown the answer, unless it is the tail of the key before. */
+    private static boolean mayAskToBeShown(Asking asking, Instant at) {
+        return !asking.isInView()
+                && asking.shownAt()
+                        .filter(s -> Duration.between(s, at).compareTo(SHOW_ME_AFTER) >= 0)
+                        .isPresent();
+    }
+
+    private Step answered(Asking asking, Instant at, boolean waitedFor) {
         Answer answer = answer(asking, at);
-        int missing = answer.isMissing() ? missingInARow + 1 : 0;
+        int missing = answer.isMissing() && waitedFor ? missingInARow + 1 : 0;
         Drill after = withProgress(progress.after(answer), missing);
         return Step.to(after.follow(asking, answer, at), new Effect.Keep(answer));
     }

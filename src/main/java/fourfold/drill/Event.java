@@ -1,5 +1,6 @@
 package fourfold.drill;
 
+import fourfold.facts.Answer;
 import java.time.Instant;
 
 /** Something that happened, with its time on the program's one monotonic clock. */
@@ -12,6 +13,18 @@ public sealed interface Event {
         public Digit {
             if (digit < 0 || digit > 9) {
                 throw new IllegalArgumentException("a digit is from 0 to 9, not " + digit);
+            }
+        }
+    }
+
+    /**
+     * A whole line typed where single keys cannot be seen: up to {@value fourfold.facts.Answer#LONGEST_TYPED} digits, or
+     * nothing for "show me".
+     */
+    record Line(String digits, Instant at) implements Event {
+        public Line {
+            if (digits.length() > Answer.LONGEST_TYPED || !digits.chars().allMatch(c -> c >= '0' && c <= '9')) {
+                throw new IllegalArgumentException("a line is at most 4 digits, not \"" + digits + "\"");
             }
         }
     }

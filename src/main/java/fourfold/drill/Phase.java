@@ -63,6 +63,12 @@ public sealed interface Phase {
                     prompt, purpose, reason, shownAt, Optional.of(at), digits, first, erasures, interrupted, tries);
         }
 
+        /** A whole line at once: when its first digit was typed is not known. */
+        Asking line(String digits) {
+            return new Asking(
+                    prompt, purpose, reason, shownAt, lastKeyAt, digits, Optional.empty(), 0, interrupted, tries);
+        }
+
         Asking erased(Instant at) {
             String left = typed.isEmpty() ? typed : typed.substring(0, typed.length() - 1);
             int more = typed.isEmpty() ? 0 : 1;
