@@ -1,0 +1,123 @@
+package fourfold.memory;
+
+/**
+ * A sum of powers of ages, Σ (t − t_k)^(−d_k), held in a fixed number of fading terms, so that adding a presentation and
+ * reading the sum cost the same whether there were five presentations or five thousand.
+ *
+ * <p>A power is an integral of exponentials, age^(−d) = 1/Γ(d) ∫ e^(d·u) exp(−e^u·age) du over all u; the trapezoid rule
+ * with the step ln 2 turns it into terms that halve their speed one after the other (the method: Beylkin and Monzón 2005,
+ * Applied and Computational Harmonic Analysis 19, 17–48). For ages from one second to ten years of practice and decays
+ * from 0.03 to 1.5 the sum is within 2·10⁻⁵ of the exact one; a test measures it.
+ */
+final class FadingSum {
+    /** Terms of the sum; the last one stands for everything slower and does not fade. */
+    static final int TERMS = 38;
+
+    /** The most a decay can be; the reciprocal gamma function below is good up to two. */
+    static final double MOST_DECAY = 1.9;
+
+    private static final int FADING = TERMS - 1;
+    private static final int SLOWEST_EXPONENT = -32;
+    private static final double LN2 = Math.log(2);
+    private static final double[] SPEEDS = speeds();
+
+    /** Coefficients of 1/Γ(z) = Σ c_k z^k (Abramowitz and Stegun 1964, 6.1.34; from memory, tested against a library). */
+    private static final double[] RECIPROCAL_GAMMA = {
+        1.0000000000000000,
+        0.5772156649015329,
+        -0.6558780715202538,
+        -0.0420026350340952,
+        0.1665386113822915,
+        -0.0421977345555443,
+        -0.0096219715278770,
+        0.0072189432466630,
+        -0.0011651675918591,
+        -0.0002152416741149,
+        0.0001280502823882,
+        -0.0000201348547807,
+        -0.0000012504934821,
+        0.0000011330272320,
+        -0.0000002056338417,
+        0.0000000061160950,
+        0.0000000050020075,
+        -0.0000000011812746,
+    };
+
+    private FadingSum() {}
+
+    /**
+     * How much of each term is left after some time.
+     *
+     * @param seconds not negative
+     * @param left filled, {@link #TERMS} long
+     */
+    static void fade(double seconds, double[] left) {
+        double slowest = Math.exp(-SPEEDS[0] * seconds);
+        double middle = Math.exp(-SPEEDS[FADING / 2] * seconds);
+        left[0] = slowest;
+        left[FADING / 2] = middle;
+        for (int i = 1; i < FADING / 2; i++) {
+            slowest *= slowest;
+            left[i] = slowest;
+        }
+        for (int i = FADING / 2 + 1; i < FADING; i++) {
+            middle *= middle;
+            left[i] = middle;
+        }
+        left[FADING] = 1;
+    }
+
+    /** The sum of the terms from {@code from} on, each multiplied by what is left of it. */
+    static double read(double[] terms, int from, double[] left) {
+        // Two sums side by side: the processor need not wait for one addition before the next.
+        double even = 0;
+        double odd = 0;
+        for (int i = 0; i < TERMS; i += 2) {
+            even += terms[from + i] * left[i];
+            odd += terms[from + i + 1] * left[i + 1];
+        }
+        return even + odd;
+    }
+
+    /** Lets the terms from {@code from} on fade. */
+    static void apply(double[] terms, int from, double[] left) {
+        for (int i = 0; i < TERMS; i++) {
+            terms[from + i] *= left[i];
+        }
+    }
+
+    /** Adds {@code weight} presentations of age zero that will fade with that decay. */
+    static void add(double[] terms, int from, double decay, double weight) {
+        double term = weight * LN2 * reciprocalGamma(decay) * Math.exp(SLOWEST_EXPONENT * LN2 * decay);
+        double growth = Math.exp(LN2 * decay);
+        // All terms slower than the slowest: a part that does not fade and a part that fades with the slowest, so that
+        // their sum and its slope are right.
+        double fading = term / (2 * growth - 1);
+        terms[from] += fading;
+        terms[from + FADING] += term / (growth - 1) - fading;
+        for (int i = 0; i < FADING; i++) {
+            terms[from + i] += term;
+            term *= growth;
+        }
+    }
+
+    /** 1/Γ(d) for d from 0 to 2. */
+    static double reciprocalGamma(double d) {
+        if (d > 1) {
+            return reciprocalGamma(d - 1) / (d - 1);
+        }
+        double sum = 0;
+        for (int k = RECIPROCAL_GAMMA.length - 1; k >= 0; k--) {
+            sum = (sum + RECIPROCAL_GAMMA[k]) * d;
+        }
+        return sum;
+    }
+
+    private static double[] speeds() {
+        double[] speeds = new double[FADING];
+        for (int i = 0; i < FADING; i++) {
+            speeds[i] = Math.pow(2, SLOWEST_EXPONENT + i);
+        }
+        return speeds;
+    }
+}

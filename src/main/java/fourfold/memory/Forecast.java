@@ -1,0 +1,69 @@
+package fourfold.memory;
+
+import java.time.Duration;
+
+/**
+ * What is to be expected of one trace at one moment. All times are times of thinking: the hands' own time is outside, so
+ * a limit on the response time has to be shortened by the motor time first.
+ */
+public final class Forecast {
+    private final double activation;
+    private final Pace pace;
+    private final Parameters parameters;
+
+    Forecast(double strength, Pace pace, Parameters parameters) {
+        this.activation = Math.log(strength);
+        this.pace = pace;
+        this.parameters = parameters;
+    }
+
+    /** The logarithm of the trace's strength, about −4 to 4; negative infinity for what was never met. */
+    public double activation() {
+        return activation;
+    }
+
+    /** The chance that the fact is recalled, 0 to 1, before the child's own record corrects anything. */
+    public double chanceRecalled() {
+        return Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
+    }
+
+    /** The chance that the answer is right, recalled or worked out, 0 to 1. */
+    public double chanceRight() {
+        double recalled = chanceRecalled();
+        return recalled * (1 - parameters.slips()) + (1 - recalled) * parameters.workedOut();
+    }
+
+    /** The median time of thinking, at most the time it takes to work the answer out. */
+    public Duration medianThinking() {
+        double seconds = Math.min(parameters.workingOut(), Math.exp(logMedian()));
+        return Duration.ofNanos(Math.round(seconds * 1e9));
+    }
+
+    /**
+     * The chance that the answer is right and thought of within the limit, 0 to 1, corrected by the child's own record.
+     *
+     * @param limit of thinking alone
+     */
+    public double chanceRightWithin(Duration limit) {
+        return chanceRightWithin(limit.toNanos() / 1e9);
+    }
+
+    /** As {@link #chanceRightWithin(Duration)}, with the limit in seconds. */
+    public double chanceRightWithin(double limitSeconds) {
+        return pace.corrected(plainChanceWithin(limitSeconds));
+    }
+
+    /** The chance before the child's own record corrects it. */
+    double plainChanceWithin(double limitSeconds) {
+        double logLimit = Math.log(limitSeconds);
+        double recalled = chanceRecalled();
+        double inTime = recalled == 0 ? 0 : Equations.normalBelow((logLimit - logMedian()) / parameters.spread());
+        double workedOut =
+                Equations.normalBelow((logLimit - Math.log(parameters.workingOut())) / parameters.workingSpread());
+        return recalled * (1 - parameters.slips()) * inTime + (1 - recalled) * parameters.workedOut() * workedOut;
+    }
+
+    private double logMedian() {
+        return pace.level() - parameters.speedUp() * activation;
+    }
+}

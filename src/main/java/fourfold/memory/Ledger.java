@@ -1,0 +1,174 @@
+package fourfold.memory;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Operation;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+
+/** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
+final class Ledger {
+    /** A trace not asked for an hour is asked anew; only such answers judge the forecasts. Our own choice. */
+    private static final long ANEW_MILLIS = 3_600_000;
+
+    private static final int[] PRODUCT_OF = productOfEachTrace();
+
+    final Parameters parameters;
+    private final TraceState[] traces;
+    private final boolean[] owned = new boolean[Trace.COUNT];
+    private final Kin kin;
+    private final double[] strengths;
+    private final double[] logLikelihoods;
+    Pace pace;
+    private double clock;
+    private long millis;
+    private boolean started;
+
+    Ledger(Parameters parameters) {
+        this.parameters = parameters;
+        this.traces = new TraceState[Trace.COUNT];
+        java.util.Arrays.fill(traces, new TraceState(parameters));
+        this.kin = new Kin(parameters);
+        this.pace = Pace.usual(parameters);
+        this.strengths = new double[parameters.rates()];
+        this.logLikelihoods = new double[parameters.rates()];
+    }
+
+    Ledger(Ledger other) {
+        this.parameters = other.parameters;
+        this.traces = other.traces.clone();
+        this.kin = new Kin(other.kin);
+        this.pace = other.pace;
+        this.clock = other.clock;
+        this.millis = other.millis;
+        this.started = other.started;
+        this.strengths = new double[parameters.rates()];
+        this.logLikelihoods = new double[parameters.rates()];
+    }
+
+    /** The memory's own time: silence longer than a pause counts only by the share that lies between drills. */
+    double clockAt(long at) {
+        double seconds = started ? Math.max(0, at - millis) / 1000.0 : 0;
+        double beyond = Math.max(0, seconds - parameters.pause());
+        return clock + seconds - beyond + beyond * parameters.betweenDrills();
+    }
+
+    /** The strength of a trace, with what a quotient gains from its product. */
+    double strength(int trace, double at) {
+        return traces[trace].strength(at) + helped(trace, at);
+    }
+
+    private double helped(int trace, double at) {
+        int product = PRODUCT_OF[trace];
+        return product == trace ? 0 : parameters.fromProducts() * traces[product].strength(at);
+    }
+
+    TraceState trace(int trace) {
+        return traces[trace];
+    }
+
+    /** Takes one more answer. Numbers copied are not the memory's business. */
+    void take(Answer answer, MotorTime motor) {
+        if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
+            return;
+        }
+        int index = index(question);
+        long at = answer.askedAt().toEpochMilli();
+        clock = clockAt(at);
+        millis = started ? Math.max(millis, at) : at;
+        started = true;
+        if (!owned[index]) {
+            traces[index] = new TraceState(traces[index]);
+            owned[index] = true;
+        }
+        TraceState trace = traces[index];
+        java.util.Arrays.fill(strengths, 0);
+        double before = strength(index, clock);
+        trace.settle(clock, strengths);
+        if (answer.purpose().isFromMemory()) {
+            judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+        }
+        trace.present(clock, millis, strengths);
+        trace.mix(kin.expected(index));
+        if (trace.answers() > 0) {
+            kin.put(index, trace.rate());
+        }
+    }
+
+    /** Declares every trace shared, so that each is copied before its next change. */
+    void disown() {
+        java.util.Arrays.fill(owned, false);
+    }
+
+    /** Forgets a trace: what comes later begins from nothing. */
+    void forget(int trace) {
+        traces[trace] = new TraceState(parameters);
+        owned[trace] = true;
+        kin.remove(trace);
+    }
+
+    private void judge(Answer answer, double seconds, int index, double strength) {
+        boolean right = answer.isCorrect();
+        boolean timed = !Double.isNaN(seconds);
+        boolean tells = answer.isMissing() ? answer.whole().isPresent() : timed;
+        if (!tells) {
+            return;
+        }
+        double thinking = Math.max(parameters.leastThinking(), seconds);
+        boolean recalled = right && thinking <= parameters.limit();
+        TraceState trace = traces[index];
+        Forecast forecast = new Forecast(strength, pace, parameters);
+        if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
+            pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
+        }
+        if (trace.presentations() == 0 && recalled) {
+            trace.bringAlong(strengths);
+        }
+        double help = helped(index, clock);
+        for (int k = 0; k < strengths.length; k++) {
+            double activation = Math.log(strengths[k] + help);
+            logLikelihoods[k] = Math.log(likelihood(right, timed ? Math.log(thinking) : 0, activation));
+        }
+        trace.weigh(logLikelihoods);
+        if (recalled && trace.presentations() > 0) {
+            pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
+        }
+    }
+
+    /** How likely the answer is at an activation: recalled and log-normal in time, or worked out, or missed. */
+    private double likelihood(boolean right, double logThinking, double activation) {
+        double recalled = Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
+        if (!right) {
+            return recalled * parameters.slips() + (1 - recalled) * (1 - parameters.workedOut()) + 1e-3;
+        }
+        double fast = density(logThinking - pace.level() + parameters.speedUp() * activation, parameters.spread());
+        double slow = density(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread());
+        return recalled * (1 - parameters.slips()) * (recalled == 0 ? 0 : fast)
+                + (1 - recalled) * parameters.workedOut() * slow
+                + 1e-3;
+    }
+
+    private static double density(double off, double spread) {
+        double z = off / spread;
+        return Math.exp(-z * z / 2) / (spread * 2.5066282746310002);
+    }
+
+    private static int index(Question question) {
+        int left = question.left();
+        int right = question.right();
+        if (question.operation() == Operation.MULTIPLY) {
+            int high = Math.max(left, right);
+            return high * (high - 1) / 2 + Math.min(left, right) - 1;
+        }
+        return Families.COUNT + (right - 1) * Families.LARGEST_FACTOR + left / right - 1;
+    }
+
+    private static int[] productOfEachTrace() {
+        int[] products = new int[Trace.COUNT];
+        for (Trace trace : Families.traces()) {
+            products[trace.index()] = trace.family().index();
+        }
+        return products;
+    }
+}

@@ -1,0 +1,126 @@
+package fourfold.memory;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Family;
+import fourfold.facts.Trace;
+import java.time.Duration;
+import java.time.Instant;
+
+/**
+ * One child's whole memory of the facts, as far as the answers tell: a fold of the answer log. Immutable.
+ *
+ * <p>Each trace has an activation, the logarithm of a sum of powers of the ages of its presentations; every presentation
+ * fades with a decay of its own that grows with the activation it met (Pavlik and Anderson 2005) and with the trace's
+ * rate of forgetting. That rate is learned from outcome and thinking time of every answer (after van Rijn, van Maanen and
+ * van Woudenberg 2009; Sense and others 2016), here as a likelihood over a grid of rates that starts from the trace's kin.
+ * Time between drills counts only in part. Answers with the right one in view are presentations and nothing more.
+ */
+public final class Memory {
+    private final Ledger ledger;
+
+    private Memory(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    /** Of a child who has answered nothing yet. */
+    public static Memory blank(Parameters parameters) {
+        return new Memory(new Ledger(parameters));
+    }
+
+    /**
+     * With one more answer.
+     *
+     * @param answer in order of time; an answer older than the latest counts as given at the latest's time
+     * @param motor the hands' time before this answer
+     */
+    public Memory after(Answer answer, MotorTime motor) {
+        Ledger more = new Ledger(ledger);
+        more.take(answer, motor);
+        return new Memory(more);
+    }
+
+    /** With a family begun again: nothing of it is remembered. */
+    public Memory without(Family family) {
+        Ledger less = new Ledger(ledger);
+        family.traces().forEach(trace -> less.forget(trace.index()));
+        return new Memory(less);
+    }
+
+    /** A place to fold many answers into this memory at once; much faster than one by one. */
+    public Fold fold() {
+        return new Fold(new Ledger(ledger));
+    }
+
+    /** What is to be expected of a trace at a moment; moments before the last answer count as the last answer's. */
+    public Forecast forecast(Trace trace, Instant at) {
+        return forecast(trace.index(), at.toEpochMilli());
+    }
+
+    /** As {@link #forecast(Trace, Instant)}, by the trace's index and milliseconds since 1970: no object is looked up. */
+    public Forecast forecast(int trace, long atMillis) {
+        return new Forecast(ledger.strength(trace, ledger.clockAt(atMillis)), ledger.pace, ledger.parameters);
+    }
+
+    /**
+     * What would be expected of a trace later if it were answered once more, rightly and as fast as expected, before.
+     *
+     * @param practisedAt milliseconds since 1970
+     * @param laterMillis milliseconds since 1970, not before {@code practisedAt}
+     */
+    public Forecast forecastAfterPractice(int trace, long practisedAt, long laterMillis) {
+        double now = ledger.clockAt(practisedAt);
+        double later = Math.max(now, ledger.clockAt(laterMillis));
+        Parameters parameters = ledger.parameters;
+        TraceState state = ledger.trace(trace);
+        double met = Math.min(Math.exp(parameters.strongest()), state.strength(now));
+        double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale() * met));
+        return new Forecast(ledger.strength(trace, later) + gained, ledger.pace, parameters);
+    }
+
+    /** A trace's rate of forgetting, 0.06 to 0.46 with the usual parameters: higher fades faster. */
+    public double rate(Trace trace) {
+        return ledger.trace(trace.index()).rate();
+    }
+
+    /** How often a trace has been presented, answers with the right one in view counted too. */
+    public int presentations(Trace trace) {
+        return ledger.trace(trace.index()).presentations();
+    }
+
+    /** The child's usual median time of thinking at activation nought. */
+    public Duration pace() {
+        return Duration.ofNanos(Math.round(Math.exp(ledger.pace.level()) * 1e9));
+    }
+
+    /** The constants in force. */
+    public Parameters parameters() {
+        return ledger.parameters;
+    }
+
+    /** A memory in the making: takes answers in order of time, and hands out what they come to. Not for sharing. */
+    public static final class Fold {
+        private final Ledger ledger;
+
+        private Fold(Ledger ledger) {
+            this.ledger = ledger;
+        }
+
+        /** Takes one more answer, as {@link Memory#after}. */
+        public Fold take(Answer answer, MotorTime motor) {
+            ledger.take(answer, motor);
+            return this;
+        }
+
+        /** Begins a family again, as {@link Memory#without}. */
+        public Fold without(Family family) {
+            family.traces().forEach(trace -> ledger.forget(trace.index()));
+            return this;
+        }
+
+        /** The memory so far; taking more answers afterwards does not change it. */
+        public Memory memory() {
+            ledger.disown();
+            return new Memory(new Ledger(ledger));
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package fourfold.memory;
+
+/**
+ * What holds for a child as a whole: how fast recalled answers come, and how the child's own record corrects the
+ * forecasts. A value; every change makes a new one.
+ *
+ * @param level ln seconds of thinking at activation nought
+ * @param weight answers the level rests on
+ * @param offset A of the corrected log odds A + B·x
+ * @param slope B of the corrected log odds A + B·x
+ */
+record Pace(double level, double weight, double offset, double slope) {
+    private static final double MOST_LOG_ODDS = 6;
+    private static final double STEEP_LOG_ODDS = 3;
+    private static final double LEAST_SLOPE = 0.2;
+    private static final double MOST_SLOPE = 2;
+
+    static Pace usual(Parameters parameters) {
+        return new Pace(parameters.usualPace(), parameters.paceTrust(), 0, 1);
+    }
+
+    /** With one more right answer. */
+    Pace afterTime(double logSeconds, double activation, Parameters parameters) {
+        double more = Math.min(weight + 1, parameters.paceMemory());
+        double at = logSeconds + parameters.speedUp() * activation;
+        return new Pace(level + (at - level) / more, more, offset, slope);
+    }
+
+    /** With one more forecast that came true or did not. */
+    Pace afterOutcome(double chance, boolean came, Parameters parameters) {
+        double x = logOdds(chance);
+        double miss = (came ? 1 : 0) - corrected(chance);
+        double steep = Math.max(-STEEP_LOG_ODDS, Math.min(STEEP_LOG_ODDS, x));
+        double newSlope = slope + parameters.steepness() * miss * steep;
+        return new Pace(
+                level,
+                weight,
+                offset + parameters.correction() * miss,
+                Math.max(LEAST_SLOPE, Math.min(MOST_SLOPE, newSlope)));
+    }
+
+    /** The model's chance after the correction. */
+    double corrected(double chance) {
+        return Equations.logistic(offset + slope * logOdds(chance));
+    }
+
+    private static double logOdds(double chance) {
+        double x = Math.log(chance / (1 - chance));
+        return Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, x));
+    }
+}
