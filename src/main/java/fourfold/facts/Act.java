@@ -1,7 +1,11 @@
 package fourfold.facts;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 
 /**
@@ -16,4 +20,23 @@ import java.util.UUID;
 public record Act(UUID id, UUID child, Instant at, int zoneOffsetMinutes, Deed deed) {
     /** Oldest first; equal times by id, so that two computers agree. */
     public static final Comparator<Act> IN_ORDER = Comparator.comparing(Act::at).thenComparing(a -> a.id().toString());
+
+    /** The acts that were not undone, oldest first; undos themselves are left out. */
+    public static List<Act> inForce(List<Act> acts) {
+        List<Act> sorted = acts.stream().sorted(IN_ORDER).toList();
+        Set<UUID> undone = new HashSet<>();
+        List<Act> left = new ArrayList<>();
+        for (int i = sorted.size() - 1; i >= 0; i--) {
+            Act act = sorted.get(i);
+            if (undone.contains(act.id())) {
+                continue;
+            }
+            if (act.deed() instanceof Deed.Undo undo) {
+                undone.add(undo.act());
+            } else {
+                left.add(0, act);
+            }
+        }
+        return List.copyOf(left);
+    }
 }

@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 
 /**
  * What the parent's acts come to, read oldest first with every undone act left out.
@@ -55,7 +54,7 @@ public record Steering(
         Set<Integer> closed = new HashSet<>();
         Map<String, String> chosen = new LinkedHashMap<>();
         List<Integer> order = Families.USUAL_ORDER;
-        for (Act act : inForce(acts)) {
+        for (Act act : Act.inForce(acts)) {
             Deed deed = act.deed();
             if (deed instanceof Deed.Focus focus) {
                 held.remove(focus.family());
@@ -82,25 +81,6 @@ public record Steering(
             }
         }
         return new Steering(focused, held, resets, opened, closed, order, Settings.of(chosen));
-    }
-
-    /** The acts that were not undone, oldest first; undos themselves are left out. */
-    public static List<Act> inForce(List<Act> acts) {
-        List<Act> sorted = acts.stream().sorted(Act.IN_ORDER).toList();
-        Set<UUID> undone = new HashSet<>();
-        List<Act> left = new ArrayList<>();
-        for (int i = sorted.size() - 1; i >= 0; i--) {
-            Act act = sorted.get(i);
-            if (undone.contains(act.id())) {
-                continue;
-            }
-            if (act.deed() instanceof Deed.Undo undo) {
-                undone.add(undo.act());
-            } else {
-                left.add(0, act);
-            }
-        }
-        return List.copyOf(left);
     }
 
     /** Since when the family's answers count; empty if it was never begun again. */

@@ -3,7 +3,6 @@ package fourfold.store;
 import fourfold.facts.Act;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
-import fourfold.progress.Steering;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.text.Normalizer;
@@ -40,7 +39,7 @@ final class Children {
                         UUID.fromString(row.getString(1)), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
-            all.add(today(child, Steering.inForce(choices.getOrDefault(child.id(), List.of()))));
+            all.add(today(child, Act.inForce(choices.getOrDefault(child.id(), List.of()))));
         }
         return List.copyOf(all);
     }

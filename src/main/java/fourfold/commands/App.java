@@ -1,0 +1,82 @@
+package fourfold.commands;
+
+import fourfold.screens.HomePage;
+import fourfold.screens.Loop;
+import fourfold.screens.Stage;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program itself: without a command it opens on the screen. */
+@Command(
+        name = "fourfold",
+        description =
+                "Short daily practice of multiplication and division facts. Without a command, opens the program.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        subcommands = {
+            DrillCommand.class,
+            GridCommand.class,
+            FamilyCommand.class,
+            FocusCommand.class,
+            HoldCommand.class,
+            ResetCommand.class,
+            ChildrenCommand.class,
+            ExportCommand.class
+        },
+        footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
+final class App implements Callable<Integer> {
+    private final World world;
+
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            scope = ScopeType.INHERIT,
+            description =
+                    "The file that holds the answers. Default: FOURFOLD_STORE, or the usual place of this system.")
+    private @Nullable Path file;
+
+    @Option(
+            names = "--demo",
+            scope = ScopeType.INHERIT,
+            description = "Use a throw-away copy of an invented family's answers.")
+    private boolean demo;
+
+    @Option(names = "--debug", scope = ScopeType.INHERIT, description = "On an error, print the stack trace too.")
+    private boolean debug;
+
+    App(World world) {
+        this.world = world;
+    }
+
+    World world() {
+        return world;
+    }
+
+    boolean debug() {
+        return debug;
+    }
+
+    /** Opens the home's records: the demo, the named file, or the usual one. */
+    Home open() {
+        return Home.open(world, Optional.ofNullable(file), demo);
+    }
+
+    @Override
+    public Integer call() {
+        try (Home home = open();
+                Stage stage = Stage.open(world.environment())) {
+            new Loop(
+                            stage,
+                            home.moments(),
+                            new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
+                    .run();
+        }
+        return ExitCode.DONE;
+    }
+}

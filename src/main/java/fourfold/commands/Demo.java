@@ -1,0 +1,121 @@
+package fourfold.commands;
+
+import fourfold.export.AnswersCsv;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Sitting;
+import fourfold.screens.Moments;
+import fourfold.store.Store;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+
+/**
+ * A throw-away copy of an invented family's answers, moved in time by whole days so that the last drill was yesterday.
+ */
+final class Demo implements AutoCloseable {
+    private static final String DATA = "/demo-data/family.csv";
+    private static final int MINUTES = 8;
+
+    private final Path folder;
+    private final Store store;
+
+    private Demo(Path folder, Store store) {
+        this.folder = folder;
+        this.store = store;
+    }
+
+    static Demo make(Moments moments) {
+        try {
+            Path folder = Files.createTempDirectory("fourfold-demo");
+            Demo demo = new Demo(folder, Store.open(folder.resolve("demo.db")));
+            // A demo that is left by a signal still leaves no files behind.
+            Runtime.getRuntime().addShutdownHook(new Thread(demo::sweep));
+            demo.fill(moments.now());
+            return demo;
+        } catch (IOException e) {
+            throw new UncheckedIOException("The demo could not be set up in the system's temporary folder.", e);
+        }
+    }
+
+    Store store() {
+        return store;
+    }
+
+    private void fill(Instant now) throws IOException {
+        Map<String, Child> children = new LinkedHashMap<>();
+        List<Answer> answers;
+        try (InputStream data = Demo.class.getResourceAsStream(DATA)) {
+            if (data == null) {
+                throw new IOException("The demo's answers are missing from the program: " + DATA);
+            }
+            answers = AnswersCsv.read(
+                    new InputStreamReader(data, StandardCharsets.UTF_8),
+                    name -> children.computeIfAbsent(name, n -> new Child(UUID.randomUUID(), n, Instant.EPOCH))
+                            .id());
+        }
+        long newest = answers.stream().mapToLong(Answer::localDay).max().orElse(0);
+        Duration shift = Duration.ofDays(now.getEpochSecond() / 86_400L - 1 - newest);
+        children.values().forEach(c -> store.add(new Child(c.id(), c.name(), now)));
+        List<Answer> moved = answers.stream().map(a -> moved(a, shift)).toList();
+        store.keepAll(sittings(moved), moved);
+    }
+
+    private static Answer moved(Answer a, Duration shift) {
+        return new Answer(
+                a.child(),
+                a.drill(),
+                a.position(),
+                a.askedAt().plus(shift),
+                a.zoneOffsetMinutes(),
+                a.purpose(),
+                a.prompt(),
+                a.typed(),
+                a.firstKey(),
+                a.whole(),
+                a.erasures(),
+                a.surface());
+    }
+
+    private static List<Sitting> sittings(List<Answer> answers) {
+        Map<UUID, Sitting> sittings = new LinkedHashMap<>();
+        for (Answer a : answers) {
+            sittings.computeIfAbsent(
+                    a.drill(),
+                    id -> new Sitting(
+                            id, a.child(), a.askedAt(), a.zoneOffsetMinutes(), Duration.ofMinutes(MINUTES), 0));
+        }
+        return new ArrayList<>(sittings.values());
+    }
+
+    @Override
+    public void close() {
+        sweep();
+    }
+
+    private void sweep() {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path path : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(path);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            // The system clears its temporary folder itself.
+        }
+    }
+}

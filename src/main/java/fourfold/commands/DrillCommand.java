@@ -1,0 +1,78 @@
+package fourfold.commands;
+
+import fourfold.drill.Drill;
+import fourfold.facts.Child;
+import fourfold.facts.Surface;
+import fourfold.progress.Progress;
+import fourfold.screens.DrillPage;
+import fourfold.screens.Loop;
+import fourfold.screens.Stage;
+import java.io.IOException;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Begins a drill at once. */
+@Command(name = "drill", mixinStandardHelpOptions = true, description = "Begin a drill at once.")
+final class DrillCommand implements Callable<Integer> {
+    private static final int LONGEST = 30;
+
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ChildOption child;
+
+    @Option(
+            names = "--minutes",
+            paramLabel = "N",
+            description = "How long: 1 to 30 minutes. Default: the child's setting, which is 8 unless it was changed.")
+    private @Nullable Integer minutes;
+
+    @Option(
+            names = "--plain",
+            description =
+                    "Ask and read line by line, without any drawing: for screen readers, braille lines and pipes.")
+    private boolean plain;
+
+    @Override
+    public Integer call() throws IOException {
+        if (minutes != null && (minutes < 1 || minutes > LONGEST)) {
+            throw new ParameterException(spec.commandLine(), "--minutes is from 1 to 30, not " + minutes);
+        }
+        try (Home home = app.open()) {
+            Child whose = home.child(child.name(), spec);
+            Progress progress = home.records().progress(whose);
+            int length = minutes == null ? progress.steering().settings().minutes() : minutes;
+            Instant now = home.moments().now();
+            if (plain) {
+                Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
+                new PlainDrill(app.world(), home, whose).run(drill);
+                return ExitCode.DONE;
+            }
+            try (Stage stage = Stage.open(app.world().environment())) {
+                Drill drill = drill(home, whose, progress, length, now, stage.surface());
+                new Loop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
+            }
+            return ExitCode.DONE;
+        }
+    }
+
+    private Drill drill(Home home, Child whose, Progress progress, int length, Instant at, Surface surface) {
+        return Drill.ready(
+                progress,
+                home.records().newSitting(whose, length, at),
+                app.world().scheduler(),
+                surface);
+    }
+}

@@ -1,0 +1,31 @@
+package fourfold.commands;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Writes records in open formats; what exactly is told by its own commands. */
+@Command(
+        name = "export",
+        mixinStandardHelpOptions = true,
+        description = "Write records in open formats.",
+        subcommands = ExportAnswersCommand.class)
+final class ExportCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    App app() {
+        return app;
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "say what to export: answers");
+    }
+}

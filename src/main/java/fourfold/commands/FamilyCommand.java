@@ -1,0 +1,57 @@
+package fourfold.commands;
+
+import fourfold.export.FamilyText;
+import fourfold.export.ProgressJson;
+import fourfold.facts.Child;
+import fourfold.facts.Family;
+import fourfold.progress.Progress;
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Prints one family in numbers. */
+@Command(
+        name = "family",
+        mixinStandardHelpOptions = true,
+        description = "Print one family's facts and how each stands.")
+final class FamilyCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ChildOption child;
+
+    @Parameters(paramLabel = "FAMILY", converter = Scope.FamilyReader.class, description = "The family, like 6x7.")
+    private Family family;
+
+    @Option(names = "--json", description = "As JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        try (Home home = app.open()) {
+            Child whose = home.child(child.name(), spec);
+            Progress progress = home.records().progress(whose);
+            if (json) {
+                app.world().out().print(ProgressJson.family(whose.name(), family, progress));
+            } else {
+                FamilyText.write(
+                        app.world().out(),
+                        whose.name(),
+                        family,
+                        progress,
+                        app.world().unicode());
+            }
+            return ExitCode.DONE;
+        }
+    }
+}

@@ -1,0 +1,55 @@
+package fourfold.commands;
+
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Practise a family or a table more, until it is fluent. */
+@Command(
+        name = "focus",
+        mixinStandardHelpOptions = true,
+        description = "Practise a family or a table more, until it is fluent.")
+final class FocusCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ChildOption child;
+
+    @Parameters(
+            paramLabel = "WHAT",
+            converter = Scope.Reader.class,
+            description = "A family, like 6x7, or a whole table, like 7.")
+    private Scope scope;
+
+    @Option(names = "--end", description = "End it: neither focus nor hold any longer.")
+    private boolean end;
+
+    @Override
+    public Integer call() {
+        try (Home home = app.open()) {
+            Child whose = home.child(child.name(), spec);
+            home.records()
+                    .keep(
+                            whose,
+                            scope.families().stream()
+                                    .<Deed>map(f -> end ? new Deed.Release(f) : new Deed.Focus(f))
+                                    .toList(),
+                            home.moments().now());
+            app.world()
+                    .out()
+                    .println(scope.name() + (end ? ": no longer in focus." : ": practised more, until fluent."));
+            return ExitCode.DONE;
+        }
+    }
+}

@@ -1,0 +1,50 @@
+package fourfold.commands;
+
+import fourfold.export.GridText;
+import fourfold.export.ProgressJson;
+import fourfold.facts.Child;
+import fourfold.progress.Grid;
+import fourfold.progress.Progress;
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Prints a child's grid. */
+@Command(
+        name = "grid",
+        mixinStandardHelpOptions = true,
+        description = "Print a child's families and how far each has come.")
+final class GridCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ChildOption child;
+
+    @Option(names = "--json", description = "As JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        try (Home home = app.open()) {
+            Child whose = home.child(child.name(), spec);
+            Progress progress = home.records().progress(whose);
+            Grid grid = Grid.of(progress, progress.localDay(home.moments().now()));
+            if (json) {
+                app.world().out().print(ProgressJson.grid(whose.name(), grid));
+            } else {
+                GridText.write(
+                        app.world().out(), whose.name(), grid, app.world().unicode());
+            }
+            return ExitCode.DONE;
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package fourfold.commands;
+
+import fourfold.facts.Child;
+import fourfold.screens.Moments;
+import fourfold.store.Place;
+import fourfold.store.Store;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+
+/** A home that is open: its store, its records and its clock. */
+final class Home implements AutoCloseable {
+    private final Store store;
+    private final Household records;
+    private final Moments moments;
+    private final Optional<Demo> demo;
+
+    private Home(Store store, Moments moments, Optional<Demo> demo) {
+        this.store = store;
+        this.moments = moments;
+        this.records = new Household(store, moments);
+        this.demo = demo;
+    }
+
+    /** Opens the demo, the named file, or the usual one. */
+    static Home open(World world, Optional<Path> file, boolean demo) {
+        Moments moments = world.clock().get();
+        if (demo) {
+            Demo copy = Demo.make(moments);
+            return new Home(copy.store(), moments, Optional.of(copy));
+        }
+        Path place = file.orElseGet(() -> Place.usual(world.systemName(), world.environment(), world.home()));
+        return new Home(Store.open(place), moments, Optional.empty());
+    }
+
+    Household records() {
+        return records;
+    }
+
+    Store store() {
+        return store;
+    }
+
+    Moments moments() {
+        return moments;
+    }
+
+    /** The named child, or the only one. */
+    Child child(Optional<String> name, CommandSpec spec) {
+        List<Child> children = store.children();
+        List<Child> fitting = name.isEmpty()
+                ? children
+                : children.stream()
+                        .filter(c -> c.name().equalsIgnoreCase(name.get().strip()))
+                        .toList();
+        if (fitting.size() == 1) {
+            return fitting.get(0);
+        }
+        String names = children.stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
+        String known = children.isEmpty()
+                ? "No child is here yet. Add one with: fourfold children --add NAME"
+                : "Name one with --child: " + names;
+        throw new ParameterException(
+                spec.commandLine(),
+                name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+    }
+
+    @Override
+    public void close() {
+        store.close();
+        demo.ifPresent(Demo::close);
+    }
+}

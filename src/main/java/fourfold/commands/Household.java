@@ -1,0 +1,133 @@
+package fourfold.commands;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.facts.Sitting;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
+import fourfold.screens.Moments;
+import fourfold.screens.Records;
+import fourfold.store.Store;
+import fourfold.store.StoreException;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Supplier;
+
+/** The home's records on a store file: what the screens see of the store. */
+final class Household implements Records {
+    private final Store store;
+    private final Moments moments;
+    private final SecureRandom dice = new SecureRandom();
+
+    Household(Store store, Moments moments) {
+        this.store = store;
+        this.moments = moments;
+    }
+
+    @Override
+    public List<Child> children() {
+        return told(store::children);
+    }
+
+    @Override
+    public Child add(String name, Instant at) {
+        Child child = new Child(UUID.randomUUID(), name, at.truncatedTo(ChronoUnit.MILLIS));
+        return told(() -> {
+            store.add(child);
+            return child;
+        });
+    }
+
+    @Override
+    public Progress progress(Child child) {
+        return told(() -> {
+            Progress.Fold fold = new Progress.Fold(Steering.of(store.acts(child.id())));
+            store.readAnswers(child.id(), fold);
+            return fold.progress();
+        });
+    }
+
+    @Override
+    public Sitting newSitting(Child child, int minutes, Instant at) {
+        return new Sitting(
+                UUID.randomUUID(),
+                child.id(),
+                at.truncatedTo(ChronoUnit.MILLIS),
+                moments.zoneOffsetMinutes(at),
+                Duration.ofMinutes(minutes),
+                dice.nextLong());
+    }
+
+    @Override
+    public void begin(Sitting sitting) {
+        told(() -> {
+            store.begin(sitting);
+            return true;
+        });
+    }
+
+    @Override
+    public void keep(Answer answer) {
+        told(() -> {
+            store.keep(answer);
+            return true;
+        });
+    }
+
+    @Override
+    public void keep(Child child, List<Deed> deeds, Instant at) {
+        told(() -> {
+            for (Deed deed : deeds) {
+                store.keep(new Act(
+                        UUID.randomUUID(),
+                        child.id(),
+                        at.truncatedTo(ChronoUnit.MILLIS),
+                        moments.zoneOffsetMinutes(at),
+                        deed));
+            }
+            return true;
+        });
+    }
+
+    @Override
+    public List<Act> acts(Child child) {
+        return told(() -> store.acts(child.id()));
+    }
+
+    @Override
+    public List<PastDrill> drills(Child child) {
+        return told(() -> {
+            Map<UUID, int[]> counts = new HashMap<>();
+            store.readAnswers(child.id(), answer -> {
+                if (answer.purpose().isFromMemory()) {
+                    int[] count = counts.computeIfAbsent(answer.drill(), d -> new int[2]);
+                    count[0]++;
+                    count[1] += answer.isCorrect() ? 1 : 0;
+                }
+            });
+            List<PastDrill> drills = new ArrayList<>();
+            for (Sitting sitting : store.sittings(child.id())) {
+                int[] count = counts.getOrDefault(sitting.id(), new int[2]);
+                drills.add(0, new PastDrill(sitting, count[0], count[1]));
+            }
+            return drills;
+        });
+    }
+
+    private static <T> T told(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (StoreException e) {
+            throw new NotKept(String.valueOf(e.getMessage()), e);
+        }
+    }
+}

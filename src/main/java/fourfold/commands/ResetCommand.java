@@ -1,0 +1,47 @@
+package fourfold.commands;
+
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Begin a family or a table again. No answer is deleted. */
+@Command(
+        name = "reset",
+        mixinStandardHelpOptions = true,
+        description = "Begin a family or a table again. No answer is deleted.")
+final class ResetCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ChildOption child;
+
+    @Parameters(
+            paramLabel = "WHAT",
+            converter = Scope.Reader.class,
+            description = "A family, like 6x7, or a whole table, like 7.")
+    private Scope scope;
+
+    @Override
+    public Integer call() {
+        try (Home home = app.open()) {
+            Child whose = home.child(child.name(), spec);
+            home.records()
+                    .keep(
+                            whose,
+                            scope.families().stream().<Deed>map(Deed.Reset::new).toList(),
+                            home.moments().now());
+            app.world().out().println(scope.name() + ": begun again. No answer was deleted.");
+            return ExitCode.DONE;
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package fourfold.commands;
+
+import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.Scheduler;
+import fourfold.screens.Moments;
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.function.Supplier;
+
+/**
+ * What surrounds the program: its streams, environment and clock.
+ *
+ * @param in lines typed
+ * @param out what is printed
+ * @param err where errors are told
+ * @param environment environment variables
+ * @param home the user's home folder
+ * @param systemName the operating system's name
+ * @param unicode whether what is printed can hold more than ASCII
+ * @param clock makes the one clock of a run
+ */
+record World(
+        BufferedReader in,
+        PrintWriter out,
+        PrintWriter err,
+        Map<String, String> environment,
+        Path home,
+        String systemName,
+        boolean unicode,
+        Supplier<Moments> clock) {
+    static Moments systemClock() {
+        return new Moments(Instant.now(), ZoneId.systemDefault(), System::nanoTime);
+    }
+
+    Scheduler scheduler() {
+        return new GrowingGaps();
+    }
+}

@@ -1,0 +1,53 @@
+package fourfold.export;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.progress.Grid;
+import fourfold.progress.Mastery;
+import java.io.IOException;
+import java.util.Locale;
+
+/** The grid as plain text: the stairs with a shade for each level, and what the shades mean. */
+public final class GridText {
+    private static final String SHADES = "·░▒▓█";
+    private static final String PLAIN_SHADES = ".:=#@";
+
+    private GridText() {}
+
+    /**
+     * Writes the grid.
+     *
+     * @param out where to
+     * @param name the child's nickname
+     * @param grid the grid
+     * @param unicode false to use ASCII only
+     */
+    public static void write(Appendable out, String name, Grid grid, boolean unicode) throws IOException {
+        long fluent = grid.count(Mastery.FLUENT) + grid.count(Mastery.LASTING);
+        out.append(PlainText.safe(name))
+                .append(": ")
+                .append(Long.toString(fluent))
+                .append(" of 55 families fluent\n\n");
+        for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+            out.append(String.format(Locale.ROOT, "%3d  ", n));
+            StringBuilder row = new StringBuilder();
+            for (int low = 1; low <= n; low++) {
+                Grid.Cell cell = grid.cell(new Family(low, n));
+                char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+                row.append(String.format(
+                        Locale.ROOT, "%3d%c%c ", cell.family().product(), shade(cell.level(), unicode), mark));
+            }
+            out.append(row.toString().stripTrailing()).append('\n');
+        }
+        out.append("\n     ");
+        for (Mastery level : Mastery.values()) {
+            out.append(shade(level, unicode)).append(' ').append(level.word()).append(' ');
+            out.append(Long.toString(grid.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
+        }
+        out.append("     * in focus   - on hold   ~ due again\n");
+    }
+
+    private static char shade(Mastery level, boolean unicode) {
+        return (unicode ? SHADES : PLAIN_SHADES).charAt(level.ordinal());
+    }
+}

@@ -1,0 +1,62 @@
+package fourfold.screens;
+
+import fourfold.facts.Child;
+import java.time.Instant;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** The drills of a child, newest first. */
+final class DrillsPage implements Page {
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("EEE d MMM yyyy  HH:mm", Locale.ENGLISH);
+
+    private final Child child;
+    private final Moments moments;
+    private final List<Records.PastDrill> drills;
+    private int first;
+
+    DrillsPage(Records records, Child child, Moments moments) {
+        this.child = child;
+        this.moments = moments;
+        this.drills = records.drills(child);
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        picture.centred(1, "Past drills of " + child.name(), Ink.STRONG);
+        int room = picture.height() - 6;
+        first = Math.max(0, Math.min(first, drills.size() - room));
+        int x = Math.max(0, (picture.width() - 54) / 2);
+        picture.text(x, 3, String.format("%-26s%-12s%s", "when", "planned", "right from memory"), Ink.QUIET);
+        for (int i = first; i < Math.min(drills.size(), first + room); i++) {
+            picture.text(x, 4 + i - first, line(drills.get(i)));
+        }
+        if (drills.isEmpty()) {
+            picture.centred(5, "None yet.", Ink.PLAIN);
+        }
+        picture.centred(picture.height() - 1, "↑ ↓ scroll   Esc back", Ink.QUIET);
+    }
+
+    private String line(Records.PastDrill drill) {
+        return String.format(
+                "%-26s%-12s%s",
+                WHEN.format(drill.sitting().startedAt().atZone(moments.zone())),
+                drill.sitting().planned().toMinutes() + " min",
+                drill.right() + " of " + drill.asked());
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        switch (key.kind()) {
+            case UP -> first--;
+            case DOWN -> first++;
+            case ESCAPE, ENTER -> {
+                return Move.BACK;
+            }
+            default -> {
+                return Move.STAY;
+            }
+        }
+        return Move.STAY;
+    }
+}

@@ -1,0 +1,162 @@
+package fourfold.screens;
+
+import fourfold.facts.Child;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.progress.Grid;
+import fourfold.progress.Progress;
+import java.time.Instant;
+import java.util.List;
+
+/** The stairs: one cell for each family, the parent's keys beneath. */
+final class GridPage implements Page {
+    /** What the cells show. */
+    enum View {
+        FAMILY("families"),
+        PRODUCTS("products"),
+        QUOTIENTS("quotients");
+
+        private final String words;
+
+        View(String words) {
+            this.words = words;
+        }
+
+        String words() {
+            return words;
+        }
+
+        View next() {
+            return values()[(ordinal() + 1) % values().length];
+        }
+    }
+
+    private final Records records;
+    private final Child child;
+    private final Moments moments;
+    private Steers steers;
+    private Family chosen;
+    private boolean wholeTable;
+    private boolean askReset;
+    private View view = View.FAMILY;
+
+    GridPage(Records records, Child child, Moments moments) {
+        this.records = records;
+        this.child = child;
+        this.moments = moments;
+        this.steers = new Steers(records, child);
+        this.chosen = grid().shakiest().orElse(Family.of(2, 2));
+    }
+
+    @Override
+    public void returned() {
+        steers = new Steers(records, child);
+    }
+
+    Grid grid() {
+        return Grid.of(progress(), progress().localDay(moments.now()));
+    }
+
+    Progress progress() {
+        return steers.progress();
+    }
+
+    Family chosen() {
+        return chosen;
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        new StairsPicture(picture, grid(), view, chosen, wholeTable).draw(child.name(), progress());
+        String line =
+                askReset ? "Begin " + scopeName() + " again? No answer is deleted.   y yes   n no" : steers.told();
+        picture.centred(picture.height() - 3, line, Ink.STRONG);
+        String scope = wholeTable ? "t one family" : "t whole table";
+        picture.centred(
+                picture.height() - 2,
+                "arrows move   Enter family page   v " + view.next().words() + "   d past drills",
+                Ink.QUIET);
+        picture.centred(
+                picture.height() - 1,
+                "f focus  h hold  r reset  u undo  " + scope + "  o open  c close  Esc back",
+                Ink.QUIET);
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        try {
+            return askReset ? confirm(key, at) : act(key, at);
+        } catch (Records.NotKept e) {
+            steers.say(e.line());
+            return Move.STAY;
+        }
+    }
+
+    private Move confirm(Key key, Instant at) {
+        askReset = false;
+        if (key.is('y')) {
+            steers.reset(scope(), scopeName(), at);
+        } else {
+            steers.say("Nothing was changed.");
+        }
+        return Move.STAY;
+    }
+
+    private Move act(Key key, Instant at) {
+        switch (key.kind()) {
+            case ESCAPE -> {
+                return Move.BACK;
+            }
+            case ENTER -> {
+                return new Move.Open(new FamilyPage(records, child, chosen, moments));
+            }
+            case UP -> move(0, -1);
+            case DOWN -> move(0, 1);
+            case LEFT -> move(-1, 0);
+            case RIGHT -> move(1, 0);
+            default -> {
+                return letter(key, at);
+            }
+        }
+        return Move.STAY;
+    }
+
+    private Move letter(Key key, Instant at) {
+        if (key.is('d')) {
+            return new Move.Open(new DrillsPage(records, child, moments));
+        } else if (key.is('f')) {
+            steers.focus(scope(), scopeName(), at);
+        } else if (key.is('h')) {
+            steers.hold(scope(), scopeName(), at);
+        } else if (key.is('r')) {
+            askReset = true;
+        } else if (key.is('u')) {
+            steers.undo(at);
+        } else if (key.is('t')) {
+            wholeTable = !wholeTable;
+            steers.say(wholeTable ? "The keys now act on the whole table of " + chosen.high() + "." : "");
+        } else if (key.is('v')) {
+            view = view.next();
+        } else if (key.is('o')) {
+            steers.open(chosen.high(), true, at);
+        } else if (key.is('c')) {
+            steers.open(chosen.high(), false, at);
+        }
+        return Move.STAY;
+    }
+
+    private List<Family> scope() {
+        return wholeTable ? Families.inTable(chosen.high()) : List.of(chosen);
+    }
+
+    private String scopeName() {
+        return wholeTable ? "The table of " + chosen.high() : chosen.low() + " × " + chosen.high();
+    }
+
+    private void move(int columns, int rows) {
+        int high = Math.max(1, Math.min(Families.LARGEST_FACTOR, chosen.high() + rows));
+        int low = Math.max(1, Math.min(high, chosen.low() + columns));
+        chosen = new Family(low, high);
+        steers.say("");
+    }
+}

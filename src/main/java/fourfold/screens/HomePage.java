@@ -1,0 +1,84 @@
+package fourfold.screens;
+
+import fourfold.facts.Child;
+import fourfold.scheduling.Scheduler;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The first page: who wants to practise? */
+public final class HomePage implements Page {
+    private final Records records;
+    private final Scheduler scheduler;
+    private final Moments moments;
+    private final fourfold.facts.Surface surface;
+    private List<Child> children = List.of();
+    private Menu menu = new Menu(List.of());
+    private String trouble = "";
+
+    /** The home of these records. */
+    public HomePage(Records records, Scheduler scheduler, Moments moments, fourfold.facts.Surface surface) {
+        this.records = records;
+        this.scheduler = scheduler;
+        this.moments = moments;
+        this.surface = surface;
+        returned();
+    }
+
+    @Override
+    public void returned() {
+        children = records.children();
+        List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
+        lines.add("Add a child");
+        if (!children.isEmpty()) {
+            lines.add("For parents");
+        }
+        lines.add("Leave");
+        menu = new Menu(lines);
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        int top = Math.max(1, picture.height() / 2 - 7);
+        picture.centred(top, "F O U R F O L D", Ink.STRONG);
+        picture.centred(top + 1, "7 × 8 = 56   ↔   56 ÷ 8 = 7", Ink.QUIET);
+        picture.centred(
+                top + 3, children.isEmpty() ? "Welcome. Who will practise?" : "Who wants to practise?", Ink.PLAIN);
+        menu.draw(picture, top + 5);
+        picture.centred(picture.height() - 2, trouble, Ink.STRONG);
+        picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on", Ink.QUIET);
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        if (key.kind() == Key.Kind.ESCAPE) {
+            return Move.LEAVE;
+        }
+        if (!menu.on(key)) {
+            return Move.STAY;
+        }
+        int line = menu.chosen();
+        try {
+            return open(line);
+        } catch (Records.NotKept e) {
+            trouble = e.line();
+            return Move.STAY;
+        }
+    }
+
+    private Move open(int line) {
+        if (line < children.size()) {
+            return new Move.Open(new MinutesPage(records, scheduler, moments, surface, children.get(line)));
+        }
+        if (line == children.size()) {
+            return new Move.Open(new NamePage(records));
+        }
+        if (line == children.size() + 1 && !children.isEmpty()) {
+            return new Move.Open(
+                    children.size() == 1
+                            ? new GridPage(records, children.get(0), moments)
+                            : new ParentPage(records, moments));
+        }
+        return Move.LEAVE;
+    }
+}

@@ -1,0 +1,133 @@
+package fourfold.screens;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+/**
+ * The one place where a key goes in and a picture comes out. One thread does everything; keys were stamped by the
+ * stage's reader when they arrived.
+ */
+public final class Loop {
+    private static final Duration TICK = Duration.ofMillis(50);
+
+    private final Stage stage;
+    private final Moments moments;
+    private final Deque<Page> pages = new ArrayDeque<>();
+    private Picture shown;
+
+    /** A loop that begins with one page. */
+    public Loop(Stage stage, Moments moments, Page first) {
+        this.stage = stage;
+        this.moments = moments;
+        this.shown = new Picture(1, 1, stage.unicode());
+        pages.push(first);
+    }
+
+    /** Runs until the last page is closed, the program is left, or the terminal is gone. */
+    public void run() {
+        paint(true);
+        while (turn(TICK)) {
+            // Each turn does its own work.
+        }
+    }
+
+    /** One turn: waits for a key at most so long. False when the program is over. */
+    public boolean turn(Duration wait) {
+        Optional<KeyPress> press = stage.next(wait);
+        boolean changed = false;
+        while (press.isPresent()) {
+            changed = true;
+            if (!key(press.get())) {
+                return false;
+            }
+            press = stage.next(Duration.ZERO);
+        }
+        if (stage.ended()) {
+            leave();
+            return false;
+        }
+        boolean all = stage.resized();
+        if (pages.element().tick(moments.now()) || changed || all) {
+            paint(all);
+        }
+        return true;
+    }
+
+    private boolean key(KeyPress press) {
+        Key key = Key.of(press.key());
+        Instant at = moments.at(press.nanos());
+        switch (key.kind()) {
+            case INTERRUPT -> {
+                leave();
+                return false;
+            }
+            case SUSPEND -> {
+                pages.element().interrupted(at);
+                stage.suspend();
+                paint(true);
+                return true;
+            }
+            case REDRAW -> {
+                paint(true);
+                return true;
+            }
+            default -> {
+                return move(pages.element().on(key, at));
+            }
+        }
+    }
+
+    private boolean move(Move move) {
+        if (move instanceof Move.Open open) {
+            pages.push(open.page());
+        } else if (move instanceof Move.Replace replace) {
+            pages.pop();
+            pages.push(replace.page());
+        } else if (move instanceof Move.Back) {
+            pages.pop();
+            if (pages.isEmpty()) {
+                return false;
+            }
+            pages.element().returned();
+        } else if (move instanceof Move.LeaveProgram) {
+            leave();
+            return false;
+        }
+        return true;
+    }
+
+    private void leave() {
+        Instant now = moments.now();
+        pages.forEach(page -> page.leave(now));
+    }
+
+    private void paint(boolean all) {
+        Picture next = new Picture(stage.size().getColumns(), stage.size().getRows(), stage.unicode());
+        if (next.width() < 40 || next.height() < 12) {
+            next.text(0, 0, "This window is too small. Please make it larger.");
+            pages.element().interrupted(moments.now());
+        } else {
+            pages.element().draw(next);
+        }
+        next.show(stage.screen(), all ? new Picture(1, 1, stage.unicode()) : shown);
+        shown = next;
+        stage.paint(all);
+        long left = moments.reading();
+        if (pages.element().painted(moments.at(left))) {
+            stage.dropKeysBefore(left);
+        }
+    }
+
+    /** The picture that is on the screen. */
+    public Picture shown() {
+        return shown;
+    }
+
+    /** The page in front. */
+    Page page() {
+        return pages.element();
+    }
+}

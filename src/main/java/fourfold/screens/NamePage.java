@@ -1,0 +1,61 @@
+package fourfold.screens;
+
+import fourfold.facts.Child;
+import java.time.Instant;
+
+/** A new child's name is typed here. */
+final class NamePage implements Page {
+    private final Records records;
+    private final StringBuilder name = new StringBuilder();
+    private String trouble = "";
+
+    NamePage(Records records) {
+        this.records = records;
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        int y = picture.height() / 2 - 3;
+        picture.centred(y, "What is the child's first name, or a nickname?", Ink.PLAIN);
+        picture.centred(y + 2, name + "_", Ink.STRONG);
+        picture.centred(y + 4, trouble, Ink.PLAIN);
+        picture.centred(picture.height() - 1, "Enter keep   Esc back", Ink.QUIET);
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        trouble = "";
+        switch (key.kind()) {
+            case ESCAPE -> {
+                return Move.BACK;
+            }
+            case ENTER -> {
+                return keep(at);
+            }
+            case ERASE -> {
+                if (name.length() > 0) {
+                    name.setLength(name.offsetByCodePoints(name.length(), -1));
+                }
+            }
+            case LETTER, DIGIT -> {
+                if (name.codePointCount(0, name.length()) < Child.LONGEST_NAME) {
+                    name.append(key.letter());
+                }
+            }
+            default -> {
+                return Move.STAY;
+            }
+        }
+        return Move.STAY;
+    }
+
+    private Move keep(Instant at) {
+        try {
+            records.add(name.toString(), at);
+            return Move.BACK;
+        } catch (IllegalArgumentException | Records.NotKept e) {
+            trouble = String.valueOf(e.getMessage());
+            return Move.STAY;
+        }
+    }
+}

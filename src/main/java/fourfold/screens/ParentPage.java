@@ -1,0 +1,45 @@
+package fourfold.screens;
+
+import fourfold.facts.Child;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** For parents: whose grid? */
+final class ParentPage implements Page {
+    private final Records records;
+    private final Moments moments;
+    private final List<Child> children;
+    private final Menu menu;
+
+    ParentPage(Records records, Moments moments) {
+        this.records = records;
+        this.moments = moments;
+        this.children = records.children();
+        List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
+        lines.add("Back");
+        this.menu = new Menu(lines);
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        int top = Math.max(1, picture.height() / 2 - 6);
+        picture.centred(top, "For parents", Ink.STRONG);
+        picture.centred(top + 2, "Whose families do you want to see?", Ink.PLAIN);
+        menu.draw(picture, top + 4);
+        picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on   Esc back", Ink.QUIET);
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        if (key.kind() == Key.Kind.ESCAPE) {
+            return Move.BACK;
+        }
+        if (!menu.on(key)) {
+            return Move.STAY;
+        }
+        return menu.chosen() < children.size()
+                ? new Move.Open(new GridPage(records, children.get(menu.chosen()), moments))
+                : Move.BACK;
+    }
+}

@@ -1,0 +1,65 @@
+package fourfold.screens;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.facts.Sitting;
+import fourfold.progress.Progress;
+import java.time.Instant;
+import java.util.List;
+
+/** What the screens need of the home's records. Every method may fail with {@link NotKept}. */
+public interface Records {
+    /** Something could not be kept or read; the message says what, where, and what to do, in one line. */
+    final class NotKept extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        private final String line;
+
+        /** With a one-line message. */
+        public NotKept(String message, Throwable cause) {
+            super(message, cause);
+            line = message;
+        }
+
+        /** What could not be done, where, and what to do, in one line. */
+        public String line() {
+            return line;
+        }
+    }
+
+    /** One past drill in a line: when it began, how many questions were asked from memory, how many were right. */
+    record PastDrill(Sitting sitting, int asked, int right) {}
+
+    /** The children who practise here. */
+    List<Child> children();
+
+    /**
+     * Adds a child.
+     *
+     * @throws IllegalArgumentException if the name is empty, too long or already there
+     */
+    Child add(String name, Instant at);
+
+    /** Where a child stands. */
+    Progress progress(Child child);
+
+    /** A new drill of a child, not yet kept. */
+    Sitting newSitting(Child child, int minutes, Instant at);
+
+    /** Keeps that a drill began. */
+    void begin(Sitting sitting);
+
+    /** Keeps an answer for good before it returns. */
+    void keep(Answer answer);
+
+    /** Keeps deeds of the parent, all with the same time. */
+    void keep(Child child, List<Deed> deeds, Instant at);
+
+    /** All acts for a child, oldest first. */
+    List<Act> acts(Child child);
+
+    /** Past drills, newest first. */
+    List<PastDrill> drills(Child child);
+}

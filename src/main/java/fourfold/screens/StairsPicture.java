@@ -1,0 +1,115 @@
+package fourfold.screens;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.progress.Grid;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The stairs as a picture: step n holds n × 1 to n × n, so that every family stands once. The empty corner is where the
+ * chosen family is told in numbers.
+ */
+final class StairsPicture {
+    private final Picture picture;
+    private final Grid grid;
+    private final GridPage.View view;
+    private final Family chosen;
+    private final boolean wholeTable;
+    private final int cellWidth;
+    private final int stepHeight;
+    private final int left;
+    private final int top;
+
+    StairsPicture(Picture picture, Grid grid, GridPage.View view, Family chosen, boolean wholeTable) {
+        this.picture = picture;
+        this.grid = grid;
+        this.view = view;
+        this.chosen = chosen;
+        this.wholeTable = wholeTable;
+        cellWidth = picture.width() >= 120 ? 10 : picture.width() >= 76 ? 7 : 5;
+        stepHeight = picture.height() >= 36 ? 2 : 1;
+        left = Math.max(0, (picture.width() - 4 - 10 * cellWidth) / 2);
+        top = picture.height() >= 22 ? 3 : 1;
+    }
+
+    void draw(String name, Progress progress) {
+        picture.centred(
+                top > 1 ? 1 : 0,
+                name + "   " + view.words() + "   " + progress.families(Mastery.FLUENT) + " of 55 families fluent",
+                Ink.STRONG);
+        for (Family family : Families.all()) {
+            cell(grid.cell(family));
+        }
+        for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+            boolean marked = wholeTable && n == chosen.high();
+            picture.text(left, row(n), String.format("%2d", n), marked ? Ink.STRONG : Ink.QUIET);
+        }
+        legend();
+        corner(progress);
+    }
+
+    private int row(int step) {
+        return top + (step - 1) * stepHeight;
+    }
+
+    private void cell(Grid.Cell cell) {
+        Mastery level = shown(cell);
+        int x = left + 4 + (cell.family().low() - 1) * cellWidth;
+        int y = row(cell.family().high());
+        boolean marked = wholeTable
+                ? cell.family().contains(chosen.high())
+                : cell.family().equals(chosen);
+        String number = String.format("%3d", cell.family().product());
+        picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
+        picture.text(x + 3, y, Character.toString(Shades.of(level)), Ink.of(level));
+        char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+        picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
+    }
+
+    private Mastery shown(Grid.Cell cell) {
+        return switch (view) {
+            case FAMILY -> cell.level();
+            case PRODUCTS -> cell.products();
+            case QUOTIENTS -> cell.quotients();
+        };
+    }
+
+    private void legend() {
+        int y = row(Families.LARGEST_FACTOR) + 2;
+        int x = left + 4;
+        for (Mastery level : Mastery.values()) {
+            picture.text(x, y, Character.toString(Shades.of(level)), Ink.of(level));
+            picture.text(x + 2, y, level.word());
+            x += level.word().length() + 4;
+        }
+        picture.text(left + 4, y + 1, "* in focus   - on hold   ~ due again", Ink.QUIET);
+    }
+
+    private void corner(Progress progress) {
+        Grid.Cell cell = grid.cell(chosen);
+        List<String> lines = new ArrayList<>(List.of(
+                DrillPicture.squareRows(chosen).get(0),
+                DrillPicture.squareRows(chosen)
+                        .get(DrillPicture.squareRows(chosen).size() - 1),
+                shown(cell).word()
+                        + (cell.focused() ? ", in focus" : "")
+                        + (cell.held() ? ", on hold" : "")
+                        + (cell.fading() ? ", due again" : "")));
+        lines.add(cell.asked() == 0 ? "not asked yet" : cell.right() + " of " + cell.asked() + " right");
+        progress.standing(chosen.traces().get(0))
+                .medianThinking()
+                .ifPresent(t -> lines.add("product: " + FamilyPage.seconds(t) + " to think"));
+        int[] free = {2, 3, 4, 5, 6};
+        for (int i = 0; i < lines.size(); i++) {
+            int x = left + 4 + free[i] * cellWidth + 1;
+            x = Math.max(x, left + 4 + 4 * cellWidth + 1);
+            int y = row(1) + i;
+            int step = i / stepHeight + 1;
+            x = Math.max(x, left + 4 + step * cellWidth + 1);
+            picture.text(x, y, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package fourfold.screens;
+
+import fourfold.facts.Act;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.facts.Family;
+import fourfold.progress.Progress;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** The parent's keys for focus, hold, reset and undo, for one family or a whole table; what they did is told in a line. */
+final class Steers {
+    private final Records records;
+    private final Child child;
+    private Progress progress;
+    private String told = "";
+
+    Steers(Records records, Child child) {
+        this.records = records;
+        this.child = child;
+        this.progress = records.progress(child);
+    }
+
+    Progress progress() {
+        return progress;
+    }
+
+    String told() {
+        return told;
+    }
+
+    void say(String words) {
+        told = words;
+    }
+
+    void focus(List<Family> families, String name, Instant at) {
+        boolean all =
+                families.stream().allMatch(f -> progress.steering().focused().contains(f));
+        keep(families, all ? Deed.Release::new : Deed.Focus::new, at);
+        say(all ? name + ": no longer in focus." : name + ": practised more, until fluent.   u undo");
+    }
+
+    void hold(List<Family> families, String name, Instant at) {
+        boolean all = families.stream().allMatch(f -> progress.isHeld(f));
+        keep(families, all ? Deed.Release::new : Deed.Hold::new, at);
+        say(all ? name + ": practised again." : name + ": left out for now.   u undo");
+    }
+
+    void reset(List<Family> families, String name, Instant at) {
+        keep(families, Deed.Reset::new, at);
+        say(name + ": begun again. No answer was deleted.   u undo");
+    }
+
+    void open(int table, boolean open, Instant at) {
+        records.keep(child, List.of(open ? new Deed.OpenTable(table) : new Deed.CloseTable(table)), at);
+        progress = records.progress(child);
+        say(
+                open
+                        ? "Table " + table + " is open: its families come next.   u undo"
+                        : "Table " + table + " is closed: no new family comes from it.   u undo");
+    }
+
+    /** Takes back the last thing that was done and still holds: all its deeds have the same time. */
+    void undo(Instant at) {
+        List<Act> inForce = Act.inForce(records.acts(child));
+        if (inForce.isEmpty()) {
+            say("There is nothing to undo.");
+            return;
+        }
+        Act last = inForce.get(inForce.size() - 1);
+        List<Deed> back = new ArrayList<>();
+        for (Act act : inForce) {
+            if (act.at().equals(last.at())) {
+                back.add(new Deed.Undo(act.id()));
+            }
+        }
+        records.keep(child, back, at);
+        progress = records.progress(child);
+        say("Undone: " + Deeds.told(last.deed()) + (back.size() > 1 ? " and " + (back.size() - 1) + " more" : "")
+                + ".");
+    }
+
+    private void keep(List<Family> families, Function<Family, Deed> deed, Instant at) {
+        records.keep(child, families.stream().map(deed).toList(), at);
+        progress = records.progress(child);
+    }
+}

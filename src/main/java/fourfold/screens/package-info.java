@@ -1,0 +1,5 @@
+/** [terminal] The only part that draws. */
+@NullMarked
+package fourfold.screens;
+
+import org.jspecify.annotations.NullMarked;

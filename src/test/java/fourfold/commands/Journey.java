@@ -1,0 +1,125 @@
+package fourfold.commands;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import fourfold.facts.Surface;
+import fourfold.scheduling.GrowingGaps;
+import fourfold.screens.HomePage;
+import fourfold.screens.Loop;
+import fourfold.screens.Moments;
+import fourfold.screens.Stage;
+import fourfold.store.Store;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+
+/**
+ * The real program on a virtual terminal and a real file, with a clock set by hand: keys in, pictures out.
+ */
+final class Journey implements AutoCloseable {
+    private final DefaultVirtualTerminal terminal;
+    private final Stage stage;
+    private final Store store;
+    private final Loop loop;
+    private final Moments moments;
+    private long nanos = 1_000_000_000L;
+    private boolean going = true;
+
+    Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
+        terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
+        stage = Stage.on(terminal, unicode, true);
+        store = Store.open(file);
+        moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
+        loop = new Loop(
+                stage,
+                moments,
+                new HomePage(new Household(store, moments), new GrowingGaps(), moments, Surface.TERMINAL));
+        rest(0);
+    }
+
+    Store store() {
+        return store;
+    }
+
+    Instant now() {
+        return moments.now();
+    }
+
+    /** Lets time go by in steps of 50 ms, as the loop's ticks do. */
+    Journey rest(long millis) {
+        for (long left = millis; left >= 0 && going; left -= 50) {
+            nanos += Math.min(50, left) * 1_000_000L;
+            going = loop.turn(Duration.ZERO);
+        }
+        return this;
+    }
+
+    /** Presses keys one after the other, 100 ms apart: names of keys or single characters. */
+    Journey keys(String keys) {
+        for (String key : keys.split(" ")) {
+            nanos += 100_000_000L;
+            stage.press(stroke(key), nanos);
+            if (going) {
+                going = loop.turn(Duration.ZERO);
+            }
+        }
+        return this;
+    }
+
+    /** Types letters, spaces too. */
+    Journey type(String text) {
+        for (char c : text.toCharArray()) {
+            nanos += 100_000_000L;
+            stage.press(new KeyStroke(c, false, false), nanos);
+            going = loop.turn(Duration.ZERO);
+        }
+        return this;
+    }
+
+    Journey size(int columns, int rows) {
+        terminal.setTerminalSize(new TerminalSize(columns, rows));
+        return rest(50);
+    }
+
+    boolean isGoing() {
+        return going;
+    }
+
+    /** What the terminal shows, without blanks at the ends of lines. */
+    String picture() {
+        TerminalSize size = terminal.getTerminalSize();
+        StringBuilder text = new StringBuilder();
+        for (int y = 0; y < size.getRows(); y++) {
+            StringBuilder row = new StringBuilder();
+            for (int x = 0; x < size.getColumns(); x++) {
+                row.append(terminal.getCharacter(x, y).getCharacterString());
+            }
+            text.append(row.toString().stripTrailing()).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static KeyStroke stroke(String key) {
+        return switch (key) {
+            case "Enter" -> new KeyStroke(KeyType.Enter);
+            case "Esc" -> new KeyStroke(KeyType.Escape);
+            case "Up" -> new KeyStroke(KeyType.ArrowUp);
+            case "Down" -> new KeyStroke(KeyType.ArrowDown);
+            case "Left" -> new KeyStroke(KeyType.ArrowLeft);
+            case "Right" -> new KeyStroke(KeyType.ArrowRight);
+            case "Backspace" -> new KeyStroke(KeyType.Backspace);
+            case "Ctrl-C" -> new KeyStroke('c', true, false);
+            case "Space" -> new KeyStroke(' ', false, false);
+            default -> new KeyStroke(key.charAt(0), false, false);
+        };
+    }
+
+    @Override
+    public void close() {
+        stage.close();
+        store.close();
+    }
+}
