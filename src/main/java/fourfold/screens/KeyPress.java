@@ -2,5 +2,11 @@ package fourfold.screens;
 
 import com.googlecode.lanterna.input.KeyStroke;
 
-/** P. */
+/**
+ * A key and the moment it reached the program. The library's own event time is not used: it is stale for Enter, Tab,
+ * Backspace and Escape.
+ *
+ * @param key which key
+ * @param nanos when it arrived, on the scale of {@link Stage#now()}
+ */
 public record KeyPress(KeyStroke key, long nanos) {}

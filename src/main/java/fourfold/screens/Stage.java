@@ -1,107 +1,283 @@
 package fourfold.screens;
 
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.graphics.TextGraphics;
 import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.Screen;
-import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.facts.Surface;
+import java.io.Console;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayDeque;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
+import java.util.function.LongSupplier;
 
-/** P. */
+/**
+ * The place where pictures are shown and keys come from. One thread uses it; another, of its own, only reads and stamps
+ * keys. It reads the one clock by which keys and pictures are stamped.
+ */
 public final class Stage implements AutoCloseable {
-    private final TerminalScreen screen;
-    private final boolean unicode;
-    private final Queue<KeyPress> keys = new ArrayDeque<>();
+    private final Terminal terminal;
+    private final Optional<RawTerminal> raw;
+    private final KeyQueue keys;
+    private final StageScreen screen;
+    private final Abilities abilities;
+    private final Surface surface;
+    private final LongSupplier clock;
+    private boolean redraw;
+    private boolean closed;
 
-    private Stage(TerminalScreen screen, boolean unicode) {
-        this.screen = screen;
-        this.unicode = unicode;
-    }
-
-    /** P. */
-    public static Stage open(Map<String, String> environment) {
-        if (environment.isEmpty()) {
-            throw new StageException("needs a terminal");
+    private Stage(Terminal terminal, Abilities abilities, Surface surface, LongSupplier clock, KeyQueue.Waiting waiting)
+            throws IOException {
+        this.terminal = terminal;
+        this.raw = terminal instanceof RawTerminal own ? Optional.of(own) : Optional.empty();
+        this.abilities = abilities;
+        this.surface = surface;
+        this.clock = clock;
+        this.keys = new KeyQueue(clock, waiting);
+        if (raw.isPresent()) {
+            raw.get().noticeSize();
         }
-        return on(new DefaultVirtualTerminal(), true, true);
+        this.screen = new StageScreen(terminal, keys, abilities);
+        screen.setCursorPosition(null);
+        screen.startScreen();
     }
 
-    /** P. */
-    public static Stage on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour) {
+    /**
+     * Opens the terminal the program was started in, or a window on the desktop if there is none.
+     *
+     * @param environment the variables that say what the terminal can show
+     * @throws StageException if there is neither, in one line that says what to do
+     */
+    public static Stage open(Map<String, String> environment) throws StageException {
+        boolean windows =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
+        if (!windows && isInteractive()) {
+            return openTerminal(environment);
+        }
+        if (DesktopWindow.isPossible()) {
+            return openWindow();
+        }
+        throw new StageException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
+    }
+
+    private static Stage openTerminal(Map<String, String> environment) throws StageException {
+        String encoding = System.getProperty("native.encoding", "US-ASCII");
+        Abilities abilities = Abilities.of(environment, encoding);
+        Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
+        RawTerminal terminal;
         try {
-            TerminalScreen screen = new TerminalScreen(terminal);
-            screen.startScreen();
-            return new Stage(screen, unicode);
+            terminal = RawTerminal.open(charset);
+        } catch (IOException e) {
+            throw new StageException("Fourfold could not use this terminal (" + e.getMessage() + ").", e);
+        }
+        return started(terminal, abilities, Surface.TERMINAL);
+    }
+
+    private static Stage openWindow() throws StageException {
+        return started(DesktopWindow.open(), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
+    }
+
+    private static Stage started(Terminal terminal, Abilities abilities, Surface surface) throws StageException {
+        try {
+            Stage stage = new Stage(terminal, abilities, surface, System::nanoTime, KeyQueue.Waiting.LIVE);
+            Thread reader = new Thread(stage::readKeys, "keys");
+            reader.setDaemon(true);
+            reader.start();
+            return stage;
+        } catch (IOException e) {
+            giveBack(terminal);
+            throw new StageException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
+        }
+    }
+
+    private static void giveBack(Terminal terminal) {
+        try {
+            terminal.close();
+        } catch (IOException e) {
+            // The reason why it could not be drawn on is already being told.
+        }
+    }
+
+    /** Whether both ends of the program are a terminal; since Java 22 a console alone does not prove it. */
+    @SuppressWarnings("SystemConsoleNull") // The newer Java's answer is asked for below; on Java 17 null is the answer.
+    private static boolean isInteractive() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return true;
+        }
+    }
+
+    /** A stage on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
+    public static Stage on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour) {
+        return inMemory(terminal, unicode, colour, System::nanoTime, KeyQueue.Waiting.PRESSED);
+    }
+
+    /** The same with a clock set by hand: {@link #next} then never waits. */
+    public static Stage on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour, LongSupplier nanos) {
+        return inMemory(terminal, unicode, colour, nanos, KeyQueue.Waiting.HAND_CLOCK);
+    }
+
+    private static Stage inMemory(
+            Terminal terminal, boolean unicode, boolean colour, LongSupplier clock, KeyQueue.Waiting waiting) {
+        Abilities abilities = new Abilities(unicode, colour ? ColourDepth.FULL : ColourDepth.NONE);
+        try {
+            return new Stage(terminal, abilities, Surface.TERMINAL, clock, waiting);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** P. */
+    private void readKeys() {
+        KeyStroke key;
+        do {
+            key = readKey();
+            press(key, now());
+        } while (key.getKeyType() != KeyType.EOF);
+    }
+
+    private KeyStroke readKey() {
+        try {
+            return plainControl(terminal.readInput());
+        } catch (IOException e) {
+            // The terminal has gone away.
+            return new KeyStroke(KeyType.EOF);
+        }
+    }
+
+    /** The window sends Ctrl-Z as a control character; everywhere else it is a letter with Ctrl. */
+    private static KeyStroke plainControl(KeyStroke key) {
+        Character c = key.getCharacter();
+        return key.isCtrlDown() && c != null && c < ' '
+                ? new KeyStroke(Character.toLowerCase((char) (c + 0x40)), true, key.isAltDown())
+                : key;
+    }
+
+    /** Nanoseconds on the clock that stamps keys and pictures; it has no relation to the time of day. */
+    public long now() {
+        return clock.getAsLong();
+    }
+
+    /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the stage. Any thread may call it. */
     public void press(KeyStroke key, long nanos) {
         keys.add(new KeyPress(key, nanos));
     }
 
-    /** P. */
+    /** The next key, or empty if none comes within {@code wait} or none can come any more. */
+    public Optional<KeyPress> next(Duration wait) {
+        return keys.next(wait);
+    }
+
+    /** Drops every key stamped before {@code nanos}, those still on their way as well. */
+    public void dropKeysBefore(long nanos) {
+        keys.dropBefore(nanos);
+    }
+
+    /** Whether the user is gone: end of input, a closed window, or nobody left who receives the pictures. */
+    public boolean ended() {
+        return keys.ended() || raw.filter(RawTerminal::broken).isPresent();
+    }
+
+    /** Whether everything must be drawn anew: after a change of size, or when the program was stopped and continued. */
+    public boolean resized() {
+        boolean again = redraw;
+        redraw = false;
+        try {
+            if (raw.isPresent()) {
+                again |= raw.get().cameBack();
+                raw.get().noticeSize();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return screen.doResizeIfNecessary() != null || again;
+    }
+
+    /** The library's screen; its keys come from this stage. */
     public Screen screen() {
         return screen;
     }
 
-    /** P. */
+    /** Something to draw with. */
+    public TextGraphics graphics() {
+        return screen.newTextGraphics();
+    }
+
+    /** Columns and rows. */
     public TerminalSize size() {
         return screen.getTerminalSize();
     }
 
-    /** P. */
-    public Optional<KeyPress> next(Duration wait) {
-        return Optional.ofNullable(keys.poll());
-    }
-
-    /** P. */
-    public boolean ended() {
-        return false;
-    }
-
-    /** P. */
-    public boolean resized() {
-        return screen.doResizeIfNecessary() != null;
-    }
-
-    /** P. */
-    public void dropKeysBefore(long nanos) {
-        keys.removeIf(k -> k.nanos() < nanos);
-    }
-
-    /** P. */
+    /**
+     * Sends what was drawn.
+     *
+     * @param complete whether to send every cell, as after {@link #resized()}, or only those that changed
+     * @return the moment after the picture left the program, as in {@link #now()}
+     */
     public long paint(boolean complete) {
         try {
             screen.refresh(complete ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return System.nanoTime();
+        return now();
     }
 
-    /** P. */
+    /** Whether more than ASCII can be shown. Drawing does not depend on it: cells are fitted on their way out. */
     public boolean unicode() {
-        return unicode;
+        return abilities.unicode();
     }
 
-    /** P. */
+    /** Whether any colour can be shown. */
+    public boolean colour() {
+        return abilities.colours() != ColourDepth.NONE;
+    }
+
+    /** Where the answers are typed. */
     public Surface surface() {
-        return Surface.TERMINAL;
+        return surface;
     }
 
-    /** P. */
-    public void suspend() {}
+    /** Stops the program until the shell continues it; then {@link #resized()} is true. Does nothing in a window. */
+    public void suspend() {
+        try {
+            if (raw.isPresent()) {
+                redraw = true;
+                if (!raw.get().suspend()) {
+                    press(new KeyStroke(KeyType.EOF), now());
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
+    /** Leaves the terminal as it was found. */
     @Override
-    public void close() {}
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            screen.stopScreen(false);
+            terminal.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (IllegalStateException e) {
+            // The program is being ended, and the library's hook is already doing the same.
+        }
+    }
 }

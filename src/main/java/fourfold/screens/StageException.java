@@ -1,11 +1,14 @@
 package fourfold.screens;
 
-/** P. */
-public final class StageException extends RuntimeException {
+/** There is nowhere to draw. The message is one line: what failed and what to do. */
+public final class StageException extends Exception {
     private static final long serialVersionUID = 1L;
 
-    /** P. */
-    public StageException(String message) {
+    StageException(String message) {
         super(message);
+    }
+
+    StageException(String message, Throwable cause) {
+        super(message, cause);
     }
 }

@@ -1,0 +1,50 @@
+package fourfold.screens;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.terminal.DefaultTerminalFactory;
+import com.googlecode.lanterna.terminal.Terminal;
+import com.googlecode.lanterna.terminal.swing.AWTTerminalFontConfiguration;
+import com.googlecode.lanterna.terminal.swing.SwingTerminalFontConfiguration;
+import java.awt.AWTError;
+import java.awt.Font;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+
+/** A window on the desktop, for when the program was not started in a terminal. */
+final class DesktopWindow {
+    private static final int POINTS = 22;
+    private static final TerminalSize SIZE = new TerminalSize(80, 24);
+
+    private DesktopWindow() {}
+
+    /** Whether there is a desktop to open a window on. */
+    static boolean isPossible() {
+        try {
+            return !GraphicsEnvironment.isHeadless();
+        } catch (AWTError | LinkageError e) {
+            return false;
+        }
+    }
+
+    /**
+     * Opens the window and shows it.
+     *
+     * @throws StageException if the desktop refuses
+     */
+    static Terminal open() throws StageException {
+        try {
+            Font[] fonts = AWTTerminalFontConfiguration.filterMonospaced(
+                    new Font("DejaVu Sans Mono", Font.PLAIN, POINTS), new Font(Font.MONOSPACED, Font.PLAIN, POINTS));
+            return new DefaultTerminalFactory()
+                    .setTerminalEmulatorTitle("Fourfold")
+                    .setInitialTerminalSize(SIZE)
+                    .setTerminalEmulatorFontConfiguration(SwingTerminalFontConfiguration.newInstance(fonts))
+                    .createTerminalEmulator();
+        } catch (HeadlessException | AWTError | LinkageError e) {
+            throw new StageException(
+                    "Fourfold could not open a window (" + e.getClass().getSimpleName()
+                            + "). Start it in a terminal, or use: drill --plain",
+                    e);
+        }
+    }
+}

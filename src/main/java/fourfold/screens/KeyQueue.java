@@ -1,0 +1,116 @@
+package fourfold.screens;
+
+import com.googlecode.lanterna.input.KeyType;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+
+/** Keys on their way from the thread that reads them to the one that uses them. */
+final class KeyQueue {
+    /** What a queue does while it is empty. */
+    enum Waiting {
+        /** Waits, and holds each key back until the paste guard is sure. */
+        LIVE,
+        /** Waits, but takes an empty queue as proof that nothing follows. */
+        PRESSED,
+        /** Never waits: the clock is set by hand. */
+        HAND_CLOCK
+    }
+
+    private final BlockingQueue<KeyPress> arrivals = new LinkedBlockingQueue<>();
+    private final PasteGuard guard = new PasteGuard();
+    private final LongSupplier clock;
+    private final Waiting waiting;
+    private Optional<Long> tooOld = Optional.empty();
+    private volatile boolean ended;
+
+    KeyQueue(LongSupplier clock, Waiting waiting) {
+        this.clock = clock;
+        this.waiting = waiting;
+    }
+
+    /** Adds a key; from any thread. The key EOF ends the queue. */
+    void add(KeyPress press) {
+        if (press.key().getKeyType() == KeyType.EOF) {
+            ended = true;
+        }
+        arrivals.add(press);
+    }
+
+    /** Whether no more keys will ever come. */
+    boolean ended() {
+        return ended;
+    }
+
+    /** From now on drops every key stamped before {@code nanos}. */
+    void dropBefore(long nanos) {
+        tooOld = Optional.of(nanos);
+    }
+
+    /** The next key, waiting for it at most {@code wait}; empty at once when the queue has ended. */
+    Optional<KeyPress> next(Duration wait) {
+        long until = clock.getAsLong() + wait.toNanos();
+        while (true) {
+            takeArrivals();
+            Optional<KeyPress> press = firstYoungEnough();
+            if (press.isPresent() || ended || waiting == Waiting.HAND_CLOCK) {
+                return press;
+            }
+            long now = clock.getAsLong();
+            if (until - now <= 0) {
+                return Optional.empty();
+            }
+            long pause =
+                    Math.min(until - now, guard.due(now).map(Duration::toNanos).orElse(Long.MAX_VALUE));
+            if (!pause(pause)) {
+                return Optional.empty();
+            }
+        }
+    }
+
+    private void takeArrivals() {
+        for (KeyPress press = arrivals.poll(); press != null; press = arrivals.poll()) {
+            pass(press);
+        }
+        if (waiting == Waiting.LIVE) {
+            guard.settle(clock.getAsLong());
+        } else {
+            guard.settle();
+        }
+    }
+
+    private void pass(KeyPress press) {
+        if (press.key().getKeyType() != KeyType.EOF) {
+            guard.arrive(press);
+        }
+    }
+
+    private Optional<KeyPress> firstYoungEnough() {
+        Optional<KeyPress> press = guard.next();
+        while (press.isPresent() && isTooOld(press.get())) {
+            press = guard.next();
+        }
+        return press;
+    }
+
+    private boolean isTooOld(KeyPress press) {
+        return tooOld.isPresent() && press.nanos() - tooOld.get() < 0;
+    }
+
+    /** Waits for an arrival; false if the thread was asked to stop. */
+    private boolean pause(long nanos) {
+        try {
+            KeyPress press = arrivals.poll(nanos, TimeUnit.NANOSECONDS);
+            if (press != null) {
+                pass(press);
+            }
+            return true;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+}

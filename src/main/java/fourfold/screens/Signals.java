@@ -1,0 +1,55 @@
+package fourfold.screens;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What happens on a signal of the system. Reached by reflection, as {@code sun.misc.Signal} is not for direct use; where
+ * it is missing nothing is changed, and the program merely notices a resize or a resume later.
+ */
+final class Signals {
+    private static final String SIGNAL = "sun.misc.Signal";
+    private static final String HANDLER = "sun.misc.SignalHandler";
+
+    private Signals() {}
+
+    /** Runs {@code act} on each signal called {@code name}, such as {@code WINCH}; on a thread of the system's. */
+    static void on(String name, Runnable act) {
+        try {
+            Class<?> handler = Class.forName(HANDLER);
+            Object runs = Proxy.newProxyInstance(
+                    Signals.class.getClassLoader(), new Class<?>[] {handler}, (proxy, method, arguments) -> {
+                        if (method.getName().equals("handle")) {
+                            act.run();
+                        }
+                        return null;
+                    });
+            handle(name, handler, runs);
+        } catch (ReflectiveOperationException | RuntimeException e) {
+            // No such signal here, or the virtual machine keeps it for itself: nothing to add.
+        }
+    }
+
+    /** Makes the process deaf to the signal called {@code name}. */
+    static void ignore(String name) {
+        try {
+            Class<?> handler = Class.forName(HANDLER);
+            Object deaf = handler.getField("SIG_IGN").get(null);
+            handle(name, handler, deaf);
+        } catch (ReflectiveOperationException | RuntimeException e) {
+            // As above.
+        }
+    }
+
+    private static void handle(String name, Class<?> handler, @Nullable Object act)
+            throws ReflectiveOperationException {
+        Class<?> signal = Class.forName(SIGNAL);
+        try {
+            Object named = signal.getConstructor(String.class).newInstance(name);
+            signal.getMethod("handle", signal, handler).invoke(null, named, act);
+        } catch (InvocationTargetException e) {
+            throw new ReflectiveOperationException(e);
+        }
+    }
+}

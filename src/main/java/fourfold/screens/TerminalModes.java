@@ -1,0 +1,75 @@
+package fourfold.screens;
+
+import com.googlecode.lanterna.TerminalSize;
+import java.io.IOException;
+import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** How the terminal treats keys, read and set by the system's own {@code stty} on standard input. */
+final class TerminalModes {
+    /** Every key arrives at once and unseen: no line editing, no echo, no signals, no flow control. */
+    private static final String RAW = "stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
+
+    private final String found;
+    private boolean raw;
+
+    private TerminalModes(String found) {
+        this.found = found;
+    }
+
+    /** Remembers the modes as they are now. */
+    static TerminalModes asFound() throws IOException {
+        String found = run("stty -g");
+        // The text goes back through a shell, so only what stty writes may be in it.
+        if (!found.matches("[0-9A-Za-z:=]+")) {
+            throw new IOException("stty -g gave no modes");
+        }
+        return new TerminalModes(found);
+    }
+
+    /** Makes every key arrive at once. */
+    synchronized void makeRaw() throws IOException {
+        raw = true;
+        run(RAW);
+    }
+
+    /** Puts the modes back as they were found; once. */
+    synchronized void restore() throws IOException {
+        if (raw) {
+            raw = false;
+            run("stty " + found);
+        }
+    }
+
+    /** The size of the terminal; empty if it does not know. */
+    static Optional<TerminalSize> size() {
+        try {
+            String[] rowsAndColumns = run("stty size").split(" ", -1);
+            TerminalSize size =
+                    new TerminalSize(Integer.parseInt(rowsAndColumns[1]), Integer.parseInt(rowsAndColumns[0]));
+            return size.getColumns() > 0 && size.getRows() > 0 ? Optional.of(size) : Optional.empty();
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Runs a line of shell on the terminal and returns what it printed, without blanks around it. */
+    static String run(String line) throws IOException {
+        Process process = new ProcessBuilder("sh", "-c", line)
+                .redirectInput(Redirect.INHERIT)
+                .redirectError(Redirect.DISCARD)
+                .start();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
+        try {
+            int code = process.waitFor();
+            if (code != 0) {
+                throw new IOException("\"" + line + "\" failed with exit code " + code);
+            }
+            return printed;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted while waiting for \"" + line + "\"", e);
+        }
+    }
+}
