@@ -59,8 +59,8 @@ CREATE TABLE answer (
         OR (operation = 2 AND left_number % right_number = 0
           AND left_number BETWEEN right_number AND right_number * 10)))),
   CONSTRAINT ck_answer_typed CHECK (LENGTH(typed) BETWEEN 1 AND 4 AND LTRIM(typed, '0123456789') = ''),
-  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 2147483647),
-  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 2147483647),
+  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 1000000000),
+  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 1000000000),
   CONSTRAINT ck_answer_erasures CHECK (erasures BETWEEN 0 AND 100000),
   CONSTRAINT ck_answer_surface CHECK (surface BETWEEN 1 AND 3)
 );

@@ -42,25 +42,37 @@ public record Answer(
     public static final int LAST_POSITION = 10_000;
 
     public Answer {
-        check(position >= 1 && position <= LAST_POSITION, "position is from 1 to 10000, not " + position);
-        check(
-                zoneOffsetMinutes >= -1080 && zoneOffsetMinutes <= 1080,
-                "a zone is at most 1080 minutes from UTC, not " + zoneOffsetMinutes);
-        check(
-                typed.length() <= LONGEST_TYPED && typed.chars().allMatch(c -> c >= '0' && c <= '9'),
-                "an answer is at most 4 digits, not \"" + typed + "\"");
-        check(
-                (prompt instanceof NumberToCopy) == (purpose == Purpose.COPY),
-                "a number to copy has the purpose copy, and nothing else has");
-        check(erasures >= 0 && erasures <= 100_000, "erasures are from 0 to 100000, not " + erasures);
-        check(firstKey.filter(Duration::isNegative).isEmpty(), "first key is never before the prompt");
-        check(whole.filter(Duration::isNegative).isEmpty(), "whole time is never negative");
+        // Plain conditions: a log of years is read through here, and a message is only put together when it is needed.
+        if (position < 1 || position > LAST_POSITION) {
+            throw new IllegalArgumentException("position is from 1 to 10000, not " + position);
+        }
+        if (zoneOffsetMinutes < -1080 || zoneOffsetMinutes > 1080) {
+            throw new IllegalArgumentException("a zone is at most 1080 minutes from UTC, not " + zoneOffsetMinutes);
+        }
+        if (typed.length() > LONGEST_TYPED || !isDigits(typed)) {
+            throw new IllegalArgumentException("an answer is at most 4 digits, not \"" + typed + "\"");
+        }
+        if ((prompt instanceof NumberToCopy) != (purpose == Purpose.COPY)) {
+            throw new IllegalArgumentException("a number to copy has the purpose copy, and nothing else has");
+        }
+        if (erasures < 0 || erasures > 100_000) {
+            throw new IllegalArgumentException("erasures are from 0 to 100000, not " + erasures);
+        }
+        if (firstKey.isPresent() && firstKey.get().isNegative()) {
+            throw new IllegalArgumentException("first key is never before the prompt");
+        }
+        if (whole.isPresent() && whole.get().isNegative()) {
+            throw new IllegalArgumentException("whole time is never negative");
+        }
     }
 
-    private static void check(boolean holds, String otherwise) {
-        if (!holds) {
-            throw new IllegalArgumentException(otherwise);
+    private static boolean isDigits(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
         }
+        return true;
     }
 
     /**

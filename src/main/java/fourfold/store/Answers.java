@@ -9,7 +9,6 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
@@ -20,18 +19,8 @@ import java.util.function.Consumer;
 
 /** The answers: appended, and read in the order in which they were given. */
 final class Answers {
-    /** The longest time a row can hold, in milliseconds: 24 days. */
-    private static final long LONGEST_MS = Integer.MAX_VALUE;
-
-    private static final int NONE = -1;
-
-    /** Missing values come as numbers and empty text: asking the driver for NULL costs a call for each. */
-    private static final String SELECT = """
-            SELECT a.position, a.asked_at, a.zone_offset_min, a.purpose, COALESCE(a.operation, 0), a.left_number,
-              COALESCE(a.right_number, 0), COALESCE(a.typed, ''), COALESCE(a.first_key_ms, -1),
-              COALESCE(a.whole_ms, -1), a.erasures, a.surface, d.nr, d.id
-            FROM drill d JOIN answer a ON a.drill_nr = d.nr
-            """;
+    /** The longest time a row can hold: eleven and a half days. */
+    private static final Duration LONGEST = Duration.ofSeconds(1_000_000);
 
     private static final String INSERT = """
             INSERT INTO answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,
@@ -44,18 +33,18 @@ final class Answers {
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
     static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
         try (PreparedStatement statement =
-                connection.prepareStatement(SELECT + "WHERE d.child_nr = (SELECT nr FROM child WHERE id = ?)"
+                connection.prepareStatement(AnswerRow.SELECT + "WHERE d.child_nr = (SELECT nr FROM child WHERE id = ?)"
                         + " ORDER BY d.started_at, d.id, a.position")) {
             statement.setString(1, child.toString());
             try (ResultSet rows = statement.executeQuery()) {
-                int number = NONE;
+                int number = 0;
                 UUID drill = child;
                 while (rows.next()) {
-                    if (rows.getInt(13) != number) {
-                        number = rows.getInt(13);
-                        drill = UUID.fromString(rows.getString(14));
+                    if (AnswerRow.drillNumber(rows) != number) {
+                        number = AnswerRow.drillNumber(rows);
+                        drill = AnswerRow.drill(rows);
                     }
-                    each.accept(read(rows, child, drill));
+                    each.accept(AnswerRow.read(rows, child, drill));
                 }
             }
         }
@@ -106,13 +95,13 @@ final class Answers {
         Map<Integer, Answer> held = new HashMap<>();
         for (Answer before : Database.query(
                 connection,
-                SELECT + "WHERE d.nr = ? AND a.position BETWEEN ? AND ?",
+                AnswerRow.SELECT + "WHERE d.nr = ? AND a.position BETWEEN ? AND ?",
                 values -> {
                     values.setInt(1, found.number());
                     values.setInt(2, first);
                     values.setInt(3, last);
                 },
-                row -> read(row, child, answer.drill()))) {
+                row -> AnswerRow.read(row, child, answer.drill()))) {
             held.put(before.position(), before);
         }
         return new Drill(found.number(), child, held);
@@ -153,31 +142,6 @@ final class Answers {
         }
     }
 
-    private static Answer read(ResultSet row, UUID child, UUID drill) throws SQLException {
-        int position = row.getInt(1);
-        try {
-            return new Answer(
-                    child,
-                    drill,
-                    position,
-                    Instant.ofEpochMilli(row.getLong(2)),
-                    row.getInt(3),
-                    Codes.purpose(row.getInt(4)),
-                    Codes.prompt(row.getInt(5), row.getInt(6), row.getInt(7)),
-                    row.getString(8),
-                    millis(row.getInt(9)),
-                    millis(row.getInt(10)),
-                    row.getInt(11),
-                    Codes.surface(row.getInt(12)));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            throw new Refusal("position " + position + " of the drill " + drill + " can't be read: " + e.getMessage());
-        }
-    }
-
-    private static Optional<Duration> millis(int millis) {
-        return millis == NONE ? Optional.empty() : Optional.of(Duration.ofMillis(millis));
-    }
-
     /** The answer as it will be read back: times to the millisecond. */
     private static Answer asKept(Answer answer) {
         return new Answer(
@@ -196,7 +160,7 @@ final class Answers {
     }
 
     private static Duration asKept(Duration time) {
-        if (time.compareTo(Duration.ofMillis(LONGEST_MS)) > 0) {
+        if (time.compareTo(LONGEST) > 0) {
             throw new Refusal("a response time of " + time + " is longer than a row can hold");
         }
         return time.truncatedTo(ChronoUnit.MILLIS);

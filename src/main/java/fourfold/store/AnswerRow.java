@@ -1,0 +1,93 @@
+package fourfold.store;
+
+import fourfold.facts.Answer;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Reads answers. A row's small numbers are packed into three large ones by the database and taken apart here: each
+ * value asked of the driver costs about as much as the database needs for a whole row, and a child's log of years has
+ * to be read at every start.
+ *
+ * <p>From the highest bits to the lowest:
+ *
+ * <ul>
+ *   <li>when: time asked (47 bits), zone + 2048 (12), surface (2)
+ *   <li>what: position (14), purpose (3), operation (2), left (7), right (4), length typed (3), number typed (14)
+ *   <li>how long: first key + 1 (31), whole + 1 (32); 0 where there is none
+ * </ul>
+ */
+final class AnswerRow {
+    /** To be completed by a condition on the drill d. */
+    static final String SELECT = """
+            SELECT d.nr, d.id,
+              (a.asked_at * 4096 + (a.zone_offset_min + 2048)) * 4 + a.surface,
+              (((((CAST(a.position AS BIGINT) * 8 + a.purpose) * 4 + COALESCE(a.operation, 0)) * 128 + a.left_number)
+                * 16 + COALESCE(a.right_number, 0)) * 8 + COALESCE(LENGTH(a.typed), 0)) * 16384
+                + COALESCE(CAST(a.typed AS INTEGER), 0),
+              COALESCE(a.first_key_ms + 1, 0) * 4294967296 + COALESCE(a.whole_ms + 1, 0),
+              a.erasures
+            FROM drill d JOIN answer a ON a.drill_nr = d.nr
+            """;
+
+    private static final String[] NOUGHTS = {"", "0", "00", "000", "0000"};
+
+    private AnswerRow() {}
+
+    /** The number of the drill's row. */
+    static int drillNumber(ResultSet row) throws SQLException {
+        return row.getInt(1);
+    }
+
+    /** The drill's id. */
+    static UUID drill(ResultSet row) throws SQLException {
+        return UUID.fromString(row.getString(2));
+    }
+
+    /** The answer in this row. */
+    static Answer read(ResultSet row, UUID child, UUID drill) throws SQLException {
+        long when = row.getLong(3);
+        long what = row.getLong(4);
+        long howLong = row.getLong(5);
+        int position = (int) (what >> 33);
+        try {
+            return new Answer(
+                    child,
+                    drill,
+                    position,
+                    Instant.ofEpochMilli(when >> 14),
+                    bits(when, 2, 12) - 2048,
+                    Codes.purpose(bits(what, 30, 3)),
+                    Codes.prompt(bits(what, 28, 2), bits(what, 21, 7), bits(what, 17, 4)),
+                    typed(bits(what, 0, 17)),
+                    time((int) (howLong >> 32)),
+                    time((int) howLong),
+                    row.getInt(6),
+                    Codes.surface(bits(when, 0, 2)));
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            throw new Refusal("position " + position + " of the drill " + drill + " can't be read: " + e.getMessage());
+        }
+    }
+
+    private static int bits(long packed, int from, int count) {
+        return (int) (packed >> from) & ((1 << count) - 1);
+    }
+
+    /** The digits typed, with the noughts they began with. */
+    private static String typed(int packed) {
+        int length = packed >> 14;
+        if (length == 0) {
+            return "";
+        }
+        String digits = Integer.toString(packed & 16383);
+        return digits.length() == length ? digits : NOUGHTS[length - digits.length()] + digits;
+    }
+
+    private static Optional<Duration> time(int millisAndOne) {
+        return millisAndOne == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(millisAndOne - 1));
+    }
+}
