@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.screens.HomePage;
 import fourfold.screens.Loop;
 import fourfold.screens.Stage;
+import fourfold.screens.StageException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -68,7 +69,7 @@ final class App implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws StageException {
         try (Home home = open();
                 Stage stage = Stage.open(world.environment())) {
             new Loop(

@@ -7,6 +7,7 @@ import fourfold.progress.Progress;
 import fourfold.screens.DrillPage;
 import fourfold.screens.Loop;
 import fourfold.screens.Stage;
+import fourfold.screens.StageException;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -46,7 +47,7 @@ final class DrillCommand implements Callable<Integer> {
     private boolean plain;
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, StageException {
         if (minutes != null && (minutes < 1 || minutes > LONGEST)) {
             throw new ParameterException(spec.commandLine(), "--minutes is from 1 to 30, not " + minutes);
         }

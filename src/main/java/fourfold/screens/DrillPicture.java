@@ -49,8 +49,8 @@ final class DrillPicture {
     }
 
     private static void asking(Picture picture, Asking asking) {
-        boolean large = picture.width() >= 76 && picture.height() >= 22;
-        int rows = BigDigits.height(large);
+        BigDigits.Size size = size(picture);
+        int rows = size.rows();
         int top = Math.max(3, (picture.height() - 2 * rows - 5) / 2);
         boolean inView = asking.isInView() && asking.prompt() instanceof Question;
         String line = switch (asking.reason()) {
@@ -64,12 +64,17 @@ final class DrillPicture {
         String shown = asking.prompt() instanceof Question question
                 ? signs(question) + (inView ? "=" + question.expected() : "=")
                 : Integer.toString(asking.prompt().expected());
-        picture.centredBlock(top, BigDigits.rows(shown, large, picture.unicode()), Ink.PLAIN);
-        picture.centredBlock(
-                top + rows + 2, BigDigits.rows(asking.typed() + "_", large, picture.unicode()), Ink.STRONG);
+        picture.centredBlock(top, BigDigits.rows(shown, size, picture.unicode()), Ink.PLAIN);
+        picture.centredBlock(top + rows + 2, BigDigits.rows(asking.typed(), size, picture.unicode()), Ink.STRONG);
+        int places = Math.max(2, asking.typed().length());
+        picture.centred(top + 2 * rows + 2, "─".repeat(BigDigits.width("0".repeat(places), size)), Ink.QUIET);
         if (asking.reason() == Phase.Reason.PUTTING_RIGHT || asking.reason() == Phase.Reason.SHOWN) {
-            asking.question().ifPresent(q -> square(picture, top + 2 * rows + 3, q.family()));
+            asking.question().ifPresent(q -> square(picture, top + 2 * rows + 4, q.family()));
         }
+    }
+
+    private static BigDigits.Size size(Picture picture) {
+        return picture.width() >= 76 && picture.height() >= 22 ? BigDigits.Size.TALL : BigDigits.Size.SMALL;
     }
 
     private static String signs(Question question) {
@@ -77,13 +82,13 @@ final class DrillPicture {
     }
 
     private static void right(Picture picture, Phase.Right right) {
-        boolean large = picture.width() >= 76 && picture.height() >= 22;
-        int rows = BigDigits.height(large);
+        BigDigits.Size size = size(picture);
+        int rows = size.rows();
         int top = Math.max(3, (picture.height() - 2 * rows - 5) / 2);
         String shown = right.answer().prompt() instanceof Question question
                 ? signs(question) + "=" + question.expected()
                 : Integer.toString(right.answer().prompt().expected());
-        picture.centredBlock(top, BigDigits.rows(shown, large, picture.unicode()), Ink.STRONG);
+        picture.centredBlock(top, BigDigits.rows(shown, size, picture.unicode()), Ink.STRONG);
         if (!(right.answer().prompt() instanceof NumberToCopy)) {
             picture.centred(top + rows + 2, "Right.", Ink.PLAIN);
         }

@@ -139,7 +139,7 @@ public final class Picture {
     }
 
     private void put(int x, int y, char c, Ink ink) {
-        letters[y * width + x] = unicode || c == COVERED ? c : Shades.plain(c);
+        letters[y * width + x] = unicode || c == COVERED ? c : AsciiLook.of(c);
         inks[y * width + x] = ink;
     }
 

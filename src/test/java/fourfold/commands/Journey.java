@@ -4,8 +4,10 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import fourfold.drill.Drill;
 import fourfold.facts.Surface;
 import fourfold.scheduling.GrowingGaps;
+import fourfold.screens.DigitReader;
 import fourfold.screens.HomePage;
 import fourfold.screens.Loop;
 import fourfold.screens.Moments;
@@ -30,7 +32,7 @@ final class Journey implements AutoCloseable {
 
     Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
         terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
-        stage = Stage.on(terminal, unicode, true);
+        stage = Stage.on(terminal, unicode, true, () -> nanos);
         store = Store.open(file);
         moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
         loop = new Loop(
@@ -67,6 +69,36 @@ final class Journey implements AutoCloseable {
             }
         }
         return this;
+    }
+
+    /** Reads the big digits on the screen, types what they come to after a second, and waits until that has stood. */
+    Journey answer() {
+        return answer(0);
+    }
+
+    /** The same, off by so much. */
+    Journey answer(int off) {
+        String shown = DigitReader.read(picture()).orElse("");
+        if (shown.isEmpty()) {
+            return keys("Enter").rest(100);
+        }
+        rest(1000);
+        keys(String.join(" ", Integer.toString(comesTo(shown) + off).split("")));
+        return keys("Enter").rest(Drill.RIGHT_STANDS.toMillis() + 50);
+    }
+
+    /** What a number or a question on the screen comes to. */
+    static int comesTo(String shown) {
+        String question = shown.contains("=") ? shown.substring(0, shown.indexOf('=')) : shown;
+        if (question.contains("×")) {
+            String[] factors = question.split("×");
+            return Integer.parseInt(factors[0]) * Integer.parseInt(factors[1]);
+        }
+        if (question.contains("÷")) {
+            String[] numbers = question.split("÷");
+            return Integer.parseInt(numbers[0]) / Integer.parseInt(numbers[1]);
+        }
+        return Integer.parseInt(question);
     }
 
     /** Types letters, spaces too. */

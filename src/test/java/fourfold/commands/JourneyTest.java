@@ -12,32 +12,19 @@ class JourneyTest {
                 new Journey(folder.resolve("a.db"), Instant.parse("2026-03-02T08:00:00Z"), 80, 24, true)) {
             System.out.println(journey.picture());
             journey.keys("Enter").type("Mina").keys("Enter");
-            System.out.println(journey.picture());
             journey.keys("Enter");
-            System.out.println(journey.picture());
             journey.keys("Enter").rest(500);
-            System.out.println(journey.picture());
             for (int i = 0; i < 10; i++) {
-                String n = journey.picture()
-                        .lines()
-                        .filter(l -> l.matches("\\s*\\d+\\s*"))
-                        .findFirst()
-                        .orElse("")
-                        .strip();
-                journey.keys(String.join(" ", n.split("")) + " Enter").rest(700);
+                journey.answer();
             }
             System.out.println(journey.picture());
             journey.keys("Enter").rest(100);
             System.out.println(journey.picture());
-            journey.keys("2 Enter").rest(1000);
-            System.out.println(journey.picture());
-            journey.keys("Esc").rest(100);
-            System.out.println(journey.picture());
-            journey.keys("Esc").rest(100);
-            System.out.println(journey.picture());
-            journey.keys("Enter Down Down Enter").rest(100);
-            System.out.println(journey.picture());
-            journey.keys("Enter").rest(100);
+            for (int i = 0; i < 12; i++) {
+                journey.answer();
+                System.out.println(journey.picture());
+            }
+            journey.keys("1 Enter").rest(100);
             System.out.println(journey.picture());
         }
     }
