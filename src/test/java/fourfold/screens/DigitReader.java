@@ -2,11 +2,15 @@ package fourfold.screens;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Reads the big digits back from a picture of the screen, as a child's eyes would: what is not legible is not found. */
 public final class DigitReader {
     private static final String SIGNS = "0123456789×÷=?";
+
+    private static final Map<String, List<String>> GLYPHS = new ConcurrentHashMap<>();
 
     private DigitReader() {}
 
@@ -52,7 +56,8 @@ public final class DigitReader {
 
     private static Optional<Character> sign(List<String> lines, int y, int x, BigDigits.Size size, boolean unicode) {
         for (char c : SIGNS.toCharArray()) {
-            List<String> rows = BigDigits.rows(String.valueOf(c), size, unicode);
+            List<String> rows = GLYPHS.computeIfAbsent(
+                    size + " " + unicode + c, key -> BigDigits.rows(String.valueOf(c), size, unicode));
             boolean same = true;
             for (int i = 0; i < rows.size() && same; i++) {
                 same = part(lines.get(y + i), x, x + rows.get(i).length()).equals(rows.get(i));
