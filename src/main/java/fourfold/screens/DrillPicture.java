@@ -49,9 +49,8 @@ final class DrillPicture {
     }
 
     private static void asking(Picture picture, Asking asking) {
-        BigDigits.Size size = size(picture);
-        int rows = size.rows();
-        int top = Math.max(3, (picture.height() - 2 * rows - 5) / 2);
+        Tall tall = Tall.on(picture);
+        int top = tall.top(picture);
         boolean inView = asking.isInView() && asking.prompt() instanceof Question;
         String line = switch (asking.reason()) {
             case WARMING_UP -> "Type this number.";
@@ -64,17 +63,14 @@ final class DrillPicture {
         String shown = asking.prompt() instanceof Question question
                 ? signs(question) + (inView ? "=" + question.expected() : "=")
                 : Integer.toString(asking.prompt().expected());
-        picture.centredBlock(top, BigDigits.rows(shown, size, picture.unicode()), Ink.PLAIN);
-        picture.centredBlock(top + rows + 2, BigDigits.rows(asking.typed(), size, picture.unicode()), Ink.STRONG);
+        picture.centredBlock(top, tall.rows(shown, picture), Ink.PLAIN);
+        int below = top + tall.height() + 2;
+        picture.centredBlock(below, tall.rows(asking.typed(), picture), Ink.STRONG);
         int places = Math.max(2, asking.typed().length());
-        picture.centred(top + 2 * rows + 2, "─".repeat(BigDigits.width("0".repeat(places), size)), Ink.QUIET);
+        picture.centred(below + tall.height(), "─".repeat(tall.width(places)), Ink.QUIET);
         if (asking.reason() == Phase.Reason.PUTTING_RIGHT || asking.reason() == Phase.Reason.SHOWN) {
-            asking.question().ifPresent(q -> square(picture, top + 2 * rows + 4, q.family()));
+            asking.question().ifPresent(q -> square(picture, below + tall.height() + 2, q.family()));
         }
-    }
-
-    private static BigDigits.Size size(Picture picture) {
-        return picture.width() >= 76 && picture.height() >= 22 ? BigDigits.Size.TALL : BigDigits.Size.SMALL;
     }
 
     private static String signs(Question question) {
@@ -82,15 +78,54 @@ final class DrillPicture {
     }
 
     private static void right(Picture picture, Phase.Right right) {
-        BigDigits.Size size = size(picture);
-        int rows = size.rows();
-        int top = Math.max(3, (picture.height() - 2 * rows - 5) / 2);
+        Tall tall = Tall.on(picture);
+        int top = tall.top(picture);
         String shown = right.answer().prompt() instanceof Question question
                 ? signs(question) + "=" + question.expected()
                 : Integer.toString(right.answer().prompt().expected());
-        picture.centredBlock(top, BigDigits.rows(shown, size, picture.unicode()), Ink.STRONG);
+        picture.centredBlock(top, tall.rows(shown, picture), Ink.STRONG);
         if (!(right.answer().prompt() instanceof NumberToCopy)) {
-            picture.centred(top + rows + 2, "Right.", Ink.PLAIN);
+            picture.centred(top + tall.height() + 2, "Right.", Ink.PLAIN);
+        }
+    }
+
+    /** How tall the digits are: as tall as there is room for. */
+    private enum Tall {
+        SMALL(BigDigits.Size.SMALL, 1),
+        TALL(BigDigits.Size.TALL, 1),
+        TALLEST(BigDigits.Size.TALL, 2);
+
+        private final BigDigits.Size size;
+        private final int times;
+
+        Tall(BigDigits.Size size, int times) {
+            this.size = size;
+            this.times = times;
+        }
+
+        static Tall on(Picture picture) {
+            if (picture.width() >= 130 && picture.height() >= 36) {
+                return TALLEST;
+            }
+            return picture.width() >= 76 && picture.height() >= 22 ? TALL : SMALL;
+        }
+
+        int height() {
+            return size.rows() * times;
+        }
+
+        int width(int places) {
+            return BigDigits.width("0".repeat(places), size) * times;
+        }
+
+        /** The question's first row: question, answer, and the square of four beneath stand in the middle. */
+        int top(Picture picture) {
+            return Math.max(3, (picture.height() - 2 * height() - 7) / 2);
+        }
+
+        List<String> rows(String text, Picture picture) {
+            List<String> rows = BigDigits.rows(text, size, picture.unicode());
+            return times == 1 ? rows : Doubling.of(rows);
         }
     }
 
