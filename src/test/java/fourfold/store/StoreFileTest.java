@@ -44,13 +44,17 @@ class StoreFileTest {
     }
 
     @Test
-    void theFileSaysThatItIsOursAndSyncsEveryWrite() throws SQLException {
+    void theFileSaysThatItIsOursAndEveryWriteIsSynced() throws SQLException {
         Path file = usual();
         assertEquals(List.of("1181709682"), ask(file, "PRAGMA application_id"));
         assertEquals(List.of("ok"), ask(file, "PRAGMA integrity_check"));
-        // No write-ahead log: the one file is whole by itself.
-        assertEquals(List.of("delete"), ask(file, "PRAGMA journal_mode"));
-        assertFalse(Files.exists(file.resolveSibling("fourfold.db-wal")));
+        try (Database database = StoreFile.open(file, SHORT, Schema.TODAY)) {
+            // No write-ahead log: the one file is whole by itself. 2 is FULL (SQLite's documentation of PRAGMAs).
+            assertEquals("truncate", asked(database, "PRAGMA journal_mode"));
+            assertEquals("2", asked(database, "PRAGMA synchronous"));
+            assertEquals("1", asked(database, "PRAGMA foreign_keys"));
+            assertEquals("50", asked(database, "PRAGMA busy_timeout"));
+        }
     }
 
     @Test
@@ -256,6 +260,11 @@ class StoreFileTest {
                 assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
         assertTrue(message.contains("a?[31mb"), message);
         assertEquals(-1, message.indexOf(0x1b));
+    }
+
+    private static String asked(Database database, String pragma) {
+        return database.read("ask", c -> Database.query(c, pragma, none -> {}, row -> row.getString(1)))
+                .get(0);
     }
 
     private Path usual() {

@@ -1,11 +1,10 @@
 package fourfold.store;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Sitting;
 import java.nio.file.Path;
 
-/** A program of its own that keeps answers until it is killed, and says which ones it was told are safe. */
+/** A program of its own that keeps answers until it has enough or is killed, and says which ones it was told are safe. */
 final class Victim {
     static final Child CHILD = Invented.child(1, "Ana");
 
@@ -14,7 +13,7 @@ final class Victim {
     /**
      * Runs it.
      *
-     * @param arguments the file, and the number of the drill; or nothing but {@code usual} to open the usual file
+     * @param arguments the file, the number of the drill, and how many answers to keep at most; or nothing but {@code usual} to open the usual file
      */
     public static void main(String[] arguments) {
         if (arguments[0].equals("usual")) {
@@ -30,7 +29,7 @@ final class Victim {
         store.add(CHILD);
         Sitting sitting = Invented.sitting(CHILD, Long.parseLong(arguments[1]));
         store.begin(sitting);
-        for (int position = 1; position <= Answer.LAST_POSITION; position++) {
+        for (int position = 1; position <= Integer.parseInt(arguments[2]); position++) {
             store.keep(Invented.answer(sitting, position));
             System.out.println(position);
             System.out.flush();
