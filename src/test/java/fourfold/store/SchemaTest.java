@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +10,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteDataSource;
@@ -55,5 +58,17 @@ class SchemaTest {
                 "-- The schema of a fresh SQLite file; a test compares the two. Change it by a new migration only.\n\n";
         Files.writeString(target, head + now);
         assertEquals(head + now, Files.readString(paper), "copy target/schema.sql to db/schema.sql");
+    }
+
+    @Test
+    void theStoreOnlyEverAddsRows() throws IOException {
+        try (Stream<Path> sources = Files.list(Path.of("src", "main", "java", "fourfold", "store"))) {
+            for (Path source : sources.toList()) {
+                boolean changes = Pattern.compile("\\b(UPDATE|DELETE FROM|REPLACE INTO|DROP)\\b")
+                        .matcher(Files.readString(source))
+                        .find();
+                assertFalse(changes, source + " changes rows that were kept");
+            }
+        }
     }
 }

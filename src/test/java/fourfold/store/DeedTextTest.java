@@ -1,0 +1,140 @@
+package fourfold.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Surface;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.UUID;
+import java.util.function.Function;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.StringLength;
+
+/** Guards against a deed or a code that comes back from the file as something else. */
+class DeedTextTest {
+    private static final String SOME_ID = "00000000-0000-4000-8000-000000000001";
+
+    @Property
+    void everyDeedComesBackAsItWas(@ForAll("deeds") Deed deed) {
+        DeedText text = DeedText.of(deed);
+        assertEquals(deed, text.deed());
+        assertTrue(text.detail().length() <= 400 && !text.detail().isEmpty());
+    }
+
+    @Property
+    void anyTextOfASettingComesBackOrIsRefused(@ForAll @StringLength(max = 500) String chosen) {
+        Deed deed = new Deed.Choose("note", chosen);
+        DeedText text;
+        try {
+            text = DeedText.of(deed);
+        } catch (Refusal refusal) {
+            boolean control = chosen.codePoints()
+                    .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE);
+            assertTrue(control || chosen.length() > 395, refusal.getMessage());
+            return;
+        }
+        assertEquals(deed, text.deed());
+    }
+
+    @Property
+    void wordsThatAreNoDeedAreRefusedPlainly(
+            @ForAll("kinds") String kind, @ForAll @StringLength(max = 20) String detail) {
+        try {
+            Deed deed = new DeedText(kind, detail).deed();
+            assertEquals(kind, DeedText.of(deed).kind());
+        } catch (IllegalArgumentException | Refusal refused) {
+            assertTrue(refused.getMessage() != null);
+        }
+    }
+
+    @Example
+    void theWordsInTheFileStayAsTheyAre() {
+        // Files of years hold these words; a change here would make them unreadable.
+        assertEquals(new DeedText("focus", "6x7"), DeedText.of(new Deed.Focus(Family.of(7, 6))));
+        assertEquals(new DeedText("hold", "1x10"), DeedText.of(new Deed.Hold(Family.of(1, 10))));
+        assertEquals(new DeedText("release", "9x9"), DeedText.of(new Deed.Release(Family.of(9, 9))));
+        assertEquals(new DeedText("reset", "2x3"), DeedText.of(new Deed.Reset(Family.of(2, 3))));
+        assertEquals(new DeedText("open", "10"), DeedText.of(new Deed.OpenTable(10)));
+        assertEquals(new DeedText("close", "1"), DeedText.of(new Deed.CloseTable(1)));
+        assertEquals(
+                new DeedText("order", "2 1 5 10 3 4 8 6 9 7"), DeedText.of(new Deed.Order(Families.ENGLISH_ORDER)));
+        assertEquals(new DeedText("choose", "name=a=b"), DeedText.of(new Deed.Choose("name", "a=b")));
+        assertEquals(new DeedText("undo", SOME_ID), DeedText.of(new Deed.Undo(UUID.fromString(SOME_ID))));
+    }
+
+    @Example
+    void aSettingWithoutAProperNameIsRefused() {
+        for (String setting : List.of("", "a=b", "a b", "ü", "7")) {
+            assertThrows(Refusal.class, () -> DeedText.of(new Deed.Choose(setting, "x")), setting);
+        }
+    }
+
+    @Example
+    void theNumbersInTheFileStayAsTheyAre() {
+        // As the migration's comments say.
+        assertEquals(List.of(0, 1, 2, 3, 4), codes(Purpose.values(), Codes::of));
+        assertEquals(List.of(1, 2), codes(Operation.values(), Codes::of));
+        assertEquals(List.of(1, 2, 3), codes(Surface.values(), Codes::of));
+        for (Purpose purpose : Purpose.values()) {
+            assertEquals(purpose, Codes.purpose(Codes.of(purpose)));
+        }
+        for (Surface surface : Surface.values()) {
+            assertEquals(surface, Codes.surface(Codes.of(surface)));
+        }
+        for (Question question : Families.questions()) {
+            assertEquals(question, Codes.prompt(Codes.of(question.operation()), question.left(), question.right()));
+        }
+        assertThrows(IllegalArgumentException.class, () -> Codes.prompt(2, 57, 7));
+        assertThrows(IllegalArgumentException.class, () -> Codes.prompt(3, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> Codes.prompt(0, 0, 0));
+    }
+
+    @Provide
+    Arbitrary<String> kinds() {
+        return Arbitraries.of("focus", "hold", "release", "reset", "open", "close", "order", "choose", "undo", "other");
+    }
+
+    @Provide
+    Arbitrary<Deed> deeds() {
+        Arbitrary<Family> families = Arbitraries.of(Families.all());
+        Arbitrary<Integer> tables = Arbitraries.integers().between(1, 10);
+        Arbitrary<String> names = Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(20);
+        Arbitrary<String> texts =
+                Arbitraries.strings().withChars("=xXÄß数 %_'\"\\;-").numeric().ofMaxLength(100);
+        return Arbitraries.oneOf(
+                families.map(Deed.Focus::new),
+                families.map(Deed.Hold::new),
+                families.map(Deed.Release::new),
+                families.map(Deed.Reset::new),
+                tables.map(Deed.OpenTable::new),
+                tables.map(Deed.CloseTable::new),
+                Arbitraries.longs().map(DeedTextTest::order),
+                names.flatMap(name -> texts.map(text -> new Deed.Choose(name, text))),
+                Arbitraries.longs().map(n -> new Deed.Undo(new UUID(n, ~n))));
+    }
+
+    private static Deed order(long seed) {
+        List<Integer> tables = new ArrayList<>(Families.USUAL_ORDER);
+        Collections.shuffle(tables, new Random(seed));
+        return new Deed.Order(tables);
+    }
+
+    private static <T> List<Integer> codes(T[] values, Function<T, Integer> code) {
+        return List.of(values).stream().map(code).toList();
+    }
+}

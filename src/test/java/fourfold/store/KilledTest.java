@@ -1,0 +1,121 @@
+package fourfold.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Sitting;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Guards against an answer that was said to be kept and is gone after the program was killed. */
+@DisabledOnOs(OS.WINDOWS)
+@Timeout(120)
+class KilledTest {
+    private static final int KILLS = 10;
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    @Test
+    void everyAnswerSaidToBeKeptIsThereAfterAKill() throws Exception {
+        Path file = folder.resolve("family.db");
+        SplittableRandom dice = new SplittableRandom(11);
+        for (int round = 0; round < KILLS; round++) {
+            int last = killAfter(file, round, 1 + dice.nextInt(60));
+            Sitting sitting = Invented.sitting(Victim.CHILD, round);
+            try (Store store = Store.open(file)) {
+                List<Answer> kept = store.answers(Victim.CHILD.id()).stream()
+                        .filter(a -> a.drill().equals(sitting.id()))
+                        .toList();
+                assertTrue(kept.size() == last || kept.size() == last + 1, kept.size() + " kept, told " + last);
+                for (int i = 0; i < kept.size(); i++) {
+                    assertEquals(Invented.answer(sitting, i + 1), kept.get(i));
+                }
+            }
+            Copy.check(file);
+        }
+    }
+
+    @Test
+    void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() throws Exception {
+        ProcessBuilder builder = java("usual");
+        builder.environment().put("LC_ALL", "C");
+        builder.environment().put(Place.VARIABLE, folder.resolve("Zoë.db").toString());
+        Process process = builder.start();
+        List<String> said;
+        try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {
+            said = out.lines().toList();
+        }
+        assertEquals(0, process.waitFor());
+        assertEquals(1, said.size(), said.toString());
+        assertTrue(said.get(0).contains("set LC_ALL=C.UTF-8 or name another file"), said.get(0));
+    }
+
+    @Test
+    void twoProgramsThatStartAtOnceOnANewFileBothKeepTheirAnswers() throws Exception {
+        Path file = folder.resolve("new.db");
+        List<Process> both = new ArrayList<>();
+        for (int drill = 0; drill < 2; drill++) {
+            both.add(java(file.toString(), Integer.toString(drill), "20").start());
+        }
+        for (Process process : both) {
+            try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {
+                assertEquals(20, out.lines().count());
+            }
+            assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+            process.destroyForcibly();
+        }
+        try (Store store = Store.open(file)) {
+            assertEquals(2, store.sittings(Victim.CHILD.id()).size());
+            assertEquals(40, store.answers(Victim.CHILD.id()).size());
+        }
+    }
+
+    /** Starts the program, kills it once it has told of so many answers, and says which was the last. */
+    private static int killAfter(Path file, int drill, int answers) throws IOException, InterruptedException {
+        Process process =
+                java(file.toString(), Integer.toString(drill), "10000").start();
+        int last = 0;
+        try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {
+            while (last < answers) {
+                last = Integer.parseInt(String.valueOf(out.readLine()));
+            }
+            kill(process);
+            for (String line = out.readLine(); line != null; line = out.readLine()) {
+                // The last line may have been cut short.
+                last = Math.max(last, line.isEmpty() ? 0 : Integer.parseInt(line));
+            }
+        }
+        return last;
+    }
+
+    private static void kill(Process process) throws InterruptedException {
+        // Through the handle: the process's own method would also close what is still to be read.
+        process.toHandle().destroyForcibly();
+        assertTrue(process.waitFor(10, TimeUnit.SECONDS));
+    }
+
+    private static ProcessBuilder java(String... arguments) {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-cp",
+                System.getProperty("java.class.path"),
+                Victim.class.getName()));
+        command.addAll(List.of(arguments));
+        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
+    }
+}

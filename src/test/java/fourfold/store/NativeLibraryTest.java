@@ -1,0 +1,72 @@
+package fourfold.store;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteJDBCLoader;
+import org.sqlite.util.OSInfo;
+
+/** Guards against a cache that fills up, holds half a library, or keeps the program from starting. */
+class NativeLibraryTest {
+    @TempDir
+    private Path cache = Path.of("");
+
+    @Test
+    void theLibraryIsUnpackedOnceAndWhole() throws IOException {
+        Path folder = NativeLibrary.unpacked(cache);
+        Path library = folder.resolve(System.mapLibraryName("sqlitejdbc"));
+        String packed = "/org/sqlite/native/" + OSInfo.getNativeLibFolderPathForCurrentOS() + "/"
+                + System.mapLibraryName("sqlitejdbc");
+        try (InputStream in = Objects.requireNonNull(SQLiteJDBCLoader.class.getResourceAsStream(packed))) {
+            assertArrayEquals(in.readAllBytes(), Files.readAllBytes(library));
+        }
+        FileTime first = Files.getLastModifiedTime(library);
+        assertEquals(folder, NativeLibrary.unpacked(cache));
+        assertEquals(first, Files.getLastModifiedTime(library));
+        try (Stream<Path> files = Files.list(folder)) {
+            assertEquals(List.of(library), files.toList(), "nothing half done is left");
+        }
+    }
+
+    @Test
+    void copiesOfOtherVersionsGoWhenNobodyHasTouchedThemForADay() throws IOException {
+        Path old = version("sqlite-1-any", Duration.ofDays(2));
+        Path recent = version("sqlite-2-any", Duration.ofHours(2));
+        Path foreign = version("something-else", Duration.ofDays(2));
+        Path current = NativeLibrary.unpacked(cache);
+        assertFalse(Files.exists(old));
+        assertTrue(Files.exists(recent));
+        assertTrue(Files.exists(foreign));
+        assertTrue(Files.exists(current));
+    }
+
+    @Test
+    void aCacheThatCanNotBeWrittenIsNoObstacle() throws IOException {
+        Path inTheWay = Files.writeString(cache.resolve("file"), "x");
+        assertThrows(IOException.class, () -> NativeLibrary.unpacked(inTheWay.resolve("cache")));
+        NativeLibrary.prepare(inTheWay.resolve("cache"));
+        Store.open(cache.resolve("any.db")).close();
+    }
+
+    private Path version(String name, Duration age) throws IOException {
+        Path folder = Files.createDirectories(cache.resolve(name));
+        Files.writeString(folder.resolve("library"), "x");
+        Files.setLastModifiedTime(folder, FileTime.from(Instant.now().minus(age)));
+        return folder;
+    }
+}

@@ -1,0 +1,331 @@
+package fourfold.store;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import fourfold.facts.Child;
+import fourfold.facts.Sitting;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteDataSource;
+
+/** Guards against harming a file that is not ours, and against opening one that should not be opened. */
+class StoreFileTest {
+    private static final Duration SHORT = Duration.ofMillis(50);
+    private static final Child ANA = Invented.child(1, "Ana");
+
+    @TempDir
+    private Path temporary = Path.of("");
+
+    @Test
+    void aNewFileAndItsFolderAreForTheOwnerAlone() throws IOException {
+        Path file = temporary.resolve("a b").resolve("fourfold").resolve("q?x#%20ü.db");
+        Store.open(file).close();
+        assumeFalse(windows());
+        assertEquals("rw-------", rights(file));
+        assertEquals("rwx------", rights(temporary.resolve("a b").resolve("fourfold")));
+        assertEquals("rwx------", rights(temporary.resolve("a b")));
+    }
+
+    @Test
+    void theFileSaysThatItIsOursAndEveryWriteIsSynced() throws SQLException {
+        Path file = usual();
+        assertEquals(List.of("1181709682"), ask(file, "PRAGMA application_id"));
+        assertEquals(List.of("ok"), ask(file, "PRAGMA integrity_check"));
+        try (Database database = StoreFile.open(file, SHORT, Schema.TODAY)) {
+            // No write-ahead log: the one file is whole by itself. 2 is FULL (SQLite's documentation of PRAGMAs).
+            assertEquals("truncate", asked(database, "PRAGMA journal_mode"));
+            assertEquals("2", asked(database, "PRAGMA synchronous"));
+            assertEquals("1", asked(database, "PRAGMA foreign_keys"));
+            assertEquals("50", asked(database, "PRAGMA busy_timeout"));
+        }
+    }
+
+    @Test
+    void aFileThatIsNotOursIsLeftAsItIs() throws IOException, SQLException {
+        Path text = temporary.resolve("shopping.txt");
+        Files.writeString(text, "bread, milk\n");
+        assertLeftAlone(text, "it is not a Fourfold file; name another file or restore a backup");
+        Files.writeString(text, "SQLite format 3\0 and then nothing more");
+        assertLeftAlone(text, "it is not a Fourfold file; name another file or restore a backup");
+
+        Path other = temporary.resolve("other.db");
+        ask(other, "CREATE TABLE recipe (name TEXT)");
+        assertLeftAlone(other, "it belongs to another program; name another file");
+        ask(other, "PRAGMA journal_mode = WAL");
+        assertLeftAlone(other, "it belongs to another program; name another file");
+        assertFalse(Files.exists(temporary.resolve("other.db-wal")));
+    }
+
+    @Test
+    void oursWithForeignTablesIsLeftAsItIs() throws IOException, SQLException {
+        Path file = temporary.resolve("odd.db");
+        ask(file, "CREATE TABLE recipe (name TEXT)");
+        ask(file, "PRAGMA application_id = " + FileHead.APPLICATION);
+        assertLeftAlone(file, "its tables are not those of any Fourfold known here; name another file");
+        Path changed = usual();
+        ask(changed, "UPDATE flyway_schema_history SET checksum = 7");
+        assertLeftAlone(changed, "its tables are not those of any Fourfold known here; name another file");
+    }
+
+    @Test
+    void aNewerFileIsLeftAsItIs() throws IOException, SQLException {
+        Path file = usual();
+        ask(
+                file,
+                "INSERT INTO flyway_schema_history (installed_rank, version, description, type, script, checksum,"
+                        + " installed_by, execution_time, success) VALUES (99, '99', 'x', 'SQL', 'V99__x.sql', 5, '', 1, 1)");
+        assertLeftAlone(file, "it was written by a newer Fourfold; use that one");
+    }
+
+    @Test
+    void aFolderIsNoFile() {
+        assertEquals(
+                "could not open " + temporary + ": it is a folder; name a file",
+                assertThrows(StoreException.class, () -> Store.open(temporary)).getMessage());
+        Path root = temporary.getRoot();
+        assertTrue(String.valueOf(assertThrows(StoreException.class, () -> Store.open(root))
+                        .getMessage())
+                .contains("it is a folder"));
+    }
+
+    @Test
+    void aMissingFolderIsNotMadeUnlessItIsOurOwn() {
+        Path file = temporary.resolve("nowhere").resolve("x.db");
+        assertEquals(
+                "could not open " + file + ": there is no folder " + file.getParent()
+                        + "; make the folder or name another file",
+                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        assertFalse(Files.exists(temporary.resolve("nowhere")));
+    }
+
+    @Test
+    void aFolderThatCanNotBeMadeIsNamed() throws IOException {
+        Path inTheWay = Files.writeString(temporary.resolve("file"), "x");
+        Path file = inTheWay.resolve("fourfold").resolve("x.db");
+        String message = String.valueOf(
+                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        assertTrue(message.startsWith("could not open " + file + ": "), message);
+        assertEquals(1, message.lines().count());
+        assertEquals("x", Files.readString(inTheWay));
+    }
+
+    @Test
+    void aFileWithoutTheRightToWriteIsLeftAsItIs() throws IOException {
+        Path file = usual();
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--------"));
+        assumeFalse(Files.isWritable(file), "this person may write everything");
+        assertLeftAlone(file, "it can't be read and written; check the file's rights");
+    }
+
+    @Test
+    void aFolderWithoutTheRightToWriteIsNamed() throws IOException {
+        Path file = usual();
+        Files.setPosixFilePermissions(temporary, PosixFilePermissions.fromString("r-x------"));
+        try {
+            assumeFalse(Files.isWritable(temporary), "this person may write everything");
+            assertLeftAlone(file, "its folder can't be written; check the folder's rights or name another file");
+        } finally {
+            Files.setPosixFilePermissions(temporary, PosixFilePermissions.fromString("rwx------"));
+        }
+    }
+
+    @Test
+    void aTruncatedFileIsDamagedAndLeftAsItIs() throws IOException {
+        Path file = usual();
+        byte[] whole = Files.readAllBytes(file);
+        for (int pages : new int[] {1, 2, 5}) {
+            Files.write(file, Arrays.copyOf(whole, pages * 4096));
+            assertLeftAlone(file, "the file is damaged; leave it as it is and restore a backup");
+        }
+    }
+
+    @Test
+    void aFileInUseIsWaitedForAndThenNamed() throws IOException, SQLException {
+        Path file = usual();
+        try (Connection other = connect(file);
+                Statement statement = other.createStatement()) {
+            statement.execute("BEGIN EXCLUSIVE");
+            assertLeftAlone(file, "another program is using the file; close it and try again");
+        }
+        Store.open(file).close();
+    }
+
+    @Test
+    void aSecondWriterWaitsForTheFirst() throws Exception {
+        Path file = usual();
+        try (Store store = new Store(StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY));
+                Connection other = connect(file);
+                Statement statement = other.createStatement()) {
+            statement.execute("BEGIN IMMEDIATE");
+            statement.execute("INSERT INTO child (id, name, created_at) VALUES ('" + Invented.id(2) + "', 'Bo', 1)");
+            Thread waiting = new Thread(() -> store.add(ANA));
+            waiting.start();
+            awaitInsideTheLibrary(waiting);
+            statement.execute("COMMIT");
+            waiting.join(10_000);
+            assertFalse(waiting.isAlive());
+            assertEquals(
+                    List.of("Bo", "Ana"),
+                    store.children().stream().map(Child::name).toList());
+        }
+    }
+
+    @Test
+    void aWriterThatWaitsInVainSaysSoAndNothingIsKept() throws Exception {
+        Path file = usual();
+        try (Store store = new Store(StoreFile.open(file, SHORT, Schema.TODAY));
+                Connection other = connect(file);
+                Statement statement = other.createStatement()) {
+            statement.execute("BEGIN IMMEDIATE");
+            assertEquals(
+                    "could not add the child in " + file
+                            + ": another program is using the file; close it and try again",
+                    assertThrows(StoreException.class, () -> store.add(ANA)).getMessage());
+            assertEquals(List.of(), store.children(), "reading goes on meanwhile");
+            statement.execute("ROLLBACK");
+            store.add(ANA);
+            assertEquals(List.of(ANA), store.children());
+        }
+    }
+
+    @Test
+    void twoStoresOnOneFileSeeEachOthersAnswers() {
+        Path file = usual();
+        Sitting sitting = Invented.sitting(ANA, 1);
+        try (Store one = Store.open(file);
+                Store two = Store.open(file)) {
+            one.add(ANA);
+            two.begin(sitting);
+            IntStream.rangeClosed(1, 40).forEach(p -> (p % 2 == 0 ? one : two).keep(Invented.answer(sitting, p)));
+            assertEquals(one.answers(ANA.id()), two.answers(ANA.id()));
+            assertEquals(40, one.answers(ANA.id()).size());
+        }
+    }
+
+    @Test
+    void anOlderFileIsCopiedAsideAndBroughtUpToDate() throws Exception {
+        Path file = usual();
+        try (Store store = Store.open(file)) {
+            store.add(ANA);
+        }
+        Schema later = later();
+        new Store(StoreFile.open(file, SHORT, later)).close();
+        assertEquals(
+                List.of("CREATE TABLE note (words VARCHAR(40))"),
+                ask(file, "SELECT sql FROM sqlite_schema WHERE name = 'note'"));
+
+        Path copy = file.resolveSibling("fourfold-before-2.db");
+        try (Store before = Store.open(copy)) {
+            assertEquals(List.of(ANA), before.children());
+        }
+        assertEquals(List.of(), ask(copy, "SELECT name FROM sqlite_schema WHERE name = 'note'"));
+        if (!windows()) {
+            assertEquals("rw-------", rights(copy));
+        }
+        try (Stream<Path> files = Files.list(temporary)) {
+            assertEquals(2, files.filter(f -> f.toString().endsWith(".db")).count(), "no second copy when up to date");
+        }
+        assertLeftAlone(file, "it was written by a newer Fourfold; use that one");
+    }
+
+    @Test
+    void anEmptyFileBecomesAStore() throws IOException {
+        Path file = Files.createFile(temporary.resolve("empty.db"));
+        try (Store store = Store.open(file)) {
+            assertEquals(List.of(), store.children());
+        }
+    }
+
+    @Test
+    void aControlCharacterInAFileNameNeverReachesTheTerminal() throws IOException {
+        Path file = Files.writeString(temporary.resolve("a\u001b[31mb"), "text");
+        String message = String.valueOf(
+                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        assertTrue(message.contains("a?[31mb"), message);
+        assertEquals(-1, message.indexOf(0x1b));
+    }
+
+    private static String asked(Database database, String pragma) {
+        return database.read("ask", c -> Database.query(c, pragma, none -> {}, row -> row.getString(1)))
+                .get(0);
+    }
+
+    private Path usual() {
+        Path file = temporary.resolve("fourfold.db");
+        Store.open(file).close();
+        return file;
+    }
+
+    private static Schema later() {
+        SQLiteDataSource nowhere = new SQLiteDataSource();
+        nowhere.setUrl("jdbc:sqlite::memory:");
+        List<String> locations = List.of("classpath:db/migration", "classpath:fourfold/store/later");
+        List<Schema.Step> steps = Arrays.stream(
+                        Migration.flyway(nowhere, locations, "").info().all())
+                .map(i -> new Schema.Step(i.getVersion().toString(), i.getChecksum()))
+                .toList();
+        return new Schema(locations, steps);
+    }
+
+    private static void assertLeftAlone(Path file, String reason) throws IOException {
+        byte[] before = Files.readAllBytes(file);
+        StoreException refused = assertThrows(StoreException.class, () -> StoreFile.open(file, SHORT, Schema.TODAY));
+        assertEquals("could not open " + file + ": " + reason, refused.getMessage());
+        assertArrayEquals(before, Files.readAllBytes(file), "untouched");
+    }
+
+    /** Waits until the thread is inside a native call of the database library, where it can only wait for the lock. */
+    private static void awaitInsideTheLibrary(Thread thread) {
+        long deadline = System.nanoTime() + Duration.ofSeconds(10).toNanos();
+        while (System.nanoTime() < deadline) {
+            StackTraceElement[] stack = thread.getStackTrace();
+            if (stack.length > 0 && stack[0].getClassName().startsWith("org.sqlite.") && stack[0].isNativeMethod()) {
+                return;
+            }
+            Thread.onSpinWait();
+        }
+        throw new AssertionError("the second writer never began");
+    }
+
+    private static List<String> ask(Path file, String sql) throws SQLException {
+        try (Connection connection = connect(file);
+                Statement statement = connection.createStatement()) {
+            if (sql.startsWith("SELECT") || (sql.startsWith("PRAGMA") && !sql.contains("application_id ="))) {
+                return Database.query(connection, sql, none -> {}, row -> row.getString(1));
+            }
+            statement.executeUpdate(sql);
+            return List.of();
+        }
+    }
+
+    private static Connection connect(Path file) throws SQLException {
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + file);
+        return source.getConnection();
+    }
+
+    private static String rights(Path path) throws IOException {
+        return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+    }
+
+    private static boolean windows() {
+        return System.getProperty("os.name", "").startsWith("Windows");
+    }
+}

@@ -1,0 +1,38 @@
+package fourfold.store;
+
+import fourfold.facts.Child;
+import fourfold.facts.Sitting;
+import java.nio.file.Path;
+
+/** A program of its own that keeps answers until it has enough or is killed, and says which ones it was told are safe. */
+final class Victim {
+    static final Child CHILD = Invented.child(1, "Ana");
+
+    private Victim() {}
+
+    /**
+     * Runs it.
+     *
+     * @param arguments the file, the number of the drill, and how many answers to keep at most; or nothing but {@code usual} to open the usual file
+     */
+    public static void main(String[] arguments) {
+        if (arguments[0].equals("usual")) {
+            try {
+                Store.open(Place.usual()).close();
+                System.out.println("opened");
+            } catch (StoreException e) {
+                System.out.println(e.getMessage());
+            }
+            return;
+        }
+        Store store = Store.open(Path.of(arguments[0]));
+        store.add(CHILD);
+        Sitting sitting = Invented.sitting(CHILD, Long.parseLong(arguments[1]));
+        store.begin(sitting);
+        for (int position = 1; position <= Integer.parseInt(arguments[2]); position++) {
+            store.keep(Invented.answer(sitting, position));
+            System.out.println(position);
+            System.out.flush();
+        }
+    }
+}

@@ -1,0 +1,1 @@
+CREATE TABLE note (words VARCHAR(40));
