@@ -17,7 +17,8 @@ import java.util.Optional;
  *   <li>fluent: accurate, and the last 5 right or 9 of the last 10, and the median thinking time of the right ones among
  *       them within the child's limit;
  *   <li>lasting: fluent, on 3 days or more, and once right and within the limit after a gap of 7 days or more;
- *   <li>a lapse steps one level down, never more at once.
+ *   <li>a lapse (an error, or a slow answer that takes the median over the limit) steps one level down, never more at
+ *       once; a right and quick answer never lowers a level.
  * </ul>
  *
  * Immutable.
@@ -245,7 +246,13 @@ public final class Standing {
             } else if (accurate) {
                 earned = Mastery.ACCURATE;
             }
-            return earned.atLeast(level) ? earned : level.oneDown();
+            boolean correct = thinking[0] != WRONG;
+            boolean slow = thinking[0] > limitMillis;
+            if (earned.atLeast(level) || (correct && !slow)) {
+                return earned.atLeast(level) ? earned : level;
+            }
+            // Being slow can cost fluency, not accuracy: a right answer never makes a trace less than accurate.
+            return correct && !level.atLeast(Mastery.FLUENT) ? level : level.oneDown();
         }
 
         static int rightOfLast(int[] thinking, int kept, int n) {

@@ -1,0 +1,107 @@
+package fourfold.progress;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.drill.Player;
+import fourfold.facts.Act;
+import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.scheduling.GrowingGaps;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+
+/** Guards against an act that is lost, doubled or cannot be taken back. */
+class SteeringTest {
+    private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
+    private static final Family SIX_SEVEN = Family.of(6, 7);
+
+    private final List<Act> acts = new ArrayList<>();
+
+    private UUID then(Deed deed) {
+        UUID id = new UUID(9, acts.size() + 1L);
+        acts.add(new Act(id, new UUID(1, 1), START.plusSeconds(acts.size()), 0, deed));
+        return id;
+    }
+
+    @Test
+    void focusAndHoldShutEachOtherOut() {
+        then(new Deed.Focus(SIX_SEVEN));
+        assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).focused());
+        then(new Deed.Hold(SIX_SEVEN));
+        assertEquals(Set.of(), Steering.of(acts).focused());
+        assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).held());
+        then(new Deed.Release(SIX_SEVEN));
+        assertEquals(Steering.NONE, Steering.of(acts));
+    }
+
+    @Test
+    void anUndoneActNeverWasAndUndoingTheUndoBringsItBack() {
+        UUID focus = then(new Deed.Focus(SIX_SEVEN));
+        UUID undo = then(new Deed.Undo(focus));
+        assertEquals(Steering.NONE, Steering.of(acts));
+        then(new Deed.Undo(undo));
+        assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).focused());
+    }
+
+    @Test
+    void actsAreReadInTheOrderOfTheirTimesWhateverOrderTheyComeIn() {
+        then(new Deed.Focus(SIX_SEVEN));
+        then(new Deed.Hold(SIX_SEVEN));
+        List<Act> backwards = new ArrayList<>(acts);
+        Collections.reverse(backwards);
+        assertEquals(Steering.of(acts), Steering.of(backwards));
+    }
+
+    @Test
+    void aTableOpenedByHandComesFirstAndAClosedOneBringsNothing() {
+        then(new Deed.OpenTable(7));
+        assertTrue(Steering.of(acts).introductionOrder().get(0).contains(7));
+        then(new Deed.CloseTable(7));
+        List<Family> order = Steering.of(acts).introductionOrder();
+        assertFalse(order.contains(Family.of(7, 7)), "only the table of 7 would bring 7 x 7");
+        assertTrue(order.contains(Family.of(2, 7)), "the table of 2 brings 2 x 7");
+        assertEquals(54, order.size());
+    }
+
+    @Test
+    void everyOrderIntroducesEachFamilyOnce() {
+        then(new Deed.Order(Families.ENGLISH_ORDER));
+        assertEquals(55, Set.copyOf(Steering.of(acts).introductionOrder()).size());
+    }
+
+    @Test
+    void aSettingOutsideItsLimitsCountsAsNotChosen() {
+        assertEquals(Settings.USUAL, Settings.of(Map.of("minutes", "90", "quick", "soon", "unknown", "1")));
+        then(new Deed.Choose("minutes", "6"));
+        then(new Deed.Choose("quick", "5"));
+        Settings settings = Steering.of(acts).settings();
+        assertEquals(6, settings.minutes());
+        assertEquals(Duration.ofSeconds(5), settings.quick());
+        assertThrows(IllegalArgumentException.class, () -> Settings.USUAL.with("minutes", "11"));
+    }
+
+    @Test
+    void aResetLeavesEarlierAnswersOutOfTheLevelAndItsUndoBringsThemBack() {
+        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START.minus(Duration.ofDays(3)));
+        player.drill(5, 1, (prompt, purpose, position) -> new Player.Reply(Integer.toString(prompt.expected()), 1000));
+        Family met = Families.all().stream()
+                .filter(f -> Progress.of(List.of(), player.log()).isMet(f))
+                .findFirst()
+                .orElseThrow();
+        UUID reset = then(new Deed.Reset(met));
+        assertEquals(Mastery.NEW, Progress.of(acts, player.log()).level(met));
+        then(new Deed.Undo(reset));
+        assertEquals(Mastery.ACQUIRING, Progress.of(acts, player.log()).level(met));
+    }
+}
