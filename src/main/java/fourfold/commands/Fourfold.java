@@ -24,7 +24,7 @@ import picocli.CommandLine.ParameterException;
 public final class Fourfold {
     /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
     private static final Pattern PLACE =
-            Pattern.compile("^Invalid value for (option '[^']*'|positional parameter at index [0-9]+) \\([^)]*\\): ");
+            Pattern.compile("^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ");
 
     private Fourfold() {}
 
@@ -62,8 +62,9 @@ public final class Fourfold {
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e));
         int code = line.execute(arguments);
-        boolean lost = world.out().checkError() | world.data().checkError();
-        if (lost && code == ExitCode.DONE) {
+        boolean lostWords = world.out().checkError();
+        boolean lostData = world.data().checkError();
+        if ((lostWords || lostData) && code == ExitCode.DONE) {
             world.err().println("fourfold: not everything could be written. Check where the output goes.");
             code = ExitCode.WORLD;
         }
