@@ -159,7 +159,7 @@ final class GridPage implements Page {
     }
 
     private String scopeName() {
-        return wholeTable ? "The table of " + chosen.high() : chosen.low() + " × " + chosen.high();
+        return wholeTable ? "the table of " + chosen.high() : chosen.low() + " × " + chosen.high();
     }
 
     private void move(int columns, int rows) {

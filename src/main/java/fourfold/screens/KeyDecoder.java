@@ -7,6 +7,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -216,6 +217,8 @@ final class KeyDecoder {
     /** The library's table of sequences, with the keypad's application codes and two keys it lacks. */
     private static final class KeyTable extends EscapeSequenceCharacterPattern {
         private static final String KEYPAD = "*+,-./0123456789";
+        private static final List<KeyType> CONSOLE =
+                List.of(KeyType.F1, KeyType.F2, KeyType.F3, KeyType.F4, KeyType.F5);
 
         KeyTable() {
             stdMap.put(7, KeyType.Home);
@@ -224,6 +227,10 @@ final class KeyDecoder {
 
         /** The key for what follows ESC [ or ESC O; both introducers mean the same key here. */
         KeyStroke key(String body) {
+            int console = body.length() == 2 && body.charAt(0) == '[' ? "ABCDE".indexOf(body.charAt(1)) : -1;
+            if (console >= 0) {
+                return new KeyStroke(CONSOLE.get(console));
+            }
             CharacterPattern.@Nullable Matching found =
                     match((ESC + "[" + body).chars().mapToObj(c -> (char) c).toList());
             return found == null || found.fullMatch == null ? new KeyStroke(KeyType.Unknown) : found.fullMatch;

@@ -12,7 +12,8 @@ final class TerminalModes {
     private static final String RAW = "stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
 
     private final String found;
-    private boolean raw;
+    /** True from the start: to restore what was not yet changed does no harm, and a signal may come at any time. */
+    private volatile boolean raw = true;
 
     private TerminalModes(String found) {
         this.found = found;
@@ -28,10 +29,13 @@ final class TerminalModes {
         return new TerminalModes(found);
     }
 
-    /** Makes every key arrive at once. */
-    synchronized void makeRaw() throws IOException {
-        raw = true;
+    /**
+     * Makes every key arrive at once. In the background the system stops this until the program is in front again; a
+     * program that is ended meanwhile must not wait for it, so no lock is held, and there is nothing to restore yet.
+     */
+    void makeRaw() throws IOException {
         run(RAW);
+        raw = true;
     }
 
     /** Puts the modes back as they were found; once. */

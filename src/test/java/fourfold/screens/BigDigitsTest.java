@@ -1,0 +1,115 @@
+package fourfold.screens;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.screens.BigDigits.Size;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.junit.jupiter.api.Test;
+
+/** Guards against digits that a child takes for one another, and rows that do not line up. */
+class BigDigitsTest {
+    private static String picture(String text, Size size, boolean unicode) {
+        return String.join(
+                "\n",
+                BigDigits.rows(text, size, unicode).stream()
+                        .map(String::stripTrailing)
+                        .toList());
+    }
+
+    @Test
+    void tallInHalfBlocks() {
+        assertEquals("""
+                ██████          ▄▄  ▄▄          ▄████▄
+                   ▄█▀           ▀██▀           ██  ██          ██████
+                  ▄█▀            ▄██▄            ████
+                  ██            ▀▀  ▀▀          ██  ██          ██████
+                  ██                            ▀████▀""".stripTrailing(), picture("7 × 8 =", Size.TALL, true));
+    }
+
+    @Test
+    void tallInAscii() {
+        assertEquals("""
+                ######   ####             ##              ##
+                ##      ##                               ###
+                #####   #####           ######            ##
+                    ##  ##  ##                            ##
+                #####    ####             ##            ######""", picture("56 ÷ 1", Size.TALL, false));
+    }
+
+    @Test
+    void smallInHalfBlocks() {
+        assertEquals("""
+                ▄▀▀▄ ▄▀▀  ▄▀▀▄ ▄▀▀▄ ▄█   ▀▀▀█
+                █  █ █▀▀▄ ▄▀▀▄ ▀▄▄█  █     █
+                ▀▄▄▀ ▀▄▄▀ ▀▄▄▀  ▄▄▀ ▄█▄   █""", picture("068917", Size.SMALL, true));
+    }
+
+    @Test
+    void smallInAscii() {
+        assertEquals("""
+                 __   __   __   __        __
+                |  | |__  |__| |__|  /|     /
+                |__| |__| |__|  __|  _|_   /""", picture("068917", Size.SMALL, false));
+    }
+
+    @Test
+    void noTwoSignsAreAlikeAndDigitsDifferPlainly() {
+        String signs = "0123456789×÷=? ";
+        for (Size size : Size.values()) {
+            for (boolean unicode : new boolean[] {true, false}) {
+                for (int i = 0; i < signs.length(); i++) {
+                    for (int j = 0; j < i; j++) {
+                        assertTrue(difference(signs.charAt(i), signs.charAt(j), size, unicode) > 0);
+                    }
+                }
+                assertTrue(difference('1', '7', size, unicode) >= 4);
+            }
+        }
+    }
+
+    private static int difference(char a, char b, Size size, boolean unicode) {
+        String one = String.join("", BigDigits.rows(String.valueOf(a), size, unicode));
+        String other = String.join("", BigDigits.rows(String.valueOf(b), size, unicode));
+        int cells = 0;
+        for (int i = 0; i < one.length(); i++) {
+            cells += one.charAt(i) == other.charAt(i) ? 0 : 1;
+        }
+        return cells;
+    }
+
+    @Test
+    void otherCharactersAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> BigDigits.rows("7x8", Size.TALL, true));
+    }
+
+    @Test
+    void theLongestQuestionFitsTheSmallestScreen() {
+        assertTrue(BigDigits.width("100 ÷ 10", Size.TALL) <= 62);
+        assertTrue(BigDigits.width("100 ÷ 10 = ??", Size.SMALL) <= 60 + 4);
+        assertEquals(0, BigDigits.width("", Size.TALL));
+    }
+
+    @Provide
+    Arbitrary<String> texts() {
+        return Arbitraries.strings().withChars("0123456789×÷=? ").ofMaxLength(12);
+    }
+
+    @Property
+    void everyRowIsAsLongAsToldAndAsciiStaysAscii(@ForAll("texts") String text, @ForAll Size size) {
+        for (boolean unicode : new boolean[] {true, false}) {
+            List<String> rows = BigDigits.rows(text, size, unicode);
+            assertEquals(size.rows(), rows.size());
+            for (String row : rows) {
+                assertEquals(BigDigits.width(text, size), row.length());
+                assertTrue(unicode || row.chars().allMatch(c -> c < 0x80));
+            }
+        }
+    }
+}
