@@ -4,13 +4,16 @@ import fourfold.screens.HomePage;
 import fourfold.screens.Loop;
 import fourfold.screens.Stage;
 import fourfold.screens.StageException;
-import java.nio.file.Path;
+import fourfold.store.Place;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
 
 /** The program itself: without a command it opens on the screen. */
 @Command(
@@ -40,7 +43,14 @@ final class App implements Callable<Integer> {
             scope = ScopeType.INHERIT,
             description =
                     "The file that holds the answers. Default: FOURFOLD_STORE, or the usual place of this system.")
-    private @Nullable Path file;
+    private @Nullable String file;
+
+    @Option(
+            names = "--child",
+            paramLabel = "NAME",
+            scope = ScopeType.INHERIT,
+            description = "Whose answers. Not needed if there is only one child.")
+    private @Nullable String child;
 
     @Option(
             names = "--demo",
@@ -50,6 +60,9 @@ final class App implements Callable<Integer> {
 
     @Option(names = "--debug", scope = ScopeType.INHERIT, description = "On an error, print the stack trace too.")
     private boolean debug;
+
+    @Spec
+    private CommandSpec spec;
 
     App(World world) {
         this.world = world;
@@ -65,11 +78,20 @@ final class App implements Callable<Integer> {
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file), demo);
+        return Home.open(world, Optional.ofNullable(file).map(Place::of), demo);
+    }
+
+    /** The name after {@code --child}, before or after the command. */
+    Optional<String> child() {
+        return Optional.ofNullable(child);
     }
 
     @Override
     public Integer call() throws StageException {
+        if (child != null) {
+            throw new ParameterException(
+                    spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
+        }
         try (Home home = open();
                 Stage stage = Stage.open(world.environment())) {
             new Loop(

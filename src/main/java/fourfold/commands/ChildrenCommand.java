@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -15,16 +16,13 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "children",
         mixinStandardHelpOptions = true,
-        description = "List the children who practise here, or add one.")
+        description = "List the children who practise here; with --add, add one first.")
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
     @Spec
     private CommandSpec spec;
-
-    @Option(names = "--child", paramLabel = "NAME", description = "List only this child.")
-    private @Nullable String only;
 
     @Option(
             names = "--add",
@@ -38,11 +36,10 @@ final class ChildrenCommand implements Callable<Integer> {
             if (added != null) {
                 add(home, added);
             }
-            for (Child child : home.store().children()) {
-                if (only == null || only.strip().equalsIgnoreCase(child.name())) {
-                    app.world().out().println(PlainText.safe(child.name()));
-                }
-            }
+            List<Child> listed = app.child().isPresent()
+                    ? List.of(home.child(app.child(), spec))
+                    : home.store().children();
+            listed.forEach(child -> app.world().out().println(PlainText.safe(child.name())));
             return ExitCode.DONE;
         }
     }

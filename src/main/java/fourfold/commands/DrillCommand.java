@@ -13,30 +13,26 @@ import java.time.Instant;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** Begins a drill at once. */
 @Command(name = "drill", mixinStandardHelpOptions = true, description = "Begin a drill at once.")
 final class DrillCommand implements Callable<Integer> {
-    private static final int LONGEST = 30;
-
     @ParentCommand
     private App app;
 
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Option(
             names = "--minutes",
             paramLabel = "N",
+            converter = Minutes.class,
             description = "How long: 1 to 30 minutes. Default: the child's setting, which is 8 unless it was changed.")
     private @Nullable Integer minutes;
 
@@ -48,11 +44,8 @@ final class DrillCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, StageException {
-        if (minutes != null && (minutes < 1 || minutes > LONGEST)) {
-            throw new ParameterException(spec.commandLine(), "--minutes is from 1 to 30, not " + minutes);
-        }
         try (Home home = app.open()) {
-            Child whose = home.child(child.name(), spec);
+            Child whose = home.child(app.child(), spec);
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();
@@ -75,5 +68,16 @@ final class DrillCommand implements Callable<Integer> {
                 home.records().newSitting(whose, length, at),
                 app.world().scheduler(),
                 surface);
+    }
+
+    /** Reads the minutes, 1 to 30. */
+    static final class Minutes implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("0*([1-9]|[12][0-9]|30)")) {
+                throw new TypeConversionException("a drill lasts 1 to 30 minutes, not \"" + text + "\"");
+            }
+            return Integer.valueOf(text);
+        }
     }
 }

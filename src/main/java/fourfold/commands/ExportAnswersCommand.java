@@ -7,15 +7,17 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -30,9 +32,6 @@ final class ExportAnswersCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Parameters(
             index = "0",
             arity = "0..1",
@@ -43,11 +42,11 @@ final class ExportAnswersCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = export.app().open()) {
-            List<Child> whose = child.name().isPresent()
-                    ? List.of(home.child(child.name(), spec))
+            List<Child> whose = export.app().child().isPresent()
+                    ? List.of(home.child(export.app().child(), spec))
                     : home.store().children();
             if (file == null) {
-                write(home, whose, export.app().world().out());
+                write(home, whose, export.app().world().data());
             } else {
                 writeFile(home, whose, file);
             }
@@ -55,13 +54,46 @@ final class ExportAnswersCommand implements Callable<Integer> {
         }
     }
 
-    private static void writeFile(Home home, List<Child> whose, Path file) throws IOException {
+    private static void writeFile(Home home, List<Child> whose, Path file) {
+        boolean made = false;
+        boolean whole = false;
         try (BufferedWriter writer =
                 Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
+            made = true;
             write(home, whose, writer);
+            writer.flush();
+            whole = true;
         } catch (FileAlreadyExistsException e) {
             throw new UncheckedIOException(
                     "The file " + file + " is already there. Choose another name or remove it first.", e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(
+                    "The answers could not be written to " + file + ": " + reason(e) + ". Name another file.", e);
+        } finally {
+            if (made && !whole) {
+                remove(file);
+            }
+        }
+    }
+
+    private static String reason(IOException e) {
+        if (e instanceof NoSuchFileException) {
+            return "there is no such folder";
+        }
+        if (e instanceof AccessDeniedException) {
+            return "the system does not allow it";
+        }
+        return e instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(e.getMessage());
+    }
+
+    /** Half a file would be taken for a whole one. */
+    private static void remove(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException e) {
+            // The failure before this one is already being told.
         }
     }
 

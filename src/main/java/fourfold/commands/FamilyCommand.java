@@ -8,7 +8,6 @@ import fourfold.progress.Progress;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -27,9 +26,6 @@ final class FamilyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Parameters(paramLabel = "FAMILY", converter = Scope.FamilyReader.class, description = "The family, like 6x7.")
     private Family family;
 
@@ -39,7 +35,7 @@ final class FamilyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(child.name(), spec);
+            Child whose = home.child(app.child(), spec);
             Progress progress = home.records().progress(whose);
             if (json) {
                 app.world().out().print(ProgressJson.family(whose.name(), family, progress));

@@ -4,7 +4,6 @@ import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,9 +22,6 @@ final class FocusCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Parameters(
             paramLabel = "WHAT",
             converter = Scope.Reader.class,
@@ -38,7 +34,7 @@ final class FocusCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            Child whose = home.child(child.name(), spec);
+            Child whose = home.child(app.child(), spec);
             home.records()
                     .keep(
                             whose,

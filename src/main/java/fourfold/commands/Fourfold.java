@@ -3,27 +3,41 @@ package fourfold.commands;
 import fourfold.screens.Records;
 import fourfold.screens.StageException;
 import fourfold.store.StoreException;
+import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
 /** Runs the command line and turns whatever goes wrong into one line and an exit code. */
 public final class Fourfold {
+    /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
+    private static final Pattern PLACE =
+            Pattern.compile("^Invalid value for (option '[^']*'|positional parameter at index [0-9]+) \\([^)]*\\): ");
+
     private Fourfold() {}
 
     /** Runs the program on the process's own streams; gives the exit code. */
     public static int run(String[] arguments) {
-        Charset charset = Charset.defaultCharset();
+        Charset charset = encoding("stdout.encoding");
+        // The library's own stream would swallow a full disk; this one tells.
+        OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
         World world = new World(
-                new BufferedReader(new InputStreamReader(System.in, charset)),
-                new PrintWriter(System.out, false, charset),
-                new PrintWriter(System.err, true, charset),
+                new BufferedReader(new InputStreamReader(System.in, encoding("stdin.encoding"))),
+                new PrintWriter(new OutputStreamWriter(stdout, charset)),
+                new PrintWriter(new OutputStreamWriter(stdout, StandardCharsets.UTF_8)),
+                new PrintWriter(System.err, true, encoding("stderr.encoding")),
                 System.getenv(),
                 Path.of(System.getProperty("user.home")),
                 System.getProperty("os.name"),
@@ -32,22 +46,35 @@ public final class Fourfold {
         return run(world, arguments);
     }
 
+    /** What the terminal writes and reads; since Java 18 that is no longer Java's default. */
+    private static Charset encoding(String property) {
+        String name = System.getProperty(
+                property, System.getProperty("native.encoding", Charset.defaultCharset().name()));
+        return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
+    }
+
     static int run(World world, String... arguments) {
         App app = new App(world);
         CommandLine line = new CommandLine(app)
                 .setOut(world.out())
                 .setErr(world.err())
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e));
         int code = line.execute(arguments);
-        world.out().flush();
+        boolean lost = world.out().checkError() | world.data().checkError();
+        if (lost && code == ExitCode.DONE) {
+            world.err().println("fourfold: not everything could be written. Check where the output goes.");
+            code = ExitCode.WORLD;
+        }
         world.err().flush();
         return code;
     }
 
     private static int wrongUsage(World world, ParameterException e) {
+        String words = PLACE.matcher(String.valueOf(e.getMessage())).replaceFirst("");
         world.err()
-                .println("fourfold: " + oneLine(String.valueOf(e.getMessage())) + " (see "
+                .println("fourfold: " + oneLine(words) + " (see "
                         + e.getCommandLine().getCommandSpec().qualifiedName() + " --help)");
         return ExitCode.USAGE;
     }
@@ -63,7 +90,7 @@ public final class Fourfold {
         if (debug) {
             e.printStackTrace(world.err());
         }
-        return e instanceof StageException ? ExitCode.USAGE : ExitCode.WORLD;
+        return ExitCode.WORLD;
     }
 
     private static String oneLine(String text) {

@@ -8,7 +8,6 @@ import fourfold.progress.Progress;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -26,16 +25,13 @@ final class GridCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Option(names = "--json", description = "As JSON.")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(child.name(), spec);
+            Child whose = home.child(app.child(), spec);
             Progress progress = home.records().progress(whose);
             Grid grid = Grid.of(progress, progress.localDay(home.moments().now()));
             if (json) {

@@ -4,7 +4,6 @@ import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -20,9 +19,6 @@ final class HoldCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Mixin
-    private ChildOption child;
-
     @Parameters(
             paramLabel = "WHAT",
             converter = Scope.Reader.class,
@@ -35,7 +31,7 @@ final class HoldCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            Child whose = home.child(child.name(), spec);
+            Child whose = home.child(app.child(), spec);
             home.records()
                     .keep(
                             whose,

@@ -5,6 +5,7 @@ import fourfold.screens.Moments;
 import fourfold.store.Place;
 import fourfold.store.Store;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -54,7 +55,7 @@ final class Home implements AutoCloseable {
         List<Child> fitting = name.isEmpty()
                 ? children
                 : children.stream()
-                        .filter(c -> c.name().equalsIgnoreCase(name.get().strip()))
+                        .filter(c -> written(c.name()).equalsIgnoreCase(written(name.get())))
                         .toList();
         if (fitting.size() == 1) {
             return fitting.get(0);
@@ -66,6 +67,11 @@ final class Home implements AutoCloseable {
         throw new ParameterException(
                 spec.commandLine(),
                 name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+    }
+
+    /** A name however its accents were typed (Unicode normalization form C). */
+    private static String written(String name) {
+        return Normalizer.normalize(name.strip(), Normalizer.Form.NFC);
     }
 
     @Override

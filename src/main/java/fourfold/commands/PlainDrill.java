@@ -6,14 +6,13 @@ import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Step;
-import fourfold.drill.Summary;
-import fourfold.export.PlainText;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
-import fourfold.facts.Fact;
-import fourfold.facts.Question;
+import fourfold.screens.Records.NotKept;
 import java.io.IOException;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** A drill in plain lines: each prompt is a line, each answer is a line. */
@@ -28,41 +27,43 @@ final class PlainDrill {
         this.child = child;
     }
 
+    /**
+     * Asks and reads until the drill is over, the child stops, or the input ends.
+     *
+     * @throws NotKept if an answer can't be kept and nobody wants to try again
+     */
     void run(Drill ready) throws IOException {
-        say("Hello " + PlainText.safe(child.name()) + ". Type each answer and press Enter.");
-        say("An empty line shows the answer. p pauses. q stops.");
+        say(PlainWords.hello(child.name(), ready.sitting().planned()));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished()) {
             drill = turn(drill);
         }
-        summary(((Phase.Finished) drill.phase()).summary());
+        say(PlainWords.summary(((Phase.Finished) drill.phase()).summary(), child.name()));
     }
 
     private Drill turn(Drill drill) throws IOException {
         Phase phase = drill.phase();
         if (phase instanceof Phase.Right right) {
-            say("Right.");
+            say(List.of(PlainWords.right(right.answer())));
             return on(drill, new Event.Tick(right.until()));
         }
         if (phase instanceof Phase.Meeting meeting) {
-            say("A new family:");
-            meeting.family().facts().forEach(f -> say("  " + written(f)));
-            say("Press Enter to go on.");
+            say(PlainWords.meeting(meeting.family()));
         } else if (phase instanceof Phase.Paused) {
-            say("Pause. Press Enter to go on, or q to stop.");
+            say(List.of(PlainWords.PAUSE));
         } else if (phase instanceof Asking asking) {
-            ask(asking);
+            say(List.of(PlainWords.ask(asking)));
         }
         Drill shown = on(drill, new Event.Painted(now()));
-        Optional<String> line = Optional.ofNullable(world.in().readLine());
+        Optional<String> line = line();
         Instant at = now();
-        if (line.isEmpty() || line.get().strip().equalsIgnoreCase("q")) {
+        if (line.isEmpty() || line.get().equalsIgnoreCase("q")) {
             return on(shown, new Event.Leave(at));
         }
-        return reply(shown, line.get().strip(), at);
+        return reply(shown, line.get(), at);
     }
 
-    private Drill reply(Drill drill, String line, Instant at) {
+    private Drill reply(Drill drill, String line, Instant at) throws IOException {
         if (line.equalsIgnoreCase("p")) {
             return drill.phase() instanceof Phase.Paused ? drill : on(drill, new Event.Pause(at));
         }
@@ -71,10 +72,21 @@ final class PlainDrill {
         }
         Optional<String> digits = digits(line);
         if (digits.isEmpty() || (digits.get().isEmpty() && asking.isInView())) {
-            say("Please type a number of up to " + Answer.LONGEST_TYPED + " digits.");
+            say(List.of(PlainWords.DIGITS_ONLY));
             return drill;
         }
-        return on(drill, new Event.Line(digits.get(), at));
+        return on(afterAbsence(drill, asking, at), new Event.Line(digits.get(), at));
+    }
+
+    /** Beyond the calm limit the child was probably away: the rest of that time is a pause, and the answer untimed. */
+    private Drill afterAbsence(Drill drill, Asking asking, Instant at) throws IOException {
+        Duration calm = drill.progress().steering().settings().calm();
+        Optional<Instant> limit = asking.shownAt().map(shown -> shown.plus(calm)).filter(at::isAfter);
+        if (limit.isEmpty()) {
+            return drill;
+        }
+        Drill paused = on(drill, new Event.Pause(limit.get()));
+        return on(on(paused, new Event.Enter(at)), new Event.Painted(at));
     }
 
     /** Digits of any script as ASCII digits; empty if something else was typed. */
@@ -90,53 +102,48 @@ final class PlainDrill {
         return digits.length() > Answer.LONGEST_TYPED ? Optional.empty() : Optional.of(digits.toString());
     }
 
-    private void ask(Asking asking) {
-        String why = switch (asking.reason()) {
-            case WARMING_UP -> "Type this number: ";
-            case MEETING -> "Type what it comes to. ";
-            case PUTTING_RIGHT -> "It goes like this. Type it once. ";
-            case SHOWN -> "Here it is. Type it once. ";
-            case RECALL -> "";
-        };
-        if (asking.prompt() instanceof Question question) {
-            say(why + (asking.isInView() ? written(question.fact()) : sign(question.toString()) + " ="));
-        } else {
-            say(why + asking.prompt().expected());
-        }
-    }
-
-    private void summary(Summary summary) {
-        say("You practised " + summary.practised().plusSeconds(30).toMinutes() + " minutes. " + summary.right() + " of "
-                + summary.asked() + " answers came right from memory.");
-        say("Everything is kept. See you next time.");
-    }
-
-    private String written(Fact fact) {
-        return sign(fact.toString());
-    }
-
-    private String sign(String text) {
-        return world.unicode() ? text : text.replace('×', 'x').replace('÷', '/');
-    }
-
-    private Drill on(Drill drill, Event event) {
+    /** Effects first, then the state: what is said to count is kept. */
+    private Drill on(Drill drill, Event event) throws IOException {
         Step step = drill.on(event);
         for (Effect effect : step.effects()) {
-            if (effect instanceof Effect.Begin begin) {
-                home.records().begin(begin.sitting());
-            } else if (effect instanceof Effect.Keep keep) {
-                home.records().keep(keep.answer());
-            }
+            keepAtLast(effect);
         }
         return step.next();
+    }
+
+    private void keepAtLast(Effect effect) throws IOException {
+        boolean kept = false;
+        while (!kept) {
+            try {
+                keep(effect);
+                kept = true;
+            } catch (NotKept e) {
+                say(PlainWords.notKept(e.line()));
+                if (line().filter(typed -> !typed.equalsIgnoreCase("q")).isEmpty()) {
+                    throw e;
+                }
+            }
+        }
+    }
+
+    private void keep(Effect effect) {
+        if (effect instanceof Effect.Begin begin) {
+            home.records().begin(begin.sitting());
+        } else if (effect instanceof Effect.Keep keep) {
+            home.records().keep(keep.answer());
+        }
+    }
+
+    private Optional<String> line() throws IOException {
+        return Optional.ofNullable(world.in().readLine()).map(String::strip);
     }
 
     private Instant now() {
         return home.moments().now();
     }
 
-    private void say(String line) {
-        world.out().println(line);
+    private void say(List<String> lines) {
+        lines.forEach(world.out()::println);
         world.out().flush();
     }
 }

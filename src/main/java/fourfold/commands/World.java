@@ -16,6 +16,7 @@ import java.util.function.Supplier;
  *
  * @param in lines typed
  * @param out what is printed
+ * @param data where a file's text goes when no file is named: the same characters as in the file, always UTF-8
  * @param err where errors are told
  * @param environment environment variables
  * @param home the user's home folder
@@ -26,6 +27,7 @@ import java.util.function.Supplier;
 record World(
         BufferedReader in,
         PrintWriter out,
+        PrintWriter data,
         PrintWriter err,
         Map<String, String> environment,
         Path home,

@@ -211,7 +211,8 @@ public final class Drill {
 
     private Step answered(Asking asking, Instant at, boolean waitedFor) {
         Answer answer = answer(asking, at);
-        int missing = answer.isMissing() && waitedFor ? missingInARow + 1 : 0;
+        // Digits that nobody ended with Enter are an absence as well: a book may lie on the keys.
+        int missing = waitedFor ? missingInARow + 1 : 0;
         Drill after = withProgress(progress.after(answer), missing);
         return Step.to(after.follow(asking, answer, at), new Effect.Keep(answer));
     }
@@ -238,7 +239,7 @@ public final class Drill {
     }
 
     private Drill follow(Asking asking, Answer answer, Instant at) {
-        if (answer.isMissing() && missingInARow >= 2) {
+        if (missingInARow >= 2) {
             return with(new Paused(afterAnswer(asking, answer, at).phase, at, true));
         }
         return afterAnswer(asking, answer, at);

@@ -49,6 +49,9 @@ public final class AnswersCsv {
             "erasures",
             "surface");
 
+    /** The longest time the store keeps. */
+    private static final int LONGEST_MILLIS = 1_000_000_000;
+
     private static final DateTimeFormatter INSTANT =
             DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
 
@@ -158,7 +161,7 @@ public final class AnswersCsv {
             return Optional.empty();
         }
         int millis = whole(column, text);
-        require(millis >= 0 && millis <= 3_600_000, column + " is from 0 to 3600000, not " + millis);
+        require(millis >= 0 && millis <= LONGEST_MILLIS, column + " is from 0 to " + LONGEST_MILLIS + ", not " + millis);
         return Optional.of(Duration.ofMillis(millis));
     }
 

@@ -2,6 +2,7 @@ package fourfold.export;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
@@ -13,9 +14,11 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.time.LocalDate;
 
-/** The grid and a family as JSON (RFC 8259). Times are in milliseconds, days as ISO 8601 dates. */
+/** The grid and a family as JSON (RFC 8259). Times are in milliseconds, days as ISO 8601 dates. All of it is ASCII. */
 public final class ProgressJson {
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
+            .build();
 
     private ProgressJson() {}
 

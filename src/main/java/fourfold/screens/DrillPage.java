@@ -65,15 +65,17 @@ public final class DrillPage implements Page {
         return Move.STAY;
     }
 
+    /** Stopping tries once more; after that the page closes without a summary, which would say that all is kept. */
     private Move onTrouble(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ENTER) {
-            settle();
-        } else if (key.kind() == Key.Kind.ESCAPE) {
-            unkept.clear();
-            waiting = Optional.empty();
-            apply(new Event.Leave(at));
+        if (key.kind() != Key.Kind.ENTER && key.kind() != Key.Kind.ESCAPE) {
+            return Move.STAY;
         }
-        return Move.STAY;
+        settle();
+        if (key.kind() == Key.Kind.ENTER) {
+            return Move.STAY;
+        }
+        apply(new Event.Leave(at));
+        return waiting.isPresent() ? Move.BACK : Move.STAY;
     }
 
     @Override

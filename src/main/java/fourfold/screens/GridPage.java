@@ -52,7 +52,11 @@ final class GridPage implements Page {
 
     @Override
     public void returned() {
-        steers = new Steers(records, child);
+        try {
+            steers = new Steers(records, child);
+        } catch (Records.NotKept e) {
+            steers.say(e.line());
+        }
     }
 
     Grid grid() {

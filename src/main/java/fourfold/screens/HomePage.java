@@ -27,7 +27,12 @@ public final class HomePage implements Page {
 
     @Override
     public void returned() {
-        children = records.children();
+        trouble = "";
+        try {
+            children = records.children();
+        } catch (Records.NotKept e) {
+            trouble = e.line();
+        }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add("Add a child");
         if (!children.isEmpty()) {

@@ -11,6 +11,7 @@ final class ParentPage implements Page {
     private final Moments moments;
     private final List<Child> children;
     private final Menu menu;
+    private String trouble = "";
 
     ParentPage(Records records, Moments moments) {
         this.records = records;
@@ -27,6 +28,7 @@ final class ParentPage implements Page {
         picture.centred(top, "For parents", Ink.STRONG);
         picture.centred(top + 2, "Whose families do you want to see?", Ink.PLAIN);
         menu.draw(picture, top + 4);
+        picture.centred(picture.height() - 2, trouble, Ink.STRONG);
         picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on   Esc back", Ink.QUIET);
     }
 
@@ -38,8 +40,14 @@ final class ParentPage implements Page {
         if (!menu.on(key)) {
             return Move.STAY;
         }
-        return menu.chosen() < children.size()
-                ? new Move.Open(new GridPage(records, children.get(menu.chosen()), moments))
-                : Move.BACK;
+        if (menu.chosen() >= children.size()) {
+            return Move.BACK;
+        }
+        try {
+            return new Move.Open(new GridPage(records, children.get(menu.chosen()), moments));
+        } catch (Records.NotKept e) {
+            trouble = e.line();
+            return Move.STAY;
+        }
     }
 }
