@@ -49,7 +49,8 @@ public final class Fourfold {
     /** What the terminal writes and reads; since Java 18 that is no longer Java's default. */
     private static Charset encoding(String property) {
         String name = System.getProperty(
-                property, System.getProperty("native.encoding", Charset.defaultCharset().name()));
+                property,
+                System.getProperty("native.encoding", Charset.defaultCharset().name()));
         return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
     }
 
@@ -62,8 +63,9 @@ public final class Fourfold {
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e));
         int code = line.execute(arguments);
-        boolean lost = world.out().checkError() | world.data().checkError();
-        if (lost && code == ExitCode.DONE) {
+        boolean lostWords = world.out().checkError();
+        boolean lostData = world.data().checkError();
+        if ((lostWords || lostData) && code == ExitCode.DONE) {
             world.err().println("fourfold: not everything could be written. Check where the output goes.");
             code = ExitCode.WORLD;
         }
