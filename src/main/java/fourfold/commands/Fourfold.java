@@ -49,7 +49,8 @@ public final class Fourfold {
     /** What the terminal writes and reads; since Java 18 that is no longer Java's default. */
     private static Charset encoding(String property) {
         String name = System.getProperty(
-                property, System.getProperty("native.encoding", Charset.defaultCharset().name()));
+                property,
+                System.getProperty("native.encoding", Charset.defaultCharset().name()));
         return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
     }
 

@@ -81,7 +81,8 @@ final class PlainDrill {
     /** Beyond the calm limit the child was probably away: the rest of that time is a pause, and the answer untimed. */
     private Drill afterAbsence(Drill drill, Asking asking, Instant at) throws IOException {
         Duration calm = drill.progress().steering().settings().calm();
-        Optional<Instant> limit = asking.shownAt().map(shown -> shown.plus(calm)).filter(at::isAfter);
+        Optional<Instant> limit =
+                asking.shownAt().map(shown -> shown.plus(calm)).filter(at::isAfter);
         if (limit.isEmpty()) {
             return drill;
         }

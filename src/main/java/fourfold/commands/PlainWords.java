@@ -49,8 +49,7 @@ final class PlainWords {
 
     static List<String> meeting(Family family) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                "Here is a new family: " + family.low() + ", " + family.high() + " and " + family.product() + ".");
+        lines.add("Here is a new family: " + family.low() + ", " + family.high() + " and " + family.product() + ".");
         lines.add(rows(family.low(), family.high()) + ".");
         family.facts().forEach(fact -> lines.add(told(fact) + "."));
         lines.add(READY);
@@ -58,8 +57,7 @@ final class PlainWords {
     }
 
     static String right(Answer answer) {
-        return "Right."
-                + answer.question().map(q -> " " + told(q.fact()) + ".").orElse("");
+        return "Right." + answer.question().map(q -> " " + told(q.fact()) + ".").orElse("");
     }
 
     static List<String> notKept(String reason) {

@@ -161,7 +161,9 @@ public final class AnswersCsv {
             return Optional.empty();
         }
         int millis = whole(column, text);
-        require(millis >= 0 && millis <= LONGEST_MILLIS, column + " is from 0 to " + LONGEST_MILLIS + ", not " + millis);
+        require(
+                millis >= 0 && millis <= LONGEST_MILLIS,
+                column + " is from 0 to " + LONGEST_MILLIS + ", not " + millis);
         return Optional.of(Duration.ofMillis(millis));
     }
 

@@ -16,9 +16,8 @@ import java.time.LocalDate;
 
 /** The grid and a family as JSON (RFC 8259). Times are in milliseconds, days as ISO 8601 dates. All of it is ASCII. */
 public final class ProgressJson {
-    private static final JsonFactory JSON = JsonFactory.builder()
-            .enable(JsonWriteFeature.ESCAPE_NON_ASCII)
-            .build();
+    private static final JsonFactory JSON =
+            JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
 
     private ProgressJson() {}
 

@@ -55,7 +55,7 @@ final class FamilyPage implements Page {
         }
         String told = askReset ? "Begin this family again? No answer is deleted.   y yes   n no" : steers.told();
         picture.centred(picture.height() - 2, told, Ink.STRONG);
-        picture.centred(picture.height() - 1, "f focus   h hold   r reset   u undo   Esc back", Ink.QUIET);
+        Footer.draw(picture, List.of("f focus", "h hold", "r reset", "u undo", "Esc back"));
     }
 
     private String row(Progress progress, Trace trace) {

@@ -46,6 +46,8 @@ final class GridPage implements Page {
         this.moments = moments;
         this.steers = new Steers(records, child);
         this.chosen = grid().shakiest().orElse(Family.of(2, 2));
+        grid().shakiest()
+                .ifPresent(f -> steers.say("Shakiest now: " + f.low() + " × " + f.high() + ".   f practises it more"));
     }
 
     @Override
@@ -74,16 +76,23 @@ final class GridPage implements Page {
         new StairsPicture(picture, grid(), view, chosen, wholeTable).draw(child.name(), progress());
         String line =
                 askReset ? "Begin " + scopeName() + " again? No answer is deleted.   y yes   n no" : steers.told();
-        picture.centred(picture.height() - 3, line, Ink.STRONG);
-        String scope = wholeTable ? "t one family" : "t whole table";
-        picture.centred(
-                picture.height() - 2,
-                "arrows move   Enter family page   v " + view.next().words() + "   d past drills",
-                Ink.QUIET);
-        picture.centred(
-                picture.height() - 1,
-                "f focus  h hold  r reset  u undo  " + scope + "  o open  c close  Esc back",
-                Ink.QUIET);
+        String table = "table of " + chosen.high();
+        int above = Footer.draw(
+                picture,
+                List.of(
+                        "arrows move",
+                        "Enter family page",
+                        "v " + view.next().words(),
+                        "d past drills",
+                        "Esc back",
+                        "f focus",
+                        "h hold",
+                        "r reset",
+                        "u undo",
+                        wholeTable ? "t one family" : "t whole table",
+                        "o open " + table,
+                        "c close it"));
+        picture.centred(above - 1, line, Ink.STRONG);
     }
 
     @Override
@@ -154,7 +163,7 @@ final class GridPage implements Page {
     }
 
     private String scopeName() {
-        return wholeTable ? "The table of " + chosen.high() : chosen.low() + " × " + chosen.high();
+        return wholeTable ? "the table of " + chosen.high() : chosen.low() + " × " + chosen.high();
     }
 
     private void move(int columns, int rows) {

@@ -17,6 +17,7 @@ public final class Loop {
     private final Moments moments;
     private final Deque<Page> pages = new ArrayDeque<>();
     private Picture shown;
+    private boolean fresh = true;
 
     /** A loop that begins with one page. */
     public Loop(Stage stage, Moments moments, Page first) {
@@ -28,7 +29,6 @@ public final class Loop {
 
     /** Runs until the last page is closed, the program is left, or the terminal is gone. */
     public void run() {
-        paint(true);
         while (turn(TICK)) {
             // Each turn does its own work.
         }
@@ -36,6 +36,10 @@ public final class Loop {
 
     /** One turn: waits for a key at most so long. False when the program is over. */
     public boolean turn(Duration wait) {
+        if (fresh) {
+            fresh = false;
+            paint(true);
+        }
         Optional<KeyPress> press = stage.next(wait);
         boolean changed = false;
         while (press.isPresent()) {

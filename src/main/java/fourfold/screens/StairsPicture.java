@@ -63,6 +63,9 @@ final class StairsPicture {
                 ? cell.family().contains(chosen.high())
                 : cell.family().equals(chosen);
         String number = String.format("%3d", cell.family().product());
+        if (cell.family().equals(chosen) && number.startsWith(" ")) {
+            number = "▸" + number.substring(1);
+        }
         picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
         picture.text(x + 3, y, Character.toString(Shades.of(level)), Ink.of(level));
         char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
@@ -102,14 +105,9 @@ final class StairsPicture {
         progress.standing(chosen.traces().get(0))
                 .medianThinking()
                 .ifPresent(t -> lines.add("product: " + FamilyPage.seconds(t) + " to think"));
-        int[] free = {2, 3, 4, 5, 6};
+        int x = left + 4 + 5 * cellWidth + 1;
         for (int i = 0; i < lines.size(); i++) {
-            int x = left + 4 + free[i] * cellWidth + 1;
-            x = Math.max(x, left + 4 + 4 * cellWidth + 1);
-            int y = row(1) + i;
-            int step = i / stepHeight + 1;
-            x = Math.max(x, left + 4 + step * cellWidth + 1);
-            picture.text(x, y, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);
+            picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);
         }
     }
 }

@@ -32,7 +32,7 @@ final class Steers {
     }
 
     void say(String words) {
-        told = words;
+        told = words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     void focus(List<Family> families, String name, Instant at) {

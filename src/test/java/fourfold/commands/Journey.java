@@ -145,6 +145,12 @@ final class Journey implements AutoCloseable {
         return keys("Enter").rest(Drill.RIGHT_STANDS.toMillis() + 50);
     }
 
+    /** Types what the question on the screen comes to, and stays while the right answer stands. */
+    Journey answerAndLook() {
+        String shown = DigitReader.read(picture()).orElseThrow();
+        return keys(String.join(" ", Integer.toString(comesTo(shown)).split("")) + " Enter");
+    }
+
     /** What a number or a question on the screen comes to. */
     static int comesTo(String shown) {
         String question = shown.contains("=") ? shown.substring(0, shown.indexOf('=')) : shown;

@@ -35,7 +35,6 @@ public final class ScreenModel {
     private int savedColumn;
     private int savedRow;
     private boolean inSequence;
-    private int sentAfterFarewell;
 
     /** A blank screen. */
     public ScreenModel(int columns, int rows) {
@@ -71,7 +70,6 @@ public final class ScreenModel {
     }
 
     private void accept(char c) {
-        sentAfterFarewell++;
         if (inSequence) {
             sequence.append(c);
             inSequence = !isWhole();
@@ -129,7 +127,6 @@ public final class ScreenModel {
             } else {
                 row = savedRow;
                 column = savedColumn;
-                sentAfterFarewell = 0;
             }
         }
         if (on) {
@@ -209,10 +206,5 @@ public final class ScreenModel {
     /** The parameters of every colour and emphasis that was sent, as in {@code 38;2;1;2;3}. */
     public Set<String> styles() {
         return Set.copyOf(styles);
-    }
-
-    /** How many characters came after the program left the full screen for the last time. */
-    public int sentAfterFarewell() {
-        return sentAfterFarewell;
     }
 }

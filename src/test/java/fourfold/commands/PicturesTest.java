@@ -1,0 +1,83 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.screens.DigitReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Guards against a page that is cut off, lost in a corner or unreadable: every page as text, at three sizes and in plain
+ * ASCII. {@code -Dpictures=write} writes them anew.
+ */
+class PicturesTest {
+    private static final Path FOLDER = Path.of("src/test/resources/screens");
+
+    @TempDir
+    private Path folder;
+
+    private final StringBuilder pictures = new StringBuilder();
+
+    @ParameterizedTest
+    @CsvSource({"80, 24, true", "60, 20, true", "200, 60, true", "80, 24, false"})
+    void everyPageLooksAsItDid(int columns, int rows, boolean unicode) throws IOException {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        try (Journey journey = new Journey(file, next, columns, rows, unicode)) {
+            take("who practises", journey);
+            parentsSide(journey);
+            drill(journey);
+        }
+        String name = columns + "x" + rows + (unicode ? "" : "-ascii") + ".txt";
+        if ("write".equals(System.getProperty("pictures"))) {
+            Files.createDirectories(FOLDER);
+            Files.writeString(FOLDER.resolve(name), pictures);
+        }
+        assertEquals(Files.readString(FOLDER.resolve(name)), pictures.toString());
+        if (!unicode) {
+            assertTrue(pictures.chars().allMatch(c -> c < 0x7f), "only ASCII");
+        }
+    }
+
+    private void parentsSide(Journey journey) {
+        take("the stairs", journey.keys("3"));
+        take("a family", journey.keys("Enter"));
+        take("focus", journey.keys("f"));
+        take("undo", journey.keys("u Esc"));
+        take("products only", journey.keys("v"));
+        take("whole table", journey.keys("v v t"));
+        take("begin again?", journey.keys("r"));
+        take("past drills", journey.keys("n t d"));
+        journey.keys("Esc Esc");
+    }
+
+    private void drill(Journey journey) {
+        take("minutes", journey.keys("1"));
+        take("a number to copy", journey.keys("Enter"));
+        for (int copies = 0; copies < 10 && !isQuestion(journey); copies++) {
+            journey.answer();
+        }
+        assertTrue(isQuestion(journey), journey.picture());
+        take("a question", journey);
+        take("typing", journey.keys("9"));
+        take("a right answer", journey.keys("Backspace").answerAndLook());
+        journey.rest(700);
+        take("after an error", journey.answer(1));
+        take("pause", journey.answer().keys("Esc"));
+        take("summary", journey.keys("Esc"));
+    }
+
+    private static boolean isQuestion(Journey journey) {
+        return DigitReader.read(journey.picture()).orElse("").contains("=");
+    }
+
+    private void take(String title, Journey journey) {
+        pictures.append("---- ").append(title).append('\n').append(journey.picture());
+    }
+}

@@ -1,0 +1,50 @@
+package fourfold.commands;
+
+import fourfold.drill.Player;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Sitting;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
+import fourfold.scheduling.GrowingGaps;
+import fourfold.store.Store;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.UUID;
+
+/** A child with thirty drills behind her, the same every time. */
+final class Sample {
+    static final Instant START = Instant.parse("2026-01-12T08:00:00Z");
+
+    private Sample() {}
+
+    /** Fills the file; gives the time of the next drill. */
+    static Instant fill(Path file) {
+        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
+        SplittableRandom dice = new SplittableRandom(20_260_112);
+        for (int drill = 0; drill < 30; drill++) {
+            player.drill(8, drill, (prompt, purpose, position) -> {
+                int size = prompt.expected();
+                boolean right = !purpose.isFromMemory() || dice.nextInt(100) >= size / 4;
+                long millis = dice.nextLong(900, 1500) + 25L * size;
+                return new Player.Reply(Integer.toString(right ? size : size + 2), millis);
+            });
+            Instant next = START.plus(Duration.ofDays(drill / 4 * 7L + drill % 4 + 1));
+            player.rest(Duration.between(player.now(), next));
+        }
+        try (Store store = Store.open(file)) {
+            UUID id = player.log().get(0).child();
+            store.add(new Child(id, "Mina", START));
+            Map<UUID, Sitting> sittings = new LinkedHashMap<>();
+            for (Answer a : player.log()) {
+                sittings.computeIfAbsent(a.drill(), d -> new Sitting(d, id, a.askedAt(), 60, Duration.ofMinutes(8), 1));
+            }
+            store.keepAll(sittings.values().stream().toList(), player.log());
+        }
+        return player.now();
+    }
+}
