@@ -102,9 +102,7 @@ class BadInputTest {
     @CsvSource({"7", "Enter", "Backspace"})
     void aHeldKeyMakesAPauseAndFewAnswers(String key) {
         try (Journey journey = inADrill()) {
-            KeyStroke held = key.equals("7")
-                    ? new KeyStroke('7', false, false)
-                    : new KeyStroke(KeyType.valueOf(key));
+            KeyStroke held = key.equals("7") ? new KeyStroke('7', false, false) : new KeyStroke(KeyType.valueOf(key));
             boolean paused = false;
             // Thirty times a second for two minutes.
             for (int i = 0; i < 3600; i++) {
@@ -165,7 +163,10 @@ class BadInputTest {
             assertFalse(journey.isGoing());
         }
         assertEquals(2, typed().size());
-        assertEquals(2, Rows.column(file(), "SELECT position FROM answer_log WHERE outcome = 'right'").size());
+        assertEquals(
+                2,
+                Rows.column(file(), "SELECT position FROM answer_log WHERE outcome = 'right'")
+                        .size());
     }
 
     @Test
@@ -188,8 +189,7 @@ class BadInputTest {
             }
             journey.keys("Backspace").type(right).keys("Enter");
             assertEquals(right, typed().get(2));
-            assertEquals(
-                    List.of("1"), Rows.column(file(), "SELECT erasures FROM answer_log WHERE position = 3"));
+            assertEquals(List.of("1"), Rows.column(file(), "SELECT erasures FROM answer_log WHERE position = 3"));
         }
     }
 
@@ -204,8 +204,7 @@ class BadInputTest {
             assertEquals(prompt, asking(journey).prompt());
             journey.answer();
             assertEquals(3, typed().size());
-            assertEquals(
-                    List.of(""), Rows.column(file(), "SELECT whole_ms FROM answer_log WHERE position = 3"));
+            assertEquals(List.of(""), Rows.column(file(), "SELECT whole_ms FROM answer_log WHERE position = 3"));
         }
     }
 
@@ -224,14 +223,20 @@ class BadInputTest {
     @Test
     void aFileThatFailsIsToldCalmlyUntilItWorksAgain() {
         try (Journey journey = inADrill()) {
-            Rows.change(
-                    file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
+            Rows.change(file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
             String right = Integer.toString(asking(journey).prompt().expected());
             journey.type(right).keys("Enter").rest(500);
             assertTrue(journey.picture().contains("It is not your fault."), journey.picture());
             journey.keys("Enter 5 x Enter").rest(30_000);
             assertTrue(journey.picture().contains("It is not your fault."), journey.picture());
-            assertEquals(2, journey.drill().orElseThrow().progress().drill().orElseThrow().size());
+            assertEquals(
+                    2,
+                    journey.drill()
+                            .orElseThrow()
+                            .progress()
+                            .drill()
+                            .orElseThrow()
+                            .size());
             Rows.change(file(), "DROP TRIGGER full");
             journey.keys("Enter").rest(700);
             assertFalse(journey.picture().contains("It is not your fault."), journey.picture());
@@ -244,8 +249,7 @@ class BadInputTest {
     @Test
     void stoppingWhileTheFileFailsSaysNotThatAllIsKept() {
         try (Journey journey = inADrill()) {
-            Rows.change(
-                    file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
+            Rows.change(file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
             journey.type("1").keys("Enter Esc").rest(100);
             assertFalse(journey.picture().contains("Everything is kept"), journey.picture());
             assertTrue(journey.drill().isEmpty() && journey.isGoing());

@@ -34,9 +34,7 @@ class CommandsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {
-                "", "drill", "grid", "family", "focus", "hold", "reset", "children", "export", "export answers"
-            })
+            strings = {"", "drill", "grid", "family", "focus", "hold", "reset", "children", "export", "export answers"})
     void everyCommandHasHelpThatNamesTheSameOptions(String command) {
         Path nowhere = folder.resolve("never-made.db");
         String help = ok(CommandRun.of(nowhere, (command + " --help").strip().split(" ")));
@@ -65,11 +63,15 @@ class CommandsTest {
     @Test
     void childrenAreAddedAndListedInOrder() {
         Path file = folder.resolve("family.db");
-        assertEquals(List.of("Mina"), ok(CommandRun.of(file, "children", "--add", " Mina ")).lines().toList());
+        assertEquals(
+                List.of("Mina"),
+                ok(CommandRun.of(file, "children", "--add", " Mina ")).lines().toList());
         assertEquals(
                 List.of("Mina", "李小龙"),
                 ok(CommandRun.of(file, "children", "--add", "李小龙")).lines().toList());
-        assertEquals(List.of("Mina", "李小龙"), ok(CommandRun.of(file, "children")).lines().toList());
+        assertEquals(
+                List.of("Mina", "李小龙"),
+                ok(CommandRun.of(file, "children")).lines().toList());
         assertEquals(
                 List.of("李小龙"),
                 ok(CommandRun.of(file, "children", "--child", "李小龙")).lines().toList());
@@ -77,11 +79,13 @@ class CommandsTest {
 
     @Test
     void theGridIsAStaircaseOfShades() {
-        List<String> grid = ok(CommandRun.of(Practised.once(folder), "grid")).lines().toList();
+        List<String> grid =
+                ok(CommandRun.of(Practised.once(folder), "grid")).lines().toList();
         assertEquals("Mina: 0 of 55 families fluent", grid.get(0));
         assertEquals("  1    1·", grid.get(2));
         assertEquals("  7    7·   14·   21·   28·   35·   42░   49·", grid.get(8));
-        assertEquals(10, Stream.of(grid.get(11).split("·")).count() + (grid.get(11).endsWith("·") ? 0 : 1));
+        assertEquals(
+                10, Stream.of(grid.get(11).split("·")).count() + (grid.get(11).endsWith("·") ? 0 : 1));
         assertEquals("     · new 54   ░ acquiring 1   ▒ accurate 0   ▓ fluent 0   █ lasting 0", grid.get(13));
     }
 
@@ -107,7 +111,9 @@ class CommandsTest {
 
     @Test
     void aFamilyTellsRightOfAskedAndTheDay() {
-        List<String> family = ok(CommandRun.of(Practised.once(folder), "family", "6x7")).lines().toList();
+        List<String> family = ok(CommandRun.of(Practised.once(folder), "family", "6x7"))
+                .lines()
+                .toList();
         assertEquals("Mina: 6, 7 and 42, acquiring", family.get(0));
         assertEquals("question        level      right        thinking   last asked", family.get(2));
         assertTrue(family.get(3).matches("6 × 7, 7 × 6 +\\w+ +2 of 2 +\\d\\.\\d s +2026-03-01"), family.get(3));
@@ -120,12 +126,18 @@ class CommandsTest {
     void theGridAsJsonHasEveryFamilyOnce() {
         Path file = Practised.once(folder);
         ok(CommandRun.of(file, "hold", "9x9"));
-        JsonObject grid = JsonParser.parseString(ok(CommandRun.of(file, "grid", "--json"))).getAsJsonObject();
+        JsonObject grid = JsonParser.parseString(ok(CommandRun.of(file, "grid", "--json")))
+                .getAsJsonObject();
         assertEquals("Mina", grid.get("child").getAsString());
         List<JsonObject> families = grid.getAsJsonArray("families").asList().stream()
                 .map(JsonElement::getAsJsonObject)
                 .toList();
-        assertEquals(55, families.stream().map(f -> f.get("family").getAsString()).distinct().count());
+        assertEquals(
+                55,
+                families.stream()
+                        .map(f -> f.get("family").getAsString())
+                        .distinct()
+                        .count());
         JsonObject sixes = families.stream()
                 .filter(f -> f.get("family").getAsString().equals("6x7"))
                 .findFirst()

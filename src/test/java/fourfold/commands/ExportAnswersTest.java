@@ -34,7 +34,13 @@ class ExportAnswersTest {
         // RFC 4180, section 2: lines end with CRLF; nothing here has a line break inside a field.
         assertEquals(16, run.out().split("\r\n", -1).length - 1);
         assertFalse(run.out().replace("\r\n", "").contains("\n"));
-        try (CSVParser parser = CSVParser.parse(run.out(), CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
+        try (CSVParser parser = CSVParser.parse(
+                run.out(),
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             List<CSVRecord> rows = parser.getRecords();
             assertEquals(15, rows.size());
             assertEquals(
@@ -81,8 +87,7 @@ class ExportAnswersTest {
         Path csv = folder.resolve("answers.csv");
         CommandRun run = CommandRun.of(file, "export", "answers", csv.toString());
         assertEquals("", run.out() + run.err());
-        assertEquals(
-                CommandRun.of(file, "export", "answers").out(), Files.readString(csv, StandardCharsets.UTF_8));
+        assertEquals(CommandRun.of(file, "export", "answers").out(), Files.readString(csv, StandardCharsets.UTF_8));
     }
 
     @Test
@@ -95,8 +100,14 @@ class ExportAnswersTest {
     void oneChildCanBeTakenAlone() {
         Path file = Practised.once(folder);
         assertEquals(0, CommandRun.of(file, "children", "--add", "Ivo").code());
-        assertEquals(COLUMNS + "\r\n", CommandRun.of(file, "export", "answers", "--child", "Ivo").out());
         assertEquals(
-                16, CommandRun.of(file, "export", "answers", "--child", "Mina").out().lines().count());
+                COLUMNS + "\r\n",
+                CommandRun.of(file, "export", "answers", "--child", "Ivo").out());
+        assertEquals(
+                16,
+                CommandRun.of(file, "export", "answers", "--child", "Mina")
+                        .out()
+                        .lines()
+                        .count());
     }
 }

@@ -51,8 +51,7 @@ final class Journey implements AutoCloseable {
                 stage,
                 moments,
                 new HomePage(new Household(store, moments), new GrowingGaps(), moments, Surface.TERMINAL));
-        // The first painting, which the loop does when it begins to run.
-        press(new KeyStroke('l', true, false), 0);
+        turn();
     }
 
     Store store() {

@@ -42,7 +42,9 @@ class JourneyTest {
             DrillRows.checkInverses(file());
             DrillRows.checkTimes(file());
             List<List<String>> drill = Rows.of(file(), "SELECT started_at, zone_offset_min, planned_s FROM drill");
-            assertEquals(List.of(List.of("60", "300")), drill.stream().map(d -> d.subList(1, 3)).toList());
+            assertEquals(
+                    List.of(List.of("60", "300")),
+                    drill.stream().map(d -> d.subList(1, 3)).toList());
             assertEquals(
                     List.of("Mina|terminal"),
                     Rows.column(file(), "SELECT DISTINCT nickname || '|' || surface FROM answer_log"));
@@ -68,8 +70,7 @@ class JourneyTest {
     private static void practise(Journey journey) {
         int fromMemory = 0;
         for (int i = 0; i < 500 && !journey.drill().orElseThrow().isFinished(); i++) {
-            boolean memory =
-                    journey.drill().orElseThrow().phase() instanceof Asking asking && !asking.isInView();
+            boolean memory = journey.drill().orElseThrow().phase() instanceof Asking asking && !asking.isInView();
             fromMemory += memory ? 1 : 0;
             if (memory && fromMemory == 5) {
                 journey.answer(1);
@@ -138,9 +139,7 @@ class JourneyTest {
     }
 
     private static long met(Drill drill) {
-        return Families.all().stream()
-                .filter(drill.progress()::isMet)
-                .count();
+        return Families.all().stream().filter(drill.progress()::isMet).count();
     }
 
     private static void shows(Journey journey, String words) {

@@ -8,14 +8,12 @@ import fourfold.screens.PtyProgram;
 import fourfold.screens.ScreenModel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
@@ -89,10 +87,12 @@ class PackagedProgramEndToEnd {
                 List.of("Mina|terminal"),
                 Rows.column(file(), "SELECT DISTINCT nickname || '|' || surface FROM answer_log"));
         String today = LocalDate.now(java.time.ZoneId.systemDefault()).toString();
-        String earliest = Rows.column(file(), "SELECT MIN(local_time) FROM answer_log").get(0);
+        String earliest =
+                Rows.column(file(), "SELECT MIN(local_time) FROM answer_log").get(0);
         assertTrue(earliest.compareTo(LocalDate.parse(today).minusDays(1).toString()) > 0, earliest);
         // The same rows by the program's own export: a header and a line for each answer.
-        assertEquals(replies.size() + 1L, told(0, "", "export", "answers").lines().count());
+        assertEquals(
+                replies.size() + 1L, told(0, "", "export", "answers").lines().count());
     }
 
     @Test
@@ -155,9 +155,12 @@ class PackagedProgramEndToEnd {
             second.type((byte) 3);
             assertEquals(0, first.exitCode());
             assertEquals(0, second.exitCode());
-            for (Map.Entry<String, PtyChild> one : Map.of("Mina", mina, "Ivo", ivo).entrySet()) {
+            for (Map.Entry<String, PtyChild> one :
+                    Map.of("Mina", mina, "Ivo", ivo).entrySet()) {
                 assertEquals(
-                        one.getValue().replies().stream().map(PtyChild.Reply::typed).toList(),
+                        one.getValue().replies().stream()
+                                .map(PtyChild.Reply::typed)
+                                .toList(),
                         Rows.column(
                                 file(),
                                 "SELECT typed FROM answer_log WHERE nickname = '" + one.getKey()
@@ -188,8 +191,7 @@ class PackagedProgramEndToEnd {
         String printed = told(0, "12\nabc\n", "drill", "--plain");
         assertTrue(printed.contains("Type the number"), printed);
         assertFalse(printed.contains("\u001b"), printed);
-        assertEquals(
-                List.of("12|plain"), Rows.column(file(), "SELECT typed || '|' || surface FROM answer_log"));
+        assertEquals(List.of("12|plain"), Rows.column(file(), "SELECT typed || '|' || surface FROM answer_log"));
     }
 
     @Test

@@ -38,14 +38,14 @@ class PlainDrillTest {
         List<String> said = run.out().lines().toList();
         assertEquals("Hello Mina. This drill lasts about 3 minutes.", said.get(0));
         assertEquals("Everything is kept. See you next time, Mina.", child.last());
-        assertEquals("You practised for 3 minutes.", said.stream().filter(l -> l.startsWith("You pr")).findFirst().orElseThrow());
+        assertEquals(
+                "You practised for 3 minutes.",
+                said.stream().filter(l -> l.startsWith("You pr")).findFirst().orElseThrow());
         assertEquals(child.typed().stream().filter(line -> !line.isEmpty()).toList(), typed(file()));
         assertTrue(typed(file()).size() > 40, "answers: " + typed(file()).size());
-        assertEquals(
-                List.of("plain"), Rows.column(file(), "SELECT DISTINCT surface FROM answer_log"));
+        assertEquals(List.of("plain"), Rows.column(file(), "SELECT DISTINCT surface FROM answer_log"));
         assertEquals(List.of("1500"), Rows.column(file(), "SELECT DISTINCT whole_ms FROM answer_log"));
-        assertEquals(
-                List.of(), Rows.column(file(), "SELECT position FROM answer_log WHERE first_key_ms IS NOT NULL"));
+        assertEquals(List.of(), Rows.column(file(), "SELECT position FROM answer_log WHERE first_key_ms IS NOT NULL"));
         DrillRows.checkPurposes(file());
         DrillRows.checkInverses(file());
     }
@@ -85,9 +85,8 @@ class PlainDrillTest {
     @Test
     void anEmptyLineShowsTheAnswer() {
         Practised.once(folder);
-        PlainChild child = new PlainChild((line, count) -> line.startsWith("What is")
-                ? ""
-                : line.startsWith("Here it is.") ? "q" : PlainChild.right(line));
+        PlainChild child = new PlainChild((line, count) ->
+                line.startsWith("What is") ? "" : line.startsWith("Here it is.") ? "q" : PlainChild.right(line));
         CommandRun run = child.drill(file());
         assertTrue(run.out().contains("Here it is. "), run.out());
         assertEquals(
@@ -124,7 +123,8 @@ class PlainDrillTest {
         PlainChild child = new PlainChild((said, count) -> count < 4
                 ? PlainChild.right(said)
                         .codePoints()
-                        // Arabic-Indic digits, and the bold ones that lie beyond 16 bits (Unicode, general category Nd).
+                        // Arabic-Indic digits, and the bold ones that lie beyond 16 bits (Unicode, general category
+                        // Nd).
                         .map(c -> c - '0' + (count % 2 == 0 ? 0x0660 : 0x1D7CE))
                         .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                         .toString()
@@ -205,10 +205,13 @@ class PlainDrillTest {
                 2,
                 run.out()
                         .lines()
-                        .filter("The last answer is not kept yet. It is not your fault. Please fetch a grown-up."::equals)
+                        .filter(
+                                "The last answer is not kept yet. It is not your fault. Please fetch a grown-up."
+                                        ::equals)
                         .count());
         assertEquals(3, typed(file()).size());
-        assertTrue(Rows.column(file(), "SELECT outcome FROM answer_log").stream().allMatch("right"::equals));
+        assertTrue(
+                Rows.column(file(), "SELECT outcome FROM answer_log").stream().allMatch("right"::equals));
     }
 
     @Test

@@ -43,7 +43,15 @@ class WrongUsageTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"drill --plain", "grid", "family 6x7", "focus 7", "hold 6x7", "reset 7", "children", "export answers"
+            strings = {
+                "drill --plain",
+                "grid",
+                "family 6x7",
+                "focus 7",
+                "hold 6x7",
+                "reset 7",
+                "children",
+                "export answers"
             })
     void anUnknownChildIsToldWithTheNamesThereAre(String command) {
         Path file = Practised.children(folder, "Mina", "Zoë");
@@ -59,9 +67,7 @@ class WrongUsageTest {
     void severalChildrenNeedAName() {
         Path file = Practised.children(folder, "Mina", "Zoë");
         assertTold(
-                2,
-                "Name one with --child: \"Mina\", \"Zoë\" (see fourfold grid --help)",
-                CommandRun.of(file, "grid"));
+                2, "Name one with --child: \"Mina\", \"Zoë\" (see fourfold grid --help)", CommandRun.of(file, "grid"));
     }
 
     @ParameterizedTest
@@ -224,8 +230,8 @@ class WrongUsageTest {
             public void close() {}
         };
         StringWriter err = new StringWriter();
-        World world = CommandRun.world(
-                file, true, new BufferedReader(new StringReader("")), full, err, World::systemClock);
+        World world =
+                CommandRun.world(file, true, new BufferedReader(new StringReader("")), full, err, World::systemClock);
         assertEquals(1, Fourfold.run(world, "export", "answers"));
         assertEquals(
                 "fourfold: not everything could be written. Check where the output goes." + System.lineSeparator(),
