@@ -27,7 +27,7 @@ class JourneyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"80,24,true", "60,20,true", "200,60,true", "80,24,false"})
+    @CsvSource({"80,24,true", "60,20,false"})
     void aFirstDay(int columns, int rows, boolean unicode) {
         try (Journey journey = new Journey(file(), Instant.parse("2026-03-02T16:00:00Z"), columns, rows, unicode)) {
             shows(journey, "Who will practise?");
