@@ -7,7 +7,7 @@ package fourfold.memory;
  * <p>A power is an integral of exponentials, age^(−d) = 1/Γ(d) ∫ e^(d·u) exp(−e^u·age) du over all u; the trapezoid rule
  * with the step ln 2 turns it into terms that halve their speed one after the other (the method: Beylkin and Monzón 2005,
  * Applied and Computational Harmonic Analysis 19, 17–48). For ages from one second to ten years of practice and decays
- * from 0.03 to 1.5 the sum is within 2·10⁻⁵ of the exact one; a test measures it.
+ * from 0.03 to 1.5 the sum is within 5·10⁻⁵ of the exact one; a test measures it.
  */
 final class FadingSum {
     /** Terms of the sum; the last one stands for everything slower and does not fade. */

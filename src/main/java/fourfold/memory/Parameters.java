@@ -117,7 +117,7 @@ public record Parameters(
         within("usual pace", usualPace, -2, 2);
         within("pace trust", paceTrust, 1, 100);
         within("pace memory", paceMemory, 20, 2000);
-        within("worked out", workedOut, 0, 0.95);
+        within("worked out", workedOut, 0, Math.min(0.95, 1 - slips));
         within("working out", workingOut, 2, 20);
         within("working spread", workingSpread, 0.1, 1);
         within("from products", fromProducts, 0, 1);

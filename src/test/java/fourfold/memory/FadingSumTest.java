@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** Guards against an approximation that drifts from the sum of powers it stands for. */
 class FadingSumTest {
     /** Stated in the class itself. */
-    private static final double BOUND = 2e-5;
+    private static final double BOUND = 5e-5;
 
     private static final double TEN_YEARS_OF_CLOCK = 1e7;
 

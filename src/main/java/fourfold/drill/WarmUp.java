@@ -1,0 +1,34 @@
+package fourfold.drill;
+
+import fourfold.facts.NumberToCopy;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * The numbers a drill begins with, to be copied as they stand. The first drills have five of one digit and five of two,
+ * for motor time is never taken from fewer than five copies; later ones have two of each, which follows the child's hands
+ * as they grow quicker (counts are our own choice).
+ */
+final class WarmUp {
+    private static final int FIRST = 5;
+    private static final int LATER = 2;
+
+    private WarmUp() {}
+
+    static List<NumberToCopy> numbers(boolean handsKnown, long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        int each = handsKnown ? LATER : FIRST;
+        List<NumberToCopy> numbers = new ArrayList<>();
+        int before = 0;
+        for (int i = 0; i < 2 * each; i++) {
+            int number = before;
+            while (number == before) {
+                number = i % 2 == 0 ? dice.nextInt(2, 10) : dice.nextInt(11, 100);
+            }
+            numbers.add(new NumberToCopy(number));
+            before = number;
+        }
+        return List.copyOf(numbers);
+    }
+}

@@ -1,0 +1,189 @@
+package fourfold.progress;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Sitting;
+import fourfold.facts.Trace;
+import fourfold.memory.MotorTime;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Where a child stands: the fold of all answers, oldest first, under the parent's acts, together with the drill that is
+ * going on. Immutable; folding in two parts equals folding at once.
+ */
+public final class Progress {
+    private final Steering steering;
+    private final MotorTime motor;
+    private final Standing[] standings;
+    private final long answers;
+    private final Optional<Answer> lastAnswer;
+    private final Optional<DrillSoFar> drill;
+
+    private Progress(
+            Steering steering,
+            MotorTime motor,
+            Standing[] standings,
+            long answers,
+            Optional<Answer> lastAnswer,
+            Optional<DrillSoFar> drill) {
+        this.steering = steering;
+        this.motor = motor;
+        this.standings = standings;
+        this.answers = answers;
+        this.lastAnswer = lastAnswer;
+        this.drill = drill;
+    }
+
+    /** A child who has not begun. */
+    public static Progress blank(Steering steering) {
+        Standing[] standings = new Standing[Trace.COUNT];
+        Arrays.fill(standings, Standing.UNMET);
+        return new Progress(steering, MotorTime.unknown(), standings, 0, Optional.empty(), Optional.empty());
+    }
+
+    /** The fold of a log that is at hand as a list. */
+    public static Progress of(List<Act> acts, List<Answer> oldestFirst) {
+        Fold fold = new Fold(Steering.of(acts));
+        oldestFirst.forEach(fold);
+        return fold.progress();
+    }
+
+    /** A long log folded without copying: give it every answer, oldest first, then ask for the progress. */
+    public static final class Fold implements Consumer<Answer> {
+        private Progress sum;
+
+        /** A fold under what the parent's acts came to. */
+        public Fold(Steering steering) {
+            sum = blank(steering);
+        }
+
+        @Override
+        public void accept(Answer answer) {
+            sum = sum.with(answer, sum.standings, Optional.empty());
+        }
+
+        /** What all answers so far come to; the fold must not be used any more afterwards. */
+        public Progress progress() {
+            return sum;
+        }
+    }
+
+    /** With one more answer, in the drill that is going on if there is one. */
+    public Progress after(Answer answer) {
+        return with(answer, standings.clone(), drill.map(d -> d.after(answer)));
+    }
+
+    private Progress with(Answer answer, Standing[] into, Optional<DrillSoFar> drillAfter) {
+        MotorTime motorAfter = motor.after(answer);
+        answer.question().filter(q -> counts(q.family(), answer)).ifPresent(q -> {
+            int i = q.trace().index();
+            into[i] = into[i].after(
+                    answer, motor.thinking(answer), steering.settings().quick());
+        });
+        return new Progress(steering, motorAfter, into, answers + 1, Optional.of(answer), drillAfter);
+    }
+
+    private boolean counts(Family family, Answer answer) {
+        return steering.begunAgain(family)
+                .filter(since -> answer.askedAt().isBefore(since))
+                .isEmpty();
+    }
+
+    /** With a drill begun. */
+    public Progress beginning(Sitting sitting) {
+        return new Progress(steering, motor, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
+    }
+
+    /** With so much more of the drill's time spent in pauses. */
+    public Progress pausedFor(Duration pause) {
+        return new Progress(steering, motor, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
+    }
+
+    /** The drill that is going on. */
+    public Optional<DrillSoFar> drill() {
+        return drill;
+    }
+
+    /** What the parent's acts come to. */
+    public Steering steering() {
+        return steering;
+    }
+
+    /** How fast the child's hands are. */
+    public MotorTime motor() {
+        return motor;
+    }
+
+    /** How many answers there are, of every purpose. */
+    public long answers() {
+        return answers;
+    }
+
+    /** The newest answer. */
+    public Optional<Answer> lastAnswer() {
+        return lastAnswer;
+    }
+
+    /** How one trace stands. */
+    public Standing standing(Trace trace) {
+        return standings[trace.index()];
+    }
+
+    /** Whether any of the family's facts was met here (since it was last begun again). */
+    public boolean isMet(Family family) {
+        return family.traces().stream().anyMatch(t -> standing(t).isMet());
+    }
+
+    /** The family's level: that of its weakest trace; new only if none of its traces was met. */
+    public Mastery level(Family family) {
+        if (!isMet(family)) {
+            return Mastery.NEW;
+        }
+        Mastery weakest = Mastery.LASTING;
+        for (Trace trace : family.traces()) {
+            weakest = weakest.weaker(standing(trace).level());
+        }
+        return weakest == Mastery.NEW ? Mastery.ACQUIRING : weakest;
+    }
+
+    /** Whether the parent's focus still holds: it ends by itself when the family is fluent. */
+    public boolean isFocused(Family family) {
+        return steering.focused().contains(family) && !level(family).atLeast(Mastery.FLUENT);
+    }
+
+    /** Whether the parent has put the family on hold. */
+    public boolean isHeld(Family family) {
+        return steering.held().contains(family);
+    }
+
+    /** The family to introduce next, in the parent's order; empty if all were met. */
+    public Optional<Family> nextNew() {
+        Optional<Family> focused = Families.all().stream()
+                .filter(f -> steering.focused().contains(f) && !isMet(f))
+                .findFirst();
+        if (focused.isPresent()) {
+            return focused;
+        }
+        return steering.introductionOrder().stream().filter(f -> !isMet(f)).findFirst();
+    }
+
+    /** How many families have reached {@code level}. */
+    public long families(Mastery level) {
+        return Families.all().stream().filter(f -> level(f).atLeast(level)).count();
+    }
+
+    /** The local day at an instant, by the zone of the drill that is going on or of the last answer, or by UTC. */
+    public long localDay(Instant at) {
+        int minutes = drill.map(d -> d.sitting().zoneOffsetMinutes())
+                .or(() -> lastAnswer.map(Answer::zoneOffsetMinutes))
+                .orElse(0);
+        return Math.floorDiv(at.getEpochSecond() + minutes * 60L, 86_400L);
+    }
+}

@@ -1,0 +1,275 @@
+package fourfold.progress;
+
+import fourfold.facts.Answer;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * How one trace stands: counts, the last ten answers from memory, and the level that follows from them.
+ *
+ * <p>Rules (thresholds in use in classrooms, gathered from Miller and Heward 1992, Intervention in School and Clinic 28,
+ * 98–104, and Mercer and Miller 1992; the two-day, three-day and seven-day parts are our own choice):
+ *
+ * <ul>
+ *   <li>accurate: at least 4 of the last 5 right, those answers lying on 2 days or more;
+ *   <li>fluent: accurate, and the last 5 right or 9 of the last 10, and the median thinking time of the right ones among
+ *       them within the child's limit;
+ *   <li>lasting: fluent, on 3 days or more, and once right and within the limit after a gap of 7 days or more;
+ *   <li>a lapse steps one level down, never more at once.
+ * </ul>
+ *
+ * Immutable.
+ */
+public final class Standing {
+    /** A trace never met. */
+    public static final Standing UNMET = new Standing();
+
+    static final int WINDOW = 10;
+    private static final int WRONG = -1;
+    private static final int UNTIMED = Integer.MAX_VALUE;
+    private static final long GAP_DAYS = 7;
+    private static final int LASTING_DAYS = 3;
+    private static final int[] GROWING_GAPS = {1, 2, 4, 8, 16, 30};
+
+    private final int[] thinking;
+    private final long[] days;
+    private final int kept;
+    private final int asked;
+    private final int right;
+    private final boolean met;
+    private final Mastery level;
+    private final int fluentDays;
+    private final long lastFluentDay;
+    private final boolean keptOverAGap;
+    private final long lastDay;
+    private final long lastMillis;
+    private final int gapStep;
+    private final boolean lastRight;
+
+    private Standing() {
+        this(new State());
+    }
+
+    private Standing(State s) {
+        this.thinking = s.thinking;
+        this.days = s.days;
+        this.kept = s.kept;
+        this.asked = s.asked;
+        this.right = s.right;
+        this.met = s.met;
+        this.level = s.level;
+        this.fluentDays = s.fluentDays;
+        this.lastFluentDay = s.lastFluentDay;
+        this.keptOverAGap = s.keptOverAGap;
+        this.lastDay = s.lastDay;
+        this.lastMillis = s.lastMillis;
+        this.gapStep = s.gapStep;
+        this.lastRight = s.lastRight;
+    }
+
+    /**
+     * How the trace stands after one more answer.
+     *
+     * @param answer an answer to one of the trace's questions
+     * @param thinkingTime its thinking time, if it was timed
+     * @param limit the child's limit for a quick answer
+     */
+    public Standing after(Answer answer, Optional<Duration> thinkingTime, Duration limit) {
+        State s = new State(this);
+        s.met = true;
+        s.level = level == Mastery.NEW ? Mastery.ACQUIRING : level;
+        if (!answer.purpose().isFromMemory()) {
+            return new Standing(s);
+        }
+        boolean correct = answer.isCorrect();
+        long day = answer.localDay();
+        int millis = correct
+                ? (int) Math.min(
+                        UNTIMED - 1L, thinkingTime.map(Duration::toMillis).orElse((long) UNTIMED))
+                : WRONG;
+        if (correct && thinkingTime.isEmpty()) {
+            millis = UNTIMED;
+        }
+        s.push(millis, day);
+        s.asked++;
+        s.right += correct ? 1 : 0;
+        boolean quick = correct && millis <= limit.toMillis();
+        boolean afterGap = asked > 0 && day - lastDay >= GAP_DAYS;
+        if (!correct) {
+            s.keptOverAGap = false;
+            s.fluentDays = 0;
+        } else if (quick && afterGap && level.atLeast(Mastery.FLUENT)) {
+            s.keptOverAGap = true;
+        }
+        if (day != lastDay || asked == 0) {
+            s.gapStep = correct ? (asked == 0 ? 0 : Math.min(gapStep + 1, GROWING_GAPS.length - 1)) : 0;
+        } else if (!correct) {
+            s.gapStep = 0;
+        }
+        s.lastDay = day;
+        s.lastMillis = answer.askedAt().toEpochMilli();
+        s.lastRight = correct;
+        s.level = s.judge(limit.toMillis());
+        return new Standing(s);
+    }
+
+    /** The level by the rules above. */
+    public Mastery level() {
+        return level;
+    }
+
+    /** Whether it was ever asked or introduced. */
+    public boolean isMet() {
+        return met;
+    }
+
+    /** How often it was asked from memory. */
+    public int asked() {
+        return asked;
+    }
+
+    /** How often the answer from memory was right. */
+    public int right() {
+        return right;
+    }
+
+    /** Whether the last answer from memory was right; false if there was none. */
+    public boolean lastRight() {
+        return lastRight;
+    }
+
+    /** When it was last asked from memory. */
+    public Optional<Instant> lastAsked() {
+        return asked == 0 ? Optional.empty() : Optional.of(Instant.ofEpochMilli(lastMillis));
+    }
+
+    /** The local day of the last answer from memory, counted from 1 January 1970; empty if there was none. */
+    public Optional<Long> lastDay() {
+        return asked == 0 ? Optional.empty() : Optional.of(lastDay);
+    }
+
+    /**
+     * The local day on which it should be asked next by plainly growing gaps: 1, 2, 4, 8, 16, 30 days after the last
+     * day, one step further for each day that began right, back to the first after an error. Empty if never asked.
+     */
+    public Optional<Long> dueDay() {
+        return asked == 0 ? Optional.empty() : Optional.of(lastDay + GROWING_GAPS[gapStep]);
+    }
+
+    /** Median thinking time of the right and timed answers among the last ten; empty if there are none. */
+    public Optional<Duration> medianThinking() {
+        return median(WINDOW).map(Duration::ofMillis);
+    }
+
+    /** How many of the last {@code n} answers from memory (at most ten) were right. */
+    public int rightOfLast(int n) {
+        return State.rightOfLast(thinking, kept, n);
+    }
+
+    /** How many of the last ten answers are there: 0 to 10. */
+    public int recent() {
+        return kept;
+    }
+
+    private Optional<Integer> median(int n) {
+        int m = State.medianOfRight(thinking, kept, n);
+        return m == UNTIMED ? Optional.empty() : Optional.of(m);
+    }
+
+    /** The working copy in which a new standing is put together. */
+    private static final class State {
+        private final int[] thinking;
+        private final long[] days;
+        private int kept;
+        private int asked;
+        private int right;
+        private boolean met;
+        private Mastery level = Mastery.NEW;
+        private int fluentDays;
+        private long lastFluentDay = Long.MIN_VALUE;
+        private boolean keptOverAGap;
+        private long lastDay;
+        private long lastMillis;
+        private int gapStep;
+        private boolean lastRight;
+
+        State() {
+            thinking = new int[WINDOW];
+            days = new long[WINDOW];
+        }
+
+        State(Standing from) {
+            thinking = from.thinking.clone();
+            days = from.days.clone();
+            kept = from.kept;
+            asked = from.asked;
+            right = from.right;
+            met = from.met;
+            level = from.level;
+            fluentDays = from.fluentDays;
+            lastFluentDay = from.lastFluentDay;
+            keptOverAGap = from.keptOverAGap;
+            lastDay = from.lastDay;
+            lastMillis = from.lastMillis;
+            gapStep = from.gapStep;
+            lastRight = from.lastRight;
+        }
+
+        /** The newest answer stands first. */
+        void push(int millis, long day) {
+            System.arraycopy(thinking, 0, thinking, 1, WINDOW - 1);
+            System.arraycopy(days, 0, days, 1, WINDOW - 1);
+            thinking[0] = millis;
+            days[0] = day;
+            kept = Math.min(WINDOW, kept + 1);
+        }
+
+        Mastery judge(long limitMillis) {
+            boolean accurate = rightOfLast(thinking, kept, 5) >= 4 && days[0] != days[Math.min(kept, 5) - 1];
+            boolean lastFive = kept >= 5 && rightOfLast(thinking, kept, 5) == 5;
+            boolean nineOfTen = kept >= WINDOW && rightOfLast(thinking, kept, WINDOW) >= 9;
+            boolean fluent = accurate
+                    && ((lastFive && medianOfRight(thinking, kept, 5) <= limitMillis)
+                            || (nineOfTen && medianOfRight(thinking, kept, WINDOW) <= limitMillis));
+            if (fluent && days[0] != lastFluentDay) {
+                fluentDays++;
+                lastFluentDay = days[0];
+            }
+            Mastery earned = Mastery.ACQUIRING;
+            if (fluent && keptOverAGap && fluentDays >= LASTING_DAYS) {
+                earned = Mastery.LASTING;
+            } else if (fluent) {
+                earned = Mastery.FLUENT;
+            } else if (accurate) {
+                earned = Mastery.ACCURATE;
+            }
+            return earned.atLeast(level) ? earned : level.oneDown();
+        }
+
+        static int rightOfLast(int[] thinking, int kept, int n) {
+            int count = 0;
+            for (int i = 0; i < Math.min(n, kept); i++) {
+                count += thinking[i] == WRONG ? 0 : 1;
+            }
+            return count;
+        }
+
+        /** The lower median of the timed right answers, so that it is a time that was really taken. */
+        static int medianOfRight(int[] thinking, int kept, int n) {
+            int[] times = new int[WINDOW];
+            int count = 0;
+            for (int i = 0; i < Math.min(n, kept); i++) {
+                if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
+                    times[count++] = thinking[i];
+                }
+            }
+            if (count == 0) {
+                return UNTIMED;
+            }
+            Arrays.sort(times, 0, count);
+            return times[(count - 1) / 2];
+        }
+    }
+}

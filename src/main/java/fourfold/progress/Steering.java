@@ -1,0 +1,124 @@
+package fourfold.progress;
+
+import fourfold.facts.Act;
+import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * What the parent's acts come to, read oldest first with every undone act left out.
+ *
+ * @param focused families to practise more
+ * @param held families left out for now
+ * @param resets since when a family's answers count, where it was begun again
+ * @param opened tables opened by hand, in the order in which that was done
+ * @param closed tables closed by hand
+ * @param order the order in which tables open
+ * @param settings the child's settings
+ */
+public record Steering(
+        Set<Family> focused,
+        Set<Family> held,
+        Map<Family, Instant> resets,
+        List<Integer> opened,
+        Set<Integer> closed,
+        List<Integer> order,
+        Settings settings) {
+    /** No act at all. */
+    public static final Steering NONE = of(List.of());
+
+    public Steering {
+        focused = Set.copyOf(focused);
+        held = Set.copyOf(held);
+        resets = Map.copyOf(resets);
+        opened = List.copyOf(opened);
+        closed = Set.copyOf(closed);
+        order = List.copyOf(order);
+    }
+
+    /** What these acts come to; their order does not matter, for they are sorted by time. */
+    public static Steering of(List<Act> acts) {
+        Set<Family> focused = new HashSet<>();
+        Set<Family> held = new HashSet<>();
+        Map<Family, Instant> resets = new HashMap<>();
+        List<Integer> opened = new ArrayList<>();
+        Set<Integer> closed = new HashSet<>();
+        Map<String, String> chosen = new LinkedHashMap<>();
+        List<Integer> order = Families.USUAL_ORDER;
+        for (Act act : inForce(acts)) {
+            Deed deed = act.deed();
+            if (deed instanceof Deed.Focus focus) {
+                held.remove(focus.family());
+                focused.add(focus.family());
+            } else if (deed instanceof Deed.Hold hold) {
+                focused.remove(hold.family());
+                held.add(hold.family());
+            } else if (deed instanceof Deed.Release release) {
+                focused.remove(release.family());
+                held.remove(release.family());
+            } else if (deed instanceof Deed.Reset reset) {
+                resets.put(reset.family(), act.at());
+            } else if (deed instanceof Deed.OpenTable open) {
+                closed.remove(open.table());
+                opened.remove((Integer) open.table());
+                opened.add(open.table());
+            } else if (deed instanceof Deed.CloseTable close) {
+                opened.remove((Integer) close.table());
+                closed.add(close.table());
+            } else if (deed instanceof Deed.Order chosenOrder) {
+                order = chosenOrder.tables();
+            } else if (deed instanceof Deed.Choose choose) {
+                chosen.put(choose.setting(), choose.chosen());
+            }
+        }
+        return new Steering(focused, held, resets, opened, closed, order, Settings.of(chosen));
+    }
+
+    /** The acts that were not undone, oldest first; undos themselves are left out. */
+    public static List<Act> inForce(List<Act> acts) {
+        List<Act> sorted = acts.stream().sorted(Act.IN_ORDER).toList();
+        Set<UUID> undone = new HashSet<>();
+        List<Act> left = new ArrayList<>();
+        for (int i = sorted.size() - 1; i >= 0; i--) {
+            Act act = sorted.get(i);
+            if (undone.contains(act.id())) {
+                continue;
+            }
+            if (act.deed() instanceof Deed.Undo undo) {
+                undone.add(undo.act());
+            } else {
+                left.add(0, act);
+            }
+        }
+        return List.copyOf(left);
+    }
+
+    /** Since when the family's answers count; empty if it was never begun again. */
+    public Optional<Instant> begunAgain(Family family) {
+        return Optional.ofNullable(resets.get(family));
+    }
+
+    /**
+     * The families in the order in which they are to be introduced: tables opened by hand first, then by the order;
+     * without held families and without those that only a closed table would bring.
+     */
+    public List<Family> introductionOrder() {
+        List<Integer> tables = new ArrayList<>(opened);
+        order.stream().filter(t -> !tables.contains(t)).forEach(tables::add);
+        tables.removeAll(closed);
+        return Families.introducedBy(tables).stream()
+                .filter(f -> !held.contains(f))
+                .filter(f -> tables.contains(f.low()) || tables.contains(f.high()))
+                .toList();
+    }
+}

@@ -1,0 +1,134 @@
+package fourfold.scheduling;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.progress.DrillSoFar;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was asked from memory in the drill so far, seen from its end: how long ago each family and trace had its turn,
+ * which products still owe their inverse, which traces were missed and are to be asked again.
+ */
+final class Asked {
+    /** Longer ago than any drill. */
+    static final int NEVER = Integer.MAX_VALUE / 2;
+
+    private final int[] traceAgo = filled(Trace.COUNT);
+    private final int[] familyAgo = filled(Families.COUNT);
+    private final int[] owedSince = filled(Families.COUNT);
+    private final int[] timesAsked = new int[Trace.COUNT];
+    private final int[] errors = new int[Trace.COUNT];
+    private final boolean[] lastRight = new boolean[Trace.COUNT];
+    private final List<Family> introduced = new ArrayList<>();
+    private final int[] introducedAgo = filled(Families.COUNT);
+    private final List<Question> recent = new ArrayList<>();
+    private final int turns;
+
+    Asked(DrillSoFar drill) {
+        turns = drill.turns();
+        boolean[] inverseSeen = new boolean[Families.COUNT];
+        int ago = 0;
+        for (Answer answer : drill.newestFirst()) {
+            Optional<Question> asked = answer.question();
+            if (asked.isEmpty()) {
+                continue;
+            }
+            Question question = asked.get();
+            int family = question.family().index();
+            if (answer.purpose() == Purpose.INTRODUCE) {
+                noteInView(question, ago);
+                continue;
+            }
+            ago++;
+            if (recent.size() < 3) {
+                recent.add(question);
+            }
+            int trace = question.trace().index();
+            if (traceAgo[trace] == NEVER) {
+                traceAgo[trace] = ago;
+                lastRight[trace] = answer.isCorrect();
+            }
+            familyAgo[family] = Math.min(familyAgo[family], ago);
+            timesAsked[trace]++;
+            errors[trace] += answer.isCorrect() ? 0 : 1;
+            if (question.operation() == Operation.DIVIDE) {
+                inverseSeen[family] = true;
+            } else if (!inverseSeen[family]) {
+                // The latest product without a division after it: its inverse is owed since then.
+                owedSince[family] = Math.min(owedSince[family], ago);
+            }
+        }
+    }
+
+    private void noteInView(Question question, int ago) {
+        int family = question.family().index();
+        introducedAgo[family] = Math.min(introducedAgo[family], ago);
+        if (!introduced.contains(question.family())) {
+            introduced.add(question.family());
+        }
+    }
+
+    /** How many questions were asked from memory. */
+    int turns() {
+        return turns;
+    }
+
+    /** Turns since the trace was asked: 1 if it was the last; {@link #NEVER} if it was not asked. */
+    int ago(Trace trace) {
+        return traceAgo[trace.index()];
+    }
+
+    /** Turns since any fact of the family was asked. */
+    int ago(Family family) {
+        return familyAgo[family.index()];
+    }
+
+    /** Turns since the family's facts were last typed with the answer in view. */
+    int sinceInView(Family family) {
+        return introducedAgo[family.index()];
+    }
+
+    /** How often the trace was asked in this drill. */
+    int times(Trace trace) {
+        return timesAsked[trace.index()];
+    }
+
+    /** How often the trace was missed in this drill. */
+    int errors(Trace trace) {
+        return errors[trace.index()];
+    }
+
+    /** Whether the trace's last answer in this drill was right. */
+    boolean lastRight(Trace trace) {
+        return lastRight[trace.index()];
+    }
+
+    /** Turns since the family's last product that no division has followed; {@link #NEVER} if nothing is owed. */
+    int owedSince(Family family) {
+        return owedSince[family.index()];
+    }
+
+    /** Families whose facts were typed with the answer in view in this drill, newest first. */
+    List<Family> inView() {
+        return introduced;
+    }
+
+    /** The last three questions asked from memory, newest first. */
+    List<Question> recent() {
+        return recent;
+    }
+
+    private static int[] filled(int length) {
+        int[] array = new int[length];
+        Arrays.fill(array, NEVER);
+        return array;
+    }
+}

@@ -1,0 +1,55 @@
+package fourfold.scheduling;
+
+import fourfold.facts.Family;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+
+/**
+ * What may not follow what, whatever a policy wishes: no question twice in a row, no product twice in a row, one family
+ * not at once again, and families that are easily mixed up kept apart while one of them is shaky.
+ *
+ * <p>Neighbours are kept apart because a recent answer comes back as an error (Campbell and Tarling 1996, Memory and
+ * Cognition 24, 156–172); the distance of three questions is our own choice.
+ */
+final class GuardRails {
+    /** An inverse comes at least this many questions after its product. */
+    static final int APART = 3;
+
+    private final Progress progress;
+    private final Asked asked;
+
+    GuardRails(Progress progress, Asked asked) {
+        this.progress = progress;
+        this.asked = asked;
+    }
+
+    /** Whether a fact of this trace may be asked now. */
+    boolean allow(Trace trace) {
+        Family family = trace.family();
+        return !progress.isHeld(family)
+                && asked.ago(family) >= APART
+                && asked.recent().stream().limit(1).noneMatch(q -> clashes(q, family))
+                && asked.recent().stream().noneMatch(q -> confusable(q.family(), family));
+    }
+
+    private static boolean clashes(Question before, Family next) {
+        return before.family().product() == next.product();
+    }
+
+    private boolean confusable(Family a, Family b) {
+        return areNeighbours(a, b)
+                && !(progress.level(a).atLeast(Mastery.ACCURATE)
+                        && progress.level(b).atLeast(Mastery.ACCURATE));
+    }
+
+    /** Whether two families share a factor and their products lie within twice that factor of each other. */
+    static boolean areNeighbours(Family a, Family b) {
+        if (a.equals(b)) {
+            return false;
+        }
+        int distance = Math.abs(a.product() - b.product());
+        return (b.contains(a.low()) && distance <= 2 * a.low()) || (b.contains(a.high()) && distance <= 2 * a.high());
+    }
+}
