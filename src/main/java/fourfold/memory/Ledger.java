@@ -19,7 +19,7 @@ final class Ledger {
     private final boolean[] owned = new boolean[Trace.COUNT];
     private final Kin kin;
     private final double[] strengths;
-    private final double[] logLikelihoods;
+    private final double[] likelihoods;
     Pace pace;
     private double clock;
     private long millis;
@@ -32,7 +32,7 @@ final class Ledger {
         this.kin = new Kin(parameters);
         this.pace = Pace.usual(parameters);
         this.strengths = new double[parameters.rates()];
-        this.logLikelihoods = new double[parameters.rates()];
+        this.likelihoods = new double[parameters.rates()];
     }
 
     Ledger(Ledger other) {
@@ -44,7 +44,7 @@ final class Ledger {
         this.millis = other.millis;
         this.started = other.started;
         this.strengths = new double[parameters.rates()];
-        this.logLikelihoods = new double[parameters.rates()];
+        this.likelihoods = new double[parameters.rates()];
     }
 
     /** The memory's own time: silence longer than a pause counts only by the share that lies between drills. */
@@ -125,33 +125,15 @@ final class Ledger {
         if (trace.presentations() == 0 && recalled) {
             trace.bringAlong(strengths);
         }
+        Likelihood likelihood = new Likelihood(right, timed ? Math.log(thinking) : 0, pace, parameters);
         double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
-            double activation = Math.log(strengths[k] + help);
-            logLikelihoods[k] = Math.log(likelihood(right, timed ? Math.log(thinking) : 0, activation));
+            likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }
-        trace.weigh(logLikelihoods);
+        trace.weigh(likelihoods);
         if (recalled && trace.presentations() > 0) {
             pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
         }
-    }
-
-    /** How likely the answer is at an activation: recalled and log-normal in time, or worked out, or missed. */
-    private double likelihood(boolean right, double logThinking, double activation) {
-        double recalled = Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
-        if (!right) {
-            return recalled * parameters.slips() + (1 - recalled) * (1 - parameters.workedOut()) + 1e-3;
-        }
-        double fast = density(logThinking - pace.level() + parameters.speedUp() * activation, parameters.spread());
-        double slow = density(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread());
-        return recalled * (1 - parameters.slips()) * (recalled == 0 ? 0 : fast)
-                + (1 - recalled) * parameters.workedOut() * slow
-                + 1e-3;
-    }
-
-    private static double density(double off, double spread) {
-        double z = off / spread;
-        return Math.exp(-z * z / 2) / (spread * 2.5066282746310002);
     }
 
     private static int index(Question question) {

@@ -24,7 +24,8 @@ package fourfold.memory;
  * @param family weight of a trace of the same family when a rate is first guessed, 0 to 2. Our own choice
  * @param table weight of a trace of the same table, 0 to 2. Our own choice
  * @param size weight of a trace of the same size of product, 0 to 2. Our own choice
- * @param memoryOfEvidence what is kept of the evidence on a rate at each new answer, 0.8 to 1. Our own choice
+ * @param drift share of the evidence on a rate that each new answer gives back to all rates alike, 0 to 0.2, for what
+ *     a child once forgot fast may fade slowly later. Our own choice
  * @param threshold τ, the activation recalled half the time, −3 to 1. Published: −0.704 (2005), −0.8 (2009)
  * @param noise s, the softness of that threshold, 0.05 to 1. Published: 0.255 (2005)
  * @param slips chance of a wrong answer though the fact was recalled, 0 to 0.2. Our own choice
@@ -66,7 +67,7 @@ public record Parameters(
         double family,
         double table,
         double size,
-        double memoryOfEvidence,
+        double drift,
         double threshold,
         double noise,
         double slips,
@@ -86,7 +87,7 @@ public record Parameters(
         double correction,
         double steepness) {
     private static final Parameters USUAL = new Parameters(
-            120, 0.025, 0.22, 1.2, 0.06, 0.05, 9, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.97, -0.8, 0.3, 0.025,
+            120, 0.025, 0.22, 1.2, 0.06, 0.06, 7, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.02, -0.8, 0.3, 0.025,
             0.5, 0.4, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
 
     public Parameters {
@@ -107,7 +108,7 @@ public record Parameters(
         within("family", family, 0, 2);
         within("table", table, 0, 2);
         within("size", size, 0, 2);
-        within("memory of evidence", memoryOfEvidence, 0.8, 1);
+        within("drift", drift, 0, 0.2);
         within("threshold", threshold, -3, 1);
         within("noise", noise, 0.05, 1);
         within("slips", slips, 0, 0.2);
