@@ -82,7 +82,7 @@ public final class Drill {
                 progress.beginning(sitting),
                 scheduler,
                 surface,
-                WarmUp.numbers(progress.motor().isKnown(surface), sitting.seed()),
+                WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed()),
                 List.of(),
                 0,
                 new Ready());

@@ -1,6 +1,8 @@
 package fourfold.drill;
 
 import fourfold.facts.NumberToCopy;
+import fourfold.facts.Surface;
+import fourfold.memory.MotorTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -11,10 +13,17 @@ import java.util.SplittableRandom;
  * as they grow quicker (counts are our own choice).
  */
 final class WarmUp {
+    private static final int ONE_DIGIT = 9;
+    private static final int TWO_DIGITS = 99;
     private static final int FIRST = 5;
     private static final int LATER = 2;
 
     private WarmUp() {}
+
+    /** Whether motor time is known for answers of one and of two digits. */
+    static boolean handsKnown(MotorTime motor, Surface surface) {
+        return motor.isKnown(ONE_DIGIT, surface) && motor.isKnown(TWO_DIGITS, surface);
+    }
 
     static List<NumberToCopy> numbers(boolean handsKnown, long seed) {
         SplittableRandom dice = new SplittableRandom(seed);

@@ -1,0 +1,94 @@
+package fourfold.store;
+
+import fourfold.facts.Act;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.UUID;
+
+/** The parent's acts. */
+final class Acts {
+    private static final String SELECT = """
+            SELECT a.id, c.id, a.made_at, a.zone_offset_min, a.kind, a.detail
+            FROM act a JOIN child c ON c.nr = a.child_nr
+            """;
+
+    private Acts() {}
+
+    /** The child's acts, oldest first. */
+    static List<Act> of(Connection connection, UUID child) throws SQLException {
+        return inOrder(Database.query(
+                connection, SELECT + "WHERE c.id = ?", values -> values.setString(1, child.toString()), Acts::read));
+    }
+
+    /** What names and puts away children: every choice and every undo, of all children. */
+    static List<Act> choices(Connection connection) throws SQLException {
+        return Database.query(connection, SELECT + "WHERE a.kind IN ('choose', 'undo')", none -> {}, Acts::read);
+    }
+
+    static void keep(Connection connection, Act act) throws SQLException {
+        checkChoice(act.deed());
+        DeedText text = DeedText.of(act.deed());
+        Act kept = new Act(
+                act.id(), act.child(), act.at().truncatedTo(ChronoUnit.MILLIS), act.zoneOffsetMinutes(), act.deed());
+        int child = Children.numberOf(connection, act.child());
+        List<Act> before = Database.query(
+                connection,
+                SELECT + "WHERE a.id = ?",
+                values -> values.setString(1, act.id().toString()),
+                Acts::read);
+        if (before.contains(kept)) {
+            return;
+        }
+        if (!before.isEmpty()) {
+            throw new Refusal("another act has the id " + act.id() + "; nothing was changed");
+        }
+        Database.run(
+                connection,
+                "INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail) VALUES (?, ?, ?, ?, ?, ?)",
+                values -> {
+                    values.setString(1, act.id().toString());
+                    values.setInt(2, child);
+                    values.setLong(3, act.at().toEpochMilli());
+                    values.setInt(4, act.zoneOffsetMinutes());
+                    values.setString(5, text.kind());
+                    values.setString(6, text.detail());
+                });
+        if (act.deed() instanceof Deed.Choose || act.deed() instanceof Deed.Undo) {
+            Children.checkNameOf(connection, act.child());
+        }
+    }
+
+    private static void checkChoice(Deed deed) {
+        if (deed instanceof Deed.Choose choose && choose.setting().equals(Children.NAME)) {
+            try {
+                Child.checkName(choose.chosen());
+            } catch (IllegalArgumentException e) {
+                throw new Refusal(String.valueOf(e.getMessage()));
+            }
+        }
+    }
+
+    private static List<Act> inOrder(List<Act> acts) {
+        return acts.stream().sorted(Act.IN_ORDER).toList();
+    }
+
+    private static Act read(ResultSet row) throws SQLException {
+        String id = row.getString(1);
+        try {
+            return new Act(
+                    UUID.fromString(id),
+                    UUID.fromString(row.getString(2)),
+                    Instant.ofEpochMilli(row.getLong(3)),
+                    row.getInt(4),
+                    new DeedText(row.getString(5), row.getString(6)).deed());
+        } catch (IllegalArgumentException e) {
+            throw new Refusal("the act " + Failure.oneLine(id) + " can't be read: " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package fourfold.store;
+
+import fourfold.facts.Act;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.progress.Steering;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.text.Normalizer;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The children, under the names they have today. */
+final class Children {
+    /** The setting that holds a child's later name. */
+    static final String NAME = "name";
+
+    /** The setting that says whether a child was put away: yes or no. */
+    static final String ARCHIVED = "archived";
+
+    /** A child with today's name, and whether it was put away. */
+    record Known(Child child, boolean archived) {}
+
+    private Children() {}
+
+    /** All children in the order in which they were added. */
+    static List<Known> all(Connection connection) throws SQLException {
+        Map<UUID, List<Act>> choices = Acts.choices(connection).stream().collect(Collectors.groupingBy(Act::child));
+        List<Child> added = Database.query(
+                connection,
+                "SELECT id, name, created_at FROM child ORDER BY created_at, id",
+                none -> {},
+                row -> new Child(
+                        UUID.fromString(row.getString(1)), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
+        List<Known> all = new ArrayList<>();
+        for (Child child : added) {
+            all.add(today(child, Steering.inForce(choices.getOrDefault(child.id(), List.of()))));
+        }
+        return List.copyOf(all);
+    }
+
+    /** The number of the child's row. */
+    static int numberOf(Connection connection, UUID child) throws SQLException {
+        return Database.query(
+                        connection,
+                        "SELECT nr FROM child WHERE id = ?",
+                        values -> values.setString(1, child.toString()),
+                        row -> row.getInt(1))
+                .stream()
+                .findFirst()
+                .orElseThrow(() -> new Refusal("there is no child with the id " + child + "; add the child first"));
+    }
+
+    static void add(Connection connection, Child child) throws SQLException {
+        List<String> same = Database.query(
+                connection,
+                "SELECT name FROM child WHERE id = ? AND created_at = ?",
+                values -> {
+                    values.setString(1, child.id().toString());
+                    values.setLong(2, child.since().toEpochMilli());
+                },
+                row -> row.getString(1));
+        if (same.contains(child.name())) {
+            return;
+        }
+        Database.run(connection, "INSERT INTO child (id, name, created_at) VALUES (?, ?, ?)", values -> {
+            values.setString(1, child.id().toString());
+            values.setString(2, child.name());
+            values.setLong(3, child.since().toEpochMilli());
+        });
+        checkNameOf(connection, child.id());
+    }
+
+    /** Refuses if another child is called the same, so that a name typed by a parent means one child. */
+    static void checkNameOf(Connection connection, UUID child) throws SQLException {
+        List<Known> all = all(connection);
+        Optional<Known> mine =
+                all.stream().filter(k -> k.child().id().equals(child)).findFirst();
+        for (Known other : all) {
+            boolean clash = mine.filter(m -> !m.equals(other))
+                    .map(m -> m.child().name())
+                    .filter(n -> folded(n).equals(folded(other.child().name())))
+                    .isPresent();
+            if (clash) {
+                throw new Refusal("there is already a child called \""
+                        + other.child().name() + "\""
+                        + (other.archived()
+                                ? ", put away; choose another name or bring that child back"
+                                : "; choose another name"));
+            }
+        }
+    }
+
+    /** The name as it is compared: without regard to case and to how accents are written. */
+    static String folded(String name) {
+        return Normalizer.normalize(
+                Normalizer.normalize(name, Normalizer.Form.NFKC)
+                        .toUpperCase(Locale.ROOT)
+                        .toLowerCase(Locale.ROOT),
+                Normalizer.Form.NFC);
+    }
+
+    private static Known today(Child added, List<Act> inForce) {
+        Child child = added;
+        boolean archived = false;
+        for (Act act : inForce) {
+            if (act.deed() instanceof Deed.Choose choose && choose.setting().equals(NAME)) {
+                child = new Child(child.id(), choose.chosen(), child.since());
+            } else if (act.deed() instanceof Deed.Choose choose
+                    && choose.setting().equals(ARCHIVED)) {
+                archived = choose.chosen().equals("yes");
+            }
+        }
+        return new Known(child, archived);
+    }
+}

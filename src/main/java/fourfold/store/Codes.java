@@ -1,0 +1,80 @@
+package fourfold.store;
+
+import fourfold.facts.Families;
+import fourfold.facts.NumberToCopy;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Surface;
+import java.util.List;
+
+/**
+ * The small numbers that stand for words in the table of answers. They are written out in the migration and never change,
+ * whatever becomes of the order of the enums.
+ */
+final class Codes {
+    /** The code in the place of an operation where there is only a number to copy. */
+    static final int NO_OPERATION = 0;
+
+    private static final int MULTIPLY = 1;
+    private static final int DIVIDE = 2;
+    private static final List<Purpose> PURPOSES =
+            List.of(Purpose.COPY, Purpose.INTRODUCE, Purpose.PRACTISE, Purpose.AGAIN, Purpose.PROBE);
+    private static final List<Surface> SURFACES = List.of(Surface.TERMINAL, Surface.WINDOW, Surface.PLAIN);
+    private static final int WIDTH = Families.LARGEST_FACTOR + 1;
+
+    /** Each prompt once, so that a long log holds 300 of them and not one for each answer. */
+    private static final Prompt[] PROMPTS = new Prompt[3 * 101 * WIDTH];
+
+    static {
+        for (int n = 1; n <= 100; n++) {
+            PROMPTS[place(NO_OPERATION, n, 0)] = new NumberToCopy(n);
+        }
+        for (Question question : Families.questions()) {
+            PROMPTS[place(of(question.operation()), question.left(), question.right())] = question;
+        }
+    }
+
+    private Codes() {}
+
+    static int of(Operation operation) {
+        return operation == Operation.MULTIPLY ? MULTIPLY : DIVIDE;
+    }
+
+    static int of(Purpose purpose) {
+        return PURPOSES.indexOf(purpose);
+    }
+
+    static int of(Surface surface) {
+        return SURFACES.indexOf(surface) + 1;
+    }
+
+    static Purpose purpose(int code) {
+        return PURPOSES.get(code);
+    }
+
+    static Surface surface(int code) {
+        return SURFACES.get(code - 1);
+    }
+
+    /**
+     * The prompt of these codes.
+     *
+     * @param right the number after the sign; 0 for a number to copy
+     * @throws IllegalArgumentException if there is no such prompt
+     */
+    static Prompt prompt(int operation, int left, int right) {
+        boolean inside = operation >= 0 && operation <= 2 && left >= 1 && left <= 100 && right >= 0 && right < WIDTH;
+        Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;
+        if (prompt == null) {
+            throw new IllegalArgumentException(
+                    "nothing is asked with the codes " + operation + ", " + left + ", " + right);
+        }
+        return prompt;
+    }
+
+    private static int place(int operation, int left, int right) {
+        return (operation * 101 + left) * WIDTH + right;
+    }
+}

@@ -1,0 +1,127 @@
+package fourfold.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One open connection, with transactions and with errors in plain words.
+ *
+ * <p>Transactions are begun and ended by plain statements: the driver's own calls begin the next transaction as soon as
+ * one is committed, so a commit that worked could be reported as failed.
+ */
+final class Database implements AutoCloseable {
+    private final Connection connection;
+    private final String begin;
+    private final String where;
+
+    /**
+     * Takes over a connection that is in autocommit mode.
+     *
+     * @param begin the statement that begins a transaction and takes the write lock
+     * @param where the file, as messages name it
+     */
+    Database(Connection connection, String begin, String where) {
+        this.connection = connection;
+        this.begin = begin;
+        this.where = where;
+    }
+
+    /** Something done with the connection. */
+    interface Work<T> {
+        T on(Connection connection) throws SQLException;
+    }
+
+    /** Fills the question marks of a statement. */
+    interface Values {
+        void into(PreparedStatement statement) throws SQLException;
+    }
+
+    /** Makes something of the current row. */
+    interface Row<T> {
+        T of(ResultSet row) throws SQLException;
+    }
+
+    /** The rows of a query, each made into something. */
+    static <T> List<T> query(Connection connection, String sql, Values values, Row<T> row) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            values.into(statement);
+            try (ResultSet rows = statement.executeQuery()) {
+                List<T> all = new ArrayList<>();
+                while (rows.next()) {
+                    all.add(row.of(rows));
+                }
+                return all;
+            }
+        }
+    }
+
+    /** Runs one statement that changes something. */
+    static void run(Connection connection, String sql, Values values) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            values.into(statement);
+            statement.executeUpdate();
+        }
+    }
+
+    /** Reads outside a transaction; {@code what} completes the sentence "could not …". */
+    synchronized <T> T read(String what, Work<T> work) {
+        try {
+            return work.on(connection);
+        } catch (SQLException e) {
+            throw Failure.of(what, where, e);
+        } catch (Refusal e) {
+            throw refused(what, e);
+        }
+    }
+
+    /** Does everything in one transaction or nothing of it; when this returns, it is on the disk. */
+    synchronized void write(String what, Work<?> work) {
+        try {
+            execute(begin);
+            try {
+                work.on(connection);
+                execute("COMMIT");
+            } catch (SQLException | RuntimeException e) {
+                rollBack(e);
+                throw e;
+            }
+        } catch (SQLException e) {
+            throw Failure.of(what, where, e);
+        } catch (Refusal e) {
+            throw refused(what, e);
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            throw Failure.of("close the store", where, e);
+        }
+    }
+
+    private StoreException refused(String what, Refusal refusal) {
+        return new StoreException("could not " + what + " in " + where + ": " + refusal.getMessage(), refusal);
+    }
+
+    private void rollBack(Exception reason) {
+        try {
+            execute("ROLLBACK");
+        } catch (SQLException e) {
+            // A full disk has already rolled back by itself; the first failure is the one worth telling.
+            reason.addSuppressed(e);
+        }
+    }
+
+    private void execute(String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package fourfold.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+
+/**
+ * Tells from a file's first hundred bytes whether it is ours, without opening it as a database: opening another
+ * program's database could already change it. The layout is that of the SQLite file format: sixteen bytes of text, and
+ * the application's number at byte 68.
+ */
+enum FileHead {
+    /** An empty file; it becomes a store. */
+    EMPTY,
+    /** A store. */
+    OURS,
+    /** An SQLite database of another program. */
+    OTHER_DATABASE,
+    /** No SQLite database. */
+    NO_DATABASE;
+
+    /** The number that marks a store: the letters Four. */
+    static final int APPLICATION = 0x466f7572;
+
+    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
+    private static final int LENGTH = 100;
+    private static final int APPLICATION_AT = 68;
+
+    static FileHead of(Path file) throws IOException {
+        byte[] head;
+        try (InputStream in = Files.newInputStream(file)) {
+            head = in.readNBytes(LENGTH);
+        }
+        if (head.length == 0) {
+            return EMPTY;
+        }
+        if (head.length < LENGTH || !Arrays.equals(Arrays.copyOf(head, MAGIC.length), MAGIC)) {
+            return NO_DATABASE;
+        }
+        return ByteBuffer.wrap(head).getInt(APPLICATION_AT) == APPLICATION ? OURS : OTHER_DATABASE;
+    }
+}

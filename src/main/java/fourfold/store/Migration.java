@@ -1,0 +1,41 @@
+package fourfold.store;
+
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.FlywayException;
+
+/** Brings a file to the newest schema with Flyway. */
+final class Migration {
+    /** Held for good: a logger that nobody holds forgets that it was silenced. */
+    private static final Logger FLYWAY = Logger.getLogger("org.flywaydb");
+
+    static {
+        FLYWAY.setLevel(Level.OFF);
+    }
+
+    private Migration() {}
+
+    /**
+     * Flyway for a database.
+     *
+     * @param identity what makes a column number its rows by itself: nothing on SQLite
+     */
+    static Flyway flyway(DataSource source, List<String> locations, String identity) {
+        return Flyway.configure(Migration.class.getClassLoader())
+                .dataSource(source)
+                .locations(locations.toArray(String[]::new))
+                .failOnMissingLocations(true)
+                .validateMigrationNaming(true)
+                .placeholders(Map.of("identity", identity))
+                .load();
+    }
+
+    /** Migrates an SQLite file; the reason it could not, if so, is in the exception. */
+    static void run(DataSource source, Schema schema) throws FlywayException {
+        flyway(source, schema.locations(), "").migrate();
+    }
+}

@@ -1,0 +1,97 @@
+package fourfold.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import org.sqlite.SQLiteJDBCLoader;
+import org.sqlite.util.OSInfo;
+
+/**
+ * Keeps SQLite's native library unpacked in the program's cache. Left to itself the driver unpacks it into the folder
+ * for temporary files at every start, which takes time, and a killed program leaves the copy there for good. If
+ * anything fails here the driver goes its own way.
+ */
+final class NativeLibrary {
+    private static final String FOLDER_PROPERTY = "org.sqlite.lib.path";
+    private static final String NAME_PROPERTY = "org.sqlite.lib.name";
+    private static final String TEMPORARY_PROPERTY = "org.sqlite.tmpdir";
+    private static final String NAME = System.mapLibraryName("sqlitejdbc");
+    private static final String PREFIX = "sqlite-";
+    private static final Duration STALE = Duration.ofDays(1);
+
+    private NativeLibrary() {}
+
+    /** Tells the driver where the library is, unpacking it first if need be, unless the user has told it already. */
+    static void prepare(Path cache) {
+        if (System.getProperty(FOLDER_PROPERTY) != null || System.getProperty(TEMPORARY_PROPERTY) != null) {
+            return;
+        }
+        try {
+            System.setProperty(FOLDER_PROPERTY, unpacked(cache).toString());
+            System.setProperty(NAME_PROPERTY, NAME);
+        } catch (IOException | RuntimeException e) {
+            // The driver unpacks its own copy then; slower, but it works.
+            System.clearProperty(FOLDER_PROPERTY);
+        }
+    }
+
+    /** The folder in the cache that holds the library, unpacked now if it was not there. */
+    static Path unpacked(Path cache) throws IOException {
+        String system = OSInfo.getNativeLibFolderPathForCurrentOS();
+        Path folder = cache.resolve(PREFIX + SQLiteJDBCLoader.getVersion() + "-" + system.replace('/', '-'));
+        if (!Files.isRegularFile(folder.resolve(NAME))) {
+            Rights.makeFolder(folder);
+            unpack("/org/sqlite/native/" + system + "/" + NAME, folder);
+            removeStale(cache, folder);
+        }
+        return folder;
+    }
+
+    private static void unpack(String resource, Path folder) throws IOException {
+        Path copy = Files.createTempFile(folder, "unpacking-", ".tmp");
+        try (InputStream packed = SQLiteJDBCLoader.class.getResourceAsStream(resource)) {
+            if (packed == null) {
+                throw new IOException("the driver has no library for this system");
+            }
+            Files.copy(packed, copy, StandardCopyOption.REPLACE_EXISTING);
+            try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            Files.move(copy, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(copy);
+        }
+    }
+
+    /** Removes other versions' copies, and broken ones, that nobody has touched for a day. */
+    static void removeStale(Path cache, Path current) throws IOException {
+        Instant before = Instant.now().minus(STALE);
+        try (DirectoryStream<Path> folders = Files.newDirectoryStream(cache, PREFIX + "*")) {
+            for (Path folder : folders) {
+                if (!folder.equals(current) && isOlder(folder, before)) {
+                    empty(folder);
+                    Files.deleteIfExists(folder);
+                }
+            }
+        }
+    }
+
+    private static void empty(Path folder) throws IOException {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+            for (Path file : files) {
+                Files.deleteIfExists(file);
+            }
+        }
+    }
+
+    private static boolean isOlder(Path file, Instant moment) throws IOException {
+        return Files.getLastModifiedTime(file).toInstant().isBefore(moment);
+    }
+}

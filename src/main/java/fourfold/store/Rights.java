@@ -1,0 +1,37 @@
+package fourfold.store;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+
+/** Makes files and folders that only their owner can read, where the system knows such rights. */
+final class Rights {
+    private Rights() {}
+
+    /** Makes an empty file for its owner alone (mode 0600); false if there was one already. */
+    static boolean makeFile(Path file) throws IOException {
+        try {
+            Files.createFile(file, ownersOnly(file, "rw-------"));
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
+        }
+    }
+
+    /** Makes a folder for its owner alone (mode 0700), with those above it, unless it is there. */
+    static void makeFolder(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            Files.createDirectories(folder, ownersOnly(folder, "rwx------"));
+        }
+    }
+
+    private static FileAttribute<?>[] ownersOnly(Path path, String rights) {
+        boolean known = path.getFileSystem().supportedFileAttributeViews().contains("posix");
+        return known
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))}
+                : new FileAttribute<?>[0];
+    }
+}

@@ -1,0 +1,73 @@
+package fourfold.store;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Which migrations the program knows, and how far a file has come. Asking the file's own history is far quicker than
+ * starting Flyway, which is needed only when there is something to migrate.
+ *
+ * @param locations where the migrations are on the class path
+ * @param steps version and checksum of each, oldest first
+ */
+record Schema(List<String> locations, List<Step> steps) {
+    /** The migrations of this program; a test compares them with the files. */
+    static final Schema TODAY = new Schema(List.of("classpath:db/migration"), List.of(new Step("1", 1442837817)));
+
+    /** One migration as Flyway's history names it. */
+    record Step(String version, int checksum) {}
+
+    /** How a file stands to this program. */
+    enum State {
+        /** Nothing in it yet. */
+        EMPTY,
+        /** As this program makes it. */
+        CURRENT,
+        /** Made by an older program. */
+        OLDER,
+        /** Made by a newer program. */
+        NEWER,
+        /** Has other tables, or another history. */
+        FOREIGN
+    }
+
+    /** How the file stands; only reads. */
+    State stateOf(Connection connection) throws SQLException {
+        List<String> tables = Database.query(
+                connection,
+                "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'",
+                none -> {},
+                row -> row.getString(1));
+        if (!tables.contains("flyway_schema_history")) {
+            return tables.isEmpty() ? State.EMPTY : State.FOREIGN;
+        }
+        List<Step> applied = Database.query(
+                connection,
+                "SELECT version, checksum FROM flyway_schema_history WHERE version IS NOT NULL ORDER BY installed_rank",
+                none -> {},
+                row -> new Step(row.getString(1), row.getInt(2)));
+        if (applied.equals(steps)) {
+            return State.CURRENT;
+        }
+        int shared = Math.min(applied.size(), steps.size());
+        if (!applied.subList(0, shared).equals(steps.subList(0, shared))) {
+            return State.FOREIGN;
+        }
+        if (applied.size() > shared) {
+            return State.NEWER;
+        }
+        return applied.isEmpty() && tables.size() == 1 ? State.EMPTY : State.OLDER;
+    }
+
+    /** The newest version, for the name of a copy. */
+    String newest() {
+        return steps.get(steps.size() - 1).version();
+    }
+
+    @Override
+    public String toString() {
+        return steps.stream().map(s -> s.version() + ":" + s.checksum()).collect(Collectors.joining(" "));
+    }
+}

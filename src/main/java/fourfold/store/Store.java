@@ -1,0 +1,129 @@
+package fourfold.store;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Sitting;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.function.Consumer;
+
+/**
+ * One family's file: children, drills, answers and acts. Rows are only ever added.
+ *
+ * <p>Whatever {@code keep}, {@code begin} or {@code add} has been given is on the disk when the call returns; keeping
+ * the same thing twice changes nothing, keeping a different thing under the same id is refused. Times are kept to the
+ * millisecond. Every method throws {@link StoreException} with one line that a parent can read. Other programs may use
+ * the same file at the same time; a write waits a few seconds for theirs.
+ */
+public final class Store implements AutoCloseable {
+    private final Database database;
+
+    Store(Database database) {
+        this.database = database;
+    }
+
+    /**
+     * Opens the file, makes it if there is none, and brings an older one up to date after copying it aside. A file that
+     * is not a Fourfold file, was written by a newer program, is damaged, in use or can't be written is left as it is.
+     * The folder must be there, unless it is one called {@value Place#FOLDER}, which is made.
+     *
+     * @throws StoreException if it can't be opened
+     */
+    public static Store open(Path file) {
+        return new Store(StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY));
+    }
+
+    /** The children who practise, in the order in which they were added, under today's names. */
+    public List<Child> children() {
+        return database.read("read the children", Children::all).stream()
+                .filter(k -> !k.archived())
+                .map(Children.Known::child)
+                .toList();
+    }
+
+    /** All children, those put away too. */
+    public List<Child> allChildren() {
+        return database.read("read the children", Children::all).stream()
+                .map(Children.Known::child)
+                .toList();
+    }
+
+    /** Adds a child. A name another child has, in whatever case, is refused, also if that child was put away. */
+    public void add(Child child) {
+        database.write("add the child", on(c -> Children.add(c, child)));
+    }
+
+    /** Begins a drill of a known child. */
+    public void begin(Sitting sitting) {
+        database.write("begin the drill", on(c -> Sittings.begin(c, sitting)));
+    }
+
+    /** Keeps an answer of a drill that was begun. */
+    public void keep(Answer answer) {
+        database.write("keep the answer", on(c -> Answers.keep(c, List.of(answer))));
+    }
+
+    /** Keeps an act of the parent; a new name that another child has is refused. */
+    public void keep(Act act) {
+        database.write("keep the change", on(c -> Acts.keep(c, act)));
+    }
+
+    /** Keeps whole drills of known children, all of them or none. */
+    public void keepAll(List<Sitting> sittings, List<Answer> answers) {
+        database.write("keep the answers", on(c -> {
+            for (Sitting sitting : sittings) {
+                Sittings.begin(c, sitting);
+            }
+            Answers.keep(c, answers);
+        }));
+    }
+
+    /** The child's drills, oldest first; drills that began together by id. */
+    public List<Sitting> sittings(UUID child) {
+        return database.read("read the drills", c -> Sittings.of(c, child));
+    }
+
+    /** The child's acts in {@link Act#IN_ORDER}, undone ones too. */
+    public List<Act> acts(UUID child) {
+        return database.read("read the changes", c -> Acts.of(c, child));
+    }
+
+    /**
+     * Hands over every answer of the child, oldest first: by the drill's start, its id, and the position in it. The
+     * receiver must not write to this store meanwhile.
+     */
+    public void readAnswers(UUID child, Consumer<Answer> each) {
+        database.read("read the answers", c -> {
+            Answers.read(c, child, each);
+            return child;
+        });
+    }
+
+    /** Every answer of the child in the order of {@link #readAnswers}. */
+    public List<Answer> answers(UUID child) {
+        List<Answer> all = new ArrayList<>();
+        readAnswers(child, all::add);
+        return all;
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+
+    /** Work that has no result. */
+    private interface Change {
+        void on(Connection connection) throws java.sql.SQLException;
+    }
+
+    private static Database.Work<Boolean> on(Change change) {
+        return connection -> {
+            change.on(connection);
+            return true;
+        };
+    }
+}

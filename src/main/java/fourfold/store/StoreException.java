@@ -1,0 +1,14 @@
+package fourfold.store;
+
+/** Something could not be kept or read. The message is one line: what failed, which file, and what to do. */
+public final class StoreException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    StoreException(String message) {
+        super(message);
+    }
+
+    StoreException(String message, Throwable cause) {
+        super(message, cause);
+    }
+}

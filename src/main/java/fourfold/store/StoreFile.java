@@ -1,0 +1,194 @@
+package fourfold.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/** Opens the file on the disk: looks before it touches anything, and brings an older file up to date. */
+final class StoreFile {
+    /** How long a write waits for another program's. */
+    static final Duration PATIENCE = Duration.ofSeconds(5);
+
+    /** Held for good: a logger that nobody holds forgets that it was silenced. */
+    private static final Logger DRIVER = Logger.getLogger("org.sqlite");
+
+    static {
+        DRIVER.setLevel(Level.OFF);
+    }
+
+    private final Path file;
+    private final Duration patience;
+    private final Schema schema;
+
+    private StoreFile(Path file, Duration patience, Schema schema) {
+        this.file = file;
+        this.patience = patience;
+        this.schema = schema;
+    }
+
+    /** Opens, makes or migrates the file. */
+    static Database open(Path file, Duration patience, Schema schema) {
+        return new StoreFile(file.toAbsolutePath().normalize(), patience, schema).open();
+    }
+
+    private Database open() {
+        boolean made = false;
+        try {
+            checkName();
+            checkFolder();
+            made = Rights.makeFile(file);
+            FileHead head = checkFile();
+            prepareLibrary();
+            Connection connection = source(true).getConnection();
+            try {
+                if (head == FileHead.EMPTY) {
+                    run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
+                }
+                bringUpToDate(connection);
+                return new Database(connection, "BEGIN IMMEDIATE", Failure.shown(file));
+            } catch (SQLException | IOException | RuntimeException e) {
+                connection.close();
+                throw e;
+            }
+        } catch (SQLException e) {
+            throw undone(made, failed(Failure.reason(e), e));
+        } catch (IOException e) {
+            throw undone(made, failed(Failure.reason(e), e));
+        } catch (StoreException e) {
+            throw undone(made, e);
+        }
+    }
+
+    /**
+     * The database library writes names as UTF-8 whatever the language setting, and Java by the setting; where they
+     * differ, the two would mean different files.
+     */
+    private void checkName() {
+        boolean plain = StandardCharsets.US_ASCII.newEncoder().canEncode(file.toString());
+        boolean windows =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
+        boolean utf8 = System.getProperty("sun.jnu.encoding", "UTF-8").equalsIgnoreCase("UTF-8");
+        if (!plain && !windows && !utf8) {
+            throw Place.inexpressible(file.toString());
+        }
+    }
+
+    private void checkFolder() throws IOException {
+        Path folder = file.getParent();
+        if (folder == null) {
+            throw failed("it is a folder; name a file");
+        }
+        if (folder.endsWith(Place.FOLDER)) {
+            Rights.makeFolder(folder);
+        }
+        if (!Files.isDirectory(folder)) {
+            throw failed("there is no folder " + Failure.shown(folder) + "; make the folder or name another file");
+        }
+        if (!Files.isWritable(folder)) {
+            throw failed("its folder can't be written; check the folder's rights or name another file");
+        }
+    }
+
+    private FileHead checkFile() throws IOException {
+        if (Files.isDirectory(file)) {
+            throw failed("it is a folder; name a file");
+        }
+        if (!Files.isRegularFile(file)) {
+            throw failed("it is no ordinary file; name another file");
+        }
+        if (!Files.isReadable(file) || !Files.isWritable(file)) {
+            throw failed("it can't be read and written; check the file's rights");
+        }
+        FileHead head = FileHead.of(file);
+        return switch (head) {
+            case EMPTY, OURS -> head;
+            case OTHER_DATABASE -> throw failed("it belongs to another program; name another file");
+            case NO_DATABASE -> throw failed("it is not a Fourfold file; name another file or restore a backup");
+        };
+    }
+
+    private static void prepareLibrary() {
+        NativeLibrary.prepare(Place.cache(
+                System.getProperty("os.name", ""), System.getenv(), Place.of(System.getProperty("user.home", ""))));
+    }
+
+    private void bringUpToDate(Connection connection) throws SQLException, IOException {
+        switch (schema.stateOf(connection)) {
+            case CURRENT -> {}
+            case EMPTY -> migrate(connection);
+            case OLDER -> {
+                Copy.make(connection, file, "before-" + schema.newest());
+                migrate(connection);
+            }
+            case NEWER -> throw failed("it was written by a newer Fourfold; use that one");
+            case FOREIGN -> throw failed("its tables are not those of any Fourfold known here; name another file");
+        }
+    }
+
+    private void migrate(Connection connection) throws SQLException {
+        try {
+            // Tables may be copied and dropped on the way, so references are checked once, at the end.
+            Migration.run(source(false), schema);
+        } catch (FlywayException e) {
+            if (schema.stateOf(connection) != Schema.State.CURRENT) {
+                throw failed("bringing it up to date failed: " + Failure.reason(e), e);
+            }
+            // Another program has done it in the same moment.
+        }
+        boolean whole = Database.query(connection, "PRAGMA foreign_key_check", none -> {}, row -> 1)
+                .isEmpty();
+        if (!whole || schema.stateOf(connection) != Schema.State.CURRENT) {
+            throw failed("bringing it up to date went wrong; restore the copy made before");
+        }
+    }
+
+    private SQLiteDataSource source(boolean references) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.enforceForeignKeys(references);
+        config.setBusyTimeout((int) patience.toMillis());
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        // No write-ahead log: a parent copies this one file, and it must hold everything.
+        config.setJournalMode(SQLiteConfig.JournalMode.TRUNCATE);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file);
+        return source;
+    }
+
+    private static void run(Connection connection, String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+
+    private StoreException failed(String reason) {
+        return new StoreException("could not open " + Failure.shown(file) + ": " + reason);
+    }
+
+    private StoreException failed(String reason, Exception cause) {
+        return new StoreException("could not open " + Failure.shown(file) + ": " + reason, cause);
+    }
+
+    /** Takes an empty file away again that was made for nothing. */
+    private StoreException undone(boolean made, StoreException reason) {
+        try {
+            if (made && Files.size(file) == 0) {
+                Files.delete(file);
+            }
+        } catch (IOException e) {
+            reason.addSuppressed(e);
+        }
+        return reason;
+    }
+}

@@ -1,0 +1,93 @@
+package fourfold.store;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.NumberToCopy;
+import fourfold.facts.Prompt;
+import fourfold.facts.Purpose;
+import fourfold.facts.Sitting;
+import fourfold.facts.Surface;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.UUID;
+
+/** Invented children, drills, answers and acts for the tests, all from given seeds. */
+final class Invented {
+    static final Instant MORNING = Instant.parse("2026-03-02T07:15:30.123Z");
+
+    private Invented() {}
+
+    static UUID id(long number) {
+        return new UUID(0x4000L, 0x8000000000000000L | number);
+    }
+
+    static Child child(long number, String name) {
+        return new Child(id(number), name, MORNING.plusMillis(number));
+    }
+
+    static Sitting sitting(Child child, long number) {
+        return new Sitting(
+                id(1_000_000 + number),
+                child.id(),
+                MORNING.plus(Duration.ofDays(number)),
+                60,
+                Duration.ofMinutes(8),
+                number * 0x9E3779B97F4A7C15L);
+    }
+
+    static Act act(Child child, long number, Deed deed) {
+        return new Act(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, deed);
+    }
+
+    /** Any answer the program could give rise to: every purpose, prompt, surface, and every missing value. */
+    static Answer answer(Sitting sitting, int position) {
+        SplittableRandom dice = new SplittableRandom(sitting.seed() + position);
+        Purpose purpose = Purpose.values()[position % Purpose.values().length];
+        Prompt prompt = purpose == Purpose.COPY
+                ? new NumberToCopy(1 + dice.nextInt(100))
+                : Families.questions().get(dice.nextInt(Families.questions().size()));
+        String typed = switch (dice.nextInt(4)) {
+            case 0 -> "";
+            case 1 -> "00" + dice.nextInt(100);
+            case 2 -> Integer.toString(dice.nextInt(10_000));
+            default -> Integer.toString(prompt.expected());
+        };
+        Optional<Duration> first =
+                dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
+        return new Answer(
+                sitting.child(),
+                sitting.id(),
+                position,
+                sitting.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
+                sitting.zoneOffsetMinutes(),
+                purpose,
+                prompt,
+                typed,
+                first,
+                dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(20_000))),
+                dice.nextInt(3),
+                Surface.values()[dice.nextInt(3)]);
+    }
+
+    /** The same answer with something else typed. */
+    static Answer typing(Answer answer, String typed) {
+        return new Answer(
+                answer.child(),
+                answer.drill(),
+                answer.position(),
+                answer.askedAt(),
+                answer.zoneOffsetMinutes(),
+                answer.purpose(),
+                answer.prompt(),
+                typed,
+                answer.firstKey(),
+                answer.whole(),
+                answer.erasures(),
+                answer.surface());
+    }
+}

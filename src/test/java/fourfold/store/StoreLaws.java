@@ -1,0 +1,294 @@
+package fourfold.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Act;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Sitting;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What must hold on every database: nothing lost, nothing changed, nothing kept twice, everything in order. */
+abstract class StoreLaws {
+    private static final Child ANA = Invented.child(1, "Ana");
+    private static final Child BO = Invented.child(2, "Bo");
+
+    /** Opened before each test. */
+    @SuppressWarnings("NullAway.Init")
+    private Store store;
+
+    /** An empty store of the kind under test. */
+    abstract Store fresh() throws Exception;
+
+    @BeforeEach
+    void openFresh() throws Exception {
+        store = fresh();
+        store.add(ANA);
+        store.add(BO);
+    }
+
+    @AfterEach
+    void close() {
+        store.close();
+    }
+
+    @Test
+    void answersReadBackEqualAndInOrderWhateverOrderTheyWereKeptIn() {
+        List<Answer> all = new ArrayList<>();
+        List<Sitting> sittings =
+                IntStream.range(0, 8).mapToObj(n -> Invented.sitting(ANA, n)).toList();
+        for (Sitting sitting : sittings) {
+            IntStream.rangeClosed(1, 25).forEach(p -> all.add(Invented.answer(sitting, p)));
+        }
+        List<Sitting> backwards = new ArrayList<>(sittings);
+        Collections.reverse(backwards);
+        backwards.forEach(store::begin);
+        List<Answer> shuffled = new ArrayList<>(all);
+        Collections.shuffle(shuffled, new Random(7));
+        shuffled.subList(0, 20).forEach(store::keep);
+        store.keepAll(List.of(), shuffled.subList(20, shuffled.size()));
+
+        assertEquals(all, store.answers(ANA.id()));
+        assertEquals(sittings, store.sittings(ANA.id()));
+        assertEquals(List.of(), store.answers(BO.id()), "another child's answers are not mixed in");
+    }
+
+    @Test
+    void drillsThatBeganTogetherAreReadOneAfterTheOther() {
+        Sitting first = Invented.sitting(ANA, 1);
+        Sitting second =
+                new Sitting(Invented.id(5), ANA.id(), first.startedAt(), 0, Duration.ofMinutes(5), Long.MIN_VALUE);
+        List<Answer> all = new ArrayList<>();
+        for (Sitting sitting : List.of(second, first)) {
+            store.begin(sitting);
+            IntStream.rangeClosed(1, 3).forEach(p -> all.add(Invented.answer(sitting, p)));
+        }
+        store.keepAll(List.of(), all);
+        assertEquals(List.of(second, first), store.sittings(ANA.id()), "ordered by id");
+        assertEquals(all, store.answers(ANA.id()));
+    }
+
+    @Test
+    void keepingTheSameThingTwiceChangesNothing() {
+        Sitting sitting = Invented.sitting(ANA, 1);
+        Answer answer = Invented.answer(sitting, 1);
+        Act act = Invented.act(ANA, 1, new Deed.Focus(Family.of(6, 7)));
+        for (int i = 0; i < 2; i++) {
+            store.add(ANA);
+            store.begin(sitting);
+            store.keep(answer);
+            store.keepAll(List.of(sitting, sitting), List.of(answer, answer));
+            store.keep(act);
+        }
+        assertEquals(List.of(ANA, BO), store.children());
+        assertEquals(List.of(sitting), store.sittings(ANA.id()));
+        assertEquals(List.of(answer), store.answers(ANA.id()));
+        assertEquals(List.of(act), store.acts(ANA.id()));
+    }
+
+    @Test
+    void timesAreKeptToTheMillisecondAndStillCountAsTheSame() {
+        Sitting whole = Invented.sitting(ANA, 1);
+        Sitting finer = new Sitting(
+                whole.id(),
+                ANA.id(),
+                whole.startedAt().plusNanos(999_999),
+                60,
+                whole.planned().plusMillis(999),
+                whole.seed());
+        store.begin(finer);
+        store.begin(whole);
+        assertEquals(List.of(whole), store.sittings(ANA.id()));
+
+        Answer answer = Invented.answer(whole, 3);
+        store.keep(answer);
+        store.keep(new Answer(
+                answer.child(),
+                answer.drill(),
+                3,
+                answer.askedAt().plusNanos(1),
+                answer.zoneOffsetMinutes(),
+                answer.purpose(),
+                answer.prompt(),
+                answer.typed(),
+                answer.firstKey().map(t -> t.plusNanos(999_999)),
+                answer.whole().map(t -> t.plusNanos(1)),
+                answer.erasures(),
+                answer.surface()));
+        assertEquals(List.of(answer), store.answers(ANA.id()));
+    }
+
+    @Test
+    void anotherAnswerAtTheSamePlaceIsRefusedAndTheFirstStays() {
+        Sitting sitting = Invented.sitting(ANA, 1);
+        store.begin(sitting);
+        Answer first = Invented.typing(Invented.answer(sitting, 1), "12");
+        store.keep(first);
+        assertRefused("another answer is kept at position 1", () -> store.keep(Invented.typing(first, "13")));
+        assertRefused("another answer is kept at position 1", () -> store.keep(Invented.typing(first, "012")));
+        assertEquals(List.of(first), store.answers(ANA.id()));
+    }
+
+    @Test
+    void anotherDrillOrActUnderTheSameIdIsRefused() {
+        Sitting sitting = Invented.sitting(ANA, 1);
+        store.begin(sitting);
+        assertRefused(
+                "another drill has the id",
+                () -> store.begin(new Sitting(
+                        sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed())));
+        Act act = Invented.act(ANA, 1, new Deed.Hold(Family.of(2, 3)));
+        store.keep(act);
+        assertRefused(
+                "another act has the id",
+                () -> store.keep(new Act(act.id(), ANA.id(), act.at(), 0, new Deed.Focus(Family.of(2, 3)))));
+        assertEquals(List.of(sitting), store.sittings(ANA.id()));
+        assertEquals(List.of(act), store.acts(ANA.id()));
+    }
+
+    @Test
+    void whatBelongsToNobodyIsRefused() {
+        Child nobody = Invented.child(9, "Nobody");
+        Sitting sitting = Invented.sitting(ANA, 1);
+        assertRefused("there is no drill", () -> store.keep(Invented.answer(sitting, 1)));
+        assertRefused("there is no child", () -> store.begin(Invented.sitting(nobody, 1)));
+        assertRefused("there is no child", () -> store.keep(Invented.act(nobody, 1, new Deed.OpenTable(3))));
+        store.begin(sitting);
+        Sitting stolen = new Sitting(sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed());
+        assertRefused("is not a drill of the child", () -> store.keep(Invented.answer(stolen, 1)));
+        assertEquals(List.of(), store.answers(ANA.id()));
+        assertEquals(List.of(), store.answers(nobody.id()));
+        assertEquals(List.of(), store.sittings(nobody.id()));
+        assertEquals(List.of(), store.acts(nobody.id()));
+    }
+
+    @Test
+    void aBatchIsKeptWholeOrNotAtAll() {
+        Sitting good = Invented.sitting(ANA, 1);
+        Sitting unknown = Invented.sitting(ANA, 2);
+        List<Answer> answers = List.of(Invented.answer(good, 1), Invented.answer(good, 2), Invented.answer(unknown, 1));
+        assertRefused("there is no drill", () -> store.keepAll(List.of(good), answers));
+        assertEquals(List.of(), store.sittings(ANA.id()));
+        assertEquals(List.of(), store.answers(ANA.id()));
+
+        store.keepAll(List.of(good, unknown), answers);
+        assertEquals(answers, store.answers(ANA.id()), "the store works on after a refusal");
+    }
+
+    @Test
+    void actsComeInTheOrderOfTheirTimes() {
+        List<Deed> deeds = List.of(
+                new Deed.Focus(Family.of(6, 7)),
+                new Deed.Hold(Family.of(1, 10)),
+                new Deed.Release(Family.of(9, 9)),
+                new Deed.Reset(Family.of(3, 8)),
+                new Deed.OpenTable(10),
+                new Deed.CloseTable(1),
+                new Deed.Order(Families.ENGLISH_ORDER),
+                new Deed.Choose("minutes", "8"),
+                new Deed.Choose("note", "ü = ½ × 1; drop table act --"),
+                new Deed.Undo(Invented.id(2_000_000)));
+        List<Act> acts = IntStream.range(0, deeds.size())
+                .mapToObj(n -> Invented.act(ANA, n, deeds.get(n)))
+                .toList();
+        List<Act> backwards = new ArrayList<>(acts);
+        Collections.reverse(backwards);
+        backwards.forEach(store::keep);
+        assertEquals(acts, store.acts(ANA.id()));
+        assertEquals(List.of(), store.acts(BO.id()));
+    }
+
+    @Test
+    void aChildIsCalledByTheLastNameThatWasNotTakenBack() {
+        store.keep(Invented.act(ANA, 1, new Deed.Choose("name", "Anna")));
+        Act second = Invented.act(ANA, 2, new Deed.Choose("name", "Änne"));
+        store.keep(second);
+        assertEquals(List.of("Änne", "Bo"), names(store.children()));
+        Act undo = Invented.act(ANA, 3, new Deed.Undo(second.id()));
+        store.keep(undo);
+        assertEquals(List.of("Anna", "Bo"), names(store.children()));
+        store.keep(Invented.act(ANA, 4, new Deed.Undo(undo.id())));
+        assertEquals(List.of("Änne", "Bo"), names(store.children()));
+        assertEquals(ANA.since(), store.children().get(0).since());
+    }
+
+    @Test
+    void aChildThatWasPutAwayIsKeptAndCanComeBack() {
+        store.keep(Invented.act(ANA, 1, new Deed.Choose("archived", "yes")));
+        assertEquals(List.of(BO), store.children());
+        assertEquals(List.of(ANA, BO), store.allChildren());
+        assertRefused("put away", () -> store.add(Invented.child(3, "ANA")));
+        store.keep(Invented.act(ANA, 2, new Deed.Choose("archived", "no")));
+        assertEquals(List.of(ANA, BO), store.children());
+    }
+
+    @Test
+    void twoChildrenNeverShareAName() {
+        assertRefused("there is already a child called \"Ana\"", () -> store.add(Invented.child(3, "aNA")));
+        Act renamed = Invented.act(ANA, 1, new Deed.Choose("name", "Zoë"));
+        store.keep(renamed);
+        assertRefused("\"Zoë\"", () -> store.add(Invented.child(3, "ZOE\u0308")));
+        store.add(Invented.child(4, "Ana"));
+        assertRefused("\"Ana\"", () -> store.keep(Invented.act(ANA, 2, new Deed.Undo(renamed.id()))));
+        assertRefused("\"Zoë\"", () -> store.keep(Invented.act(BO, 3, new Deed.Choose("name", "zoë"))));
+        assertRefused("1 to 40 characters", () -> store.keep(Invented.act(BO, 4, new Deed.Choose("name", " "))));
+        assertEquals(List.of("Zoë", "Bo", "Ana"), names(store.allChildren()));
+        assertEquals(List.of(renamed), store.acts(ANA.id()));
+    }
+
+    @Test
+    void aNameOfFortyCharactersOfAnyScriptIsKept() {
+        Child longest = Invented.child(5, "\uD83E\uDD8A".repeat(Child.LONGEST_NAME));
+        Child quoted = Invented.child(6, "O'Hara \"Ω\" %_'; --");
+        store.add(longest);
+        store.add(quoted);
+        assertEquals(List.of(ANA, BO, longest, quoted), store.children());
+    }
+
+    @Test
+    void aResponseTimeTooLongForARowIsRefusedAndNotCutShort() {
+        Sitting sitting = Invented.sitting(ANA, 1);
+        store.begin(sitting);
+        Answer answer = Invented.answer(sitting, 1);
+        Answer endless = new Answer(
+                answer.child(),
+                answer.drill(),
+                1,
+                answer.askedAt(),
+                0,
+                answer.purpose(),
+                answer.prompt(),
+                "1",
+                answer.firstKey(),
+                java.util.Optional.of(Duration.ofDays(30)),
+                0,
+                answer.surface());
+        assertRefused("longer than a row can hold", () -> store.keep(endless));
+        assertEquals(List.of(), store.answers(ANA.id()));
+    }
+
+    private static List<String> names(List<Child> children) {
+        return children.stream().map(Child::name).toList();
+    }
+
+    private static void assertRefused(String reason, org.junit.jupiter.api.function.Executable attempt) {
+        String message =
+                String.valueOf(assertThrows(StoreException.class, attempt).getMessage());
+        assertTrue(message.contains(reason), message);
+        assertTrue(message.startsWith("could not "), message);
+        assertEquals(1, message.lines().count(), "one line: " + message);
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests of the store. */
+@NullMarked
+package fourfold.store;
+
+import org.jspecify.annotations.NullMarked;
