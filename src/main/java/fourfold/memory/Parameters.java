@@ -1,5 +1,7 @@
 package fourfold.memory;
 
+import java.time.Duration;
+
 /**
  * Every constant of the memory model. Activations are natural logarithms; times are seconds of thinking unless said
  * otherwise. "Published" names where the form and the value come from (values from memory of the papers); "our own
@@ -132,6 +134,45 @@ public record Parameters(
     /** The constants the program uses. */
     public static Parameters usual() {
         return USUAL;
+    }
+
+    /** The same constants with another limit for a quick answer. */
+    public Parameters withLimit(Duration quick) {
+        return new Parameters(
+                pause,
+                betweenDrills,
+                decayScale,
+                strongest,
+                slowestRate,
+                rateStep,
+                rates,
+                usualRate,
+                ruleRate,
+                squareRate,
+                rateSpread,
+                priorStrength,
+                family,
+                table,
+                size,
+                drift,
+                threshold,
+                noise,
+                slips,
+                speedUp,
+                spread,
+                leastThinking,
+                usualPace,
+                paceTrust,
+                paceMemory,
+                workedOut,
+                workingOut,
+                workingSpread,
+                fromProducts,
+                broughtAlong,
+                broughtAge,
+                quick.toMillis() / 1000.0,
+                correction,
+                steepness);
     }
 
     /** The rate of forgetting with that place on the grid of rates, from 0. */
