@@ -12,6 +12,16 @@ final class Ledger {
     /** A trace not asked for an hour is asked anew; only such answers judge the forecasts. Our own choice. */
     private static final long ANEW_MILLIS = 3_600_000;
 
+    /** Before any record: most re-asks are right, half of what was never taught here is known. Our own choice. */
+    private static final double USUAL_AGAIN = 0.8;
+
+    private static final double USUAL_KNOWN = 0.5;
+
+    /** How far one more outcome moves these two running means. Our own choice. */
+    private static final double AGAIN_STEP = 0.05;
+
+    private static final double KNOWN_STEP = 0.3;
+
     private static final int[] PRODUCT_OF = productOfEachTrace();
 
     final Parameters parameters;
@@ -21,6 +31,8 @@ final class Ledger {
     private final double[] strengths;
     private final double[] likelihoods;
     Pace pace;
+    double rightAgain = USUAL_AGAIN;
+    double known = USUAL_KNOWN;
     private double clock;
     private long millis;
     private boolean started;
@@ -40,6 +52,8 @@ final class Ledger {
         this.traces = other.traces.clone();
         this.kin = new Kin(other.kin);
         this.pace = other.pace;
+        this.rightAgain = other.rightAgain;
+        this.known = other.known;
         this.clock = other.clock;
         this.millis = other.millis;
         this.started = other.started;
@@ -118,6 +132,12 @@ final class Ledger {
         double thinking = Math.max(parameters.leastThinking(), seconds);
         boolean recalled = right && thinking <= parameters.limit();
         TraceState trace = traces[index];
+        if (answer.purpose() == Purpose.AGAIN && !trace.lastRight() && millis - trace.askedAt() < ANEW_MILLIS) {
+            rightAgain += AGAIN_STEP * ((right ? 1 : 0) - rightAgain);
+        }
+        if (answer.purpose() == Purpose.PROBE) {
+            known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
+        }
         Forecast forecast = new Forecast(strength, pace, parameters);
         if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
             pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
@@ -130,7 +150,7 @@ final class Ledger {
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }
-        trace.weigh(likelihoods);
+        trace.weigh(likelihoods, right);
         if (recalled && trace.presentations() > 0) {
             pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
         }

@@ -28,7 +28,7 @@ final class Likelihood {
         this.parameters = parameters;
         this.worked = right
                 ? parameters.workedOut()
-                        * density(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread())
+                        * heeded(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread())
                 : 1 - parameters.workedOut();
     }
 
@@ -40,12 +40,16 @@ final class Likelihood {
         }
         double fast = recalled < 1e-9
                 ? 0
-                : density(logThinking - level + parameters.speedUp() * activation, parameters.spread());
+                : heeded(logThinking - level + parameters.speedUp() * activation, parameters.spread());
         return recalled * (1 - parameters.slips()) * fast + (1 - recalled) * worked + LEAST;
     }
 
-    private static double density(double off, double spread) {
+    /** The log-normal density, tempered where times are to count for less: at nought every time is as likely. */
+    private double heeded(double off, double spread) {
         double z = off / spread;
-        return Math.exp(-z * z / 2) / (spread * ROOT_TWO_PI);
+        double heed = parameters.heedTimes();
+        return heed == 1
+                ? Math.exp(-z * z / 2) / (spread * ROOT_TWO_PI)
+                : Math.exp(-heed * z * z / 2) / Math.pow(spread * ROOT_TWO_PI, heed);
     }
 }

@@ -34,6 +34,7 @@ import java.time.Duration;
  * @param speedUp ln seconds of thinking gained per unit of activation, 0.1 to 1.5. Published form F·e^(−m) has 1; one half
  *     is our own choice
  * @param spread standard deviation of ln thinking time, 0.1 to 1. Form published (van der Linden 2006), value our own
+ * @param heedTimes how far thinking times count as evidence, 0 (not at all) to 1 (in full). Our own choice
  * @param leastThinking thinking times below this count as this, seconds, 0.05 to 1: subtracting the hands' median leaves
  *     nought too often. Our own choice
  * @param usualPace ln seconds of thinking at activation nought before any evidence, −2 to 2. Published: F = 1 s (2009)
@@ -75,6 +76,7 @@ public record Parameters(
         double slips,
         double speedUp,
         double spread,
+        double heedTimes,
         double leastThinking,
         double usualPace,
         double paceTrust,
@@ -90,7 +92,7 @@ public record Parameters(
         double steepness) {
     private static final Parameters USUAL = new Parameters(
             120, 0.025, 0.22, 1.2, 0.06, 0.06, 7, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.02, -0.8, 0.3, 0.025,
-            0.5, 0.4, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
+            0.5, 0.4, 1, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
 
     public Parameters {
         within("pause", pause, 1, 3600);
@@ -116,6 +118,7 @@ public record Parameters(
         within("slips", slips, 0, 0.2);
         within("speed-up", speedUp, 0.1, 1.5);
         within("spread", spread, 0.1, 1);
+        within("heed times", heedTimes, 0, 1);
         within("least thinking", leastThinking, 0.05, 1);
         within("usual pace", usualPace, -2, 2);
         within("pace trust", paceTrust, 1, 100);
@@ -160,6 +163,7 @@ public record Parameters(
                 slips,
                 speedUp,
                 spread,
+                heedTimes,
                 leastThinking,
                 usualPace,
                 paceTrust,

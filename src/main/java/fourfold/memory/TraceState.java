@@ -14,6 +14,7 @@ final class TraceState {
     private long askedAt;
     private int presentations;
     private int answers;
+    private boolean lastRight;
 
     TraceState(Parameters parameters) {
         this.parameters = parameters;
@@ -34,6 +35,7 @@ final class TraceState {
         this.askedAt = other.askedAt;
         this.presentations = other.presentations;
         this.answers = other.answers;
+        this.lastRight = other.lastRight;
     }
 
     /** Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. */
@@ -91,8 +93,9 @@ final class TraceState {
     }
 
     /** Weighs the rates by how likely each makes the new answer; a little of the weight drifts back to all alike. */
-    void weigh(double[] likelihoods) {
+    void weigh(double[] likelihoods, boolean right) {
         answers++;
+        lastRight = right;
         double sum = 0;
         for (int k = 0; k < evidence.length; k++) {
             evidence[k] *= likelihoods[k];
@@ -168,6 +171,11 @@ final class TraceState {
     /** How often it was presented, answers in view counted too. */
     int presentations() {
         return presentations;
+    }
+
+    /** Whether the last answer from memory was right; false if there was none. */
+    boolean lastRight() {
+        return lastRight;
     }
 
     /** How many answers from memory have been weighed. */
