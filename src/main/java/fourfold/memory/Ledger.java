@@ -2,7 +2,6 @@ package fourfold.memory;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
-import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
@@ -73,6 +72,15 @@ final class Ledger {
         return traces[trace].strength(at) + helped(trace, at);
     }
 
+    /** The strengths of all traces; products come first, so their quotients find them worked out. */
+    void strengths(double at, double[] all) {
+        for (int i = 0; i < all.length; i++) {
+            int product = PRODUCT_OF[i];
+            double help = product == i ? 0 : parameters.fromProducts() * all[product];
+            all[i] = traces[i].strength(at) + help;
+        }
+    }
+
     private double helped(int trace, double at) {
         int product = PRODUCT_OF[trace];
         return product == trace ? 0 : parameters.fromProducts() * traces[product].strength(at);
@@ -87,7 +95,7 @@ final class Ledger {
         if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
             return;
         }
-        int index = index(question);
+        int index = question.traceIndex();
         long at = answer.askedAt().toEpochMilli();
         clock = clockAt(at);
         millis = started ? Math.max(millis, at) : at;
@@ -154,16 +162,6 @@ final class Ledger {
         if (recalled && trace.presentations() > 0) {
             pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
         }
-    }
-
-    private static int index(Question question) {
-        int left = question.left();
-        int right = question.right();
-        if (question.operation() == Operation.MULTIPLY) {
-            int high = Math.max(left, right);
-            return high * (high - 1) / 2 + Math.min(left, right) - 1;
-        }
-        return Families.COUNT + (right - 1) * Families.LARGEST_FACTOR + left / right - 1;
     }
 
     private static int[] productOfEachTrace() {

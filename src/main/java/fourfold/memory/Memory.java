@@ -82,6 +82,16 @@ public final class Memory {
         return Math.log(ledger.strength(trace, ledger.clockAt(atMillis)));
     }
 
+    /** The activations of all traces at a moment in milliseconds since 1970, by trace index; quicker than one by one. */
+    public double[] activations(long atMillis) {
+        double[] all = new double[Trace.COUNT];
+        ledger.strengths(ledger.clockAt(atMillis), all);
+        for (int i = 0; i < all.length; i++) {
+            all[i] = Math.log(all[i]);
+        }
+        return all;
+    }
+
     /** The activation a trace would have later after one more presentation before; see {@link #forecastAfterPractice}. */
     public double activationAfterPractice(int trace, long practisedAt, long laterMillis) {
         return forecastAfterPractice(trace, practisedAt, laterMillis).activation();

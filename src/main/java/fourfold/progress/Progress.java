@@ -108,7 +108,7 @@ public final class Progress {
 
     private Progress with(Answer answer, Standing[] into, Memory remembered, Optional<DrillSoFar> drillAfter) {
         if (counts(answer)) {
-            int i = answer.question().orElseThrow().trace().index();
+            int i = answer.question().orElseThrow().traceIndex();
             into[i] = into[i].after(
                     answer, motor.thinking(answer), steering.settings().quick());
         }
@@ -170,6 +170,11 @@ public final class Progress {
     /** How one trace stands. */
     public Standing standing(Trace trace) {
         return standings[trace.index()];
+    }
+
+    /** How the trace with that index stands. */
+    public Standing standing(int trace) {
+        return standings[trace];
     }
 
     /** Whether any of the family's facts was met here (since it was last begun again). */

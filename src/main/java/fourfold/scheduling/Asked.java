@@ -44,18 +44,18 @@ final class Asked {
                 continue;
             }
             Question question = asked.get();
-            Family its = question.family();
-            int family = its.index();
+            int family = Situation.familyOf(question.traceIndex());
+            Family its = Families.at(family);
             if (answer.purpose() == Purpose.INTRODUCE) {
                 noteInView(question, ago);
                 continue;
             }
             ago++;
-            if (recent.size() < 3) {
+            if (ago <= 3) {
                 recent.add(question);
                 recentFamilies.add(its);
             }
-            int trace = question.trace().index();
+            int trace = question.traceIndex();
             right += answer.isCorrect() ? 1 : 0;
             if (traceAgo[trace] == NEVER) {
                 traceAgo[trace] = ago;
@@ -74,10 +74,10 @@ final class Asked {
     }
 
     private void noteInView(Question question, int ago) {
-        int family = question.family().index();
+        int family = Situation.familyOf(question.traceIndex());
         introducedAgo[family] = Math.min(introducedAgo[family], ago);
-        if (!introduced.contains(question.family())) {
-            introduced.add(question.family());
+        if (!introduced.contains(Families.at(family))) {
+            introduced.add(Families.at(family));
         }
     }
 

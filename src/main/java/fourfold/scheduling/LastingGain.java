@@ -132,7 +132,7 @@ public final class LastingGain implements Scheduler {
             for (int t = 0; t < Trace.COUNT; t++) {
                 int f = family(t);
                 if (here.isFamilyMet(f)
-                        && here.progress.standing(Situation.trace(t)).asked() == 0
+                        && here.progress.standing(t).asked() == 0
                         && asked.sinceInView(Families.at(f)) >= GuardRails.APART
                         && canAsk(t)) {
                     return turnFor(t);

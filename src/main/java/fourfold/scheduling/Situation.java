@@ -9,6 +9,7 @@ import fourfold.memory.Memory;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
+import fourfold.progress.Standing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -41,12 +42,11 @@ final class Situation {
         this.today = progress.localDay(at);
         this.practised = drill.practised(at);
         java.util.Arrays.fill(accurate, true);
-        for (Trace trace : Families.traces()) {
-            int i = trace.index();
-            int family = trace.family().index();
-            met[i] = progress.standing(trace).isMet();
-            familyMet[family] |= met[i];
-            accurate[family] &= progress.standing(trace).level().atLeast(Mastery.ACCURATE);
+        for (int i = 0; i < Trace.COUNT; i++) {
+            Standing standing = progress.standing(i);
+            met[i] = standing.isMet();
+            familyMet[FAMILY_OF[i]] |= met[i];
+            accurate[FAMILY_OF[i]] &= standing.level().atLeast(Mastery.ACCURATE);
         }
         for (Family family : progress.steering().held()) {
             held[family.index()] = true;

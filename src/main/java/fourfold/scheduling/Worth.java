@@ -1,7 +1,6 @@
 package fourfold.scheduling;
 
 import fourfold.facts.Families;
-import fourfold.facts.Trace;
 import fourfold.memory.Memory;
 import fourfold.memory.Parameters;
 import fourfold.progress.Standing;
@@ -26,8 +25,7 @@ final class Worth {
     private final long later;
     private final double enough;
     private final Duration quick;
-    private final double[] activationNext = new double[Trace.COUNT];
-    private final boolean[] known = new boolean[Trace.COUNT];
+    private final double[] activationNext;
 
     Worth(Situation here, Rules rules) {
         this.here = here;
@@ -36,16 +34,13 @@ final class Worth {
         long start = here.drill.sitting().startedAt().toEpochMilli();
         this.next = start + rules.nextDrill().toMillis();
         this.later = start + rules.later().toMillis();
+        this.activationNext = memory.activations(next);
         this.enough = memory.activationFor(rules.target());
         this.quick = here.progress.steering().settings().quick();
     }
 
     /** The activation that would be left at the next drill without practice. */
     double activationNext(int trace) {
-        if (!known[trace]) {
-            known[trace] = true;
-            activationNext[trace] = memory.activation(trace, next);
-        }
         return activationNext[trace];
     }
 
@@ -71,13 +66,13 @@ final class Worth {
     }
 
     private boolean restedLong(int trace) {
-        Standing standing = here.progress.standing(Situation.trace(trace));
+        Standing standing = here.progress.standing(trace);
         return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= LONGEST_GAP * DAY_MILLIS;
     }
 
     /** After success the next gap is no shorter than the one before. */
     private boolean restsStill(int trace) {
-        Standing standing = here.progress.standing(Situation.trace(trace));
+        Standing standing = here.progress.standing(trace);
         if (standing.asked() == 0) {
             return false;
         }
