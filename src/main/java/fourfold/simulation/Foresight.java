@@ -11,8 +11,8 @@ import java.util.List;
  * @param dueBelow a trace is worth asking while its strength at the first horizon is below this
  * @param mostWaiting no new family while more traces are worth asking than this
  */
-record Foresight(List<Duration> horizons, double enough, double dueBelow, int mostWaiting) {
-    Foresight {
+public record Foresight(List<Duration> horizons, double enough, double dueBelow, int mostWaiting) {
+    public Foresight {
         horizons = List.copyOf(horizons);
     }
 }

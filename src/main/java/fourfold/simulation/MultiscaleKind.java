@@ -16,7 +16,7 @@ public final class MultiscaleKind implements SimulatedLearnerKind {
     public SimulatedLearner create(long seed) {
         SplittableRandom dice = new SplittableRandom(seed * 31 + 2);
         MultiscaleMemory.Numbers numbers =
-                new MultiscaleMemory.Numbers(0.5, dice.nextDouble(0.9, 1.3), 1.03, 0.5, 0.15);
+                new MultiscaleMemory.Numbers(0.2, dice.nextDouble(0.4, 0.55), 1.1, 0.45, 0.15);
         return new SimulatedChild(seed, (trace, birth) -> new MultiscaleMemory(numbers));
     }
 }

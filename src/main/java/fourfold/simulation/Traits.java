@@ -5,7 +5,7 @@ import java.util.SplittableRandom;
 /**
  * What one simulated child is like, whatever its memory. All numbers set by hand within plausible bounds.
  *
- * @param ability added to every strength; spread 0.4
+ * @param ability added to every strength; mean −0.4, spread 0.4
  * @param pace factor on thinking times, about 0.75 to 1.35
  * @param firstKey seconds from seeing a digit to typing it, 0.6 to 1.0
  * @param nextKey seconds for each further key, Enter included, 0.35 to 0.6
@@ -26,7 +26,7 @@ record Traits(
 
     static Traits drawn(SplittableRandom dice, long seed) {
         return new Traits(
-                0.4 * within(dice.nextGaussian(), 2),
+                -0.4 + 0.4 * within(dice.nextGaussian(), 2),
                 Math.exp(0.15 * within(dice.nextGaussian(), 2)),
                 dice.nextDouble(0.6, 1.0),
                 dice.nextDouble(0.35, 0.6),
