@@ -31,7 +31,9 @@ import picocli.CommandLine.Spec;
             HoldCommand.class,
             ResetCommand.class,
             ChildrenCommand.class,
-            ExportCommand.class
+            ExportCommand.class,
+            SimulateCommand.class,
+            DemoDataCommand.class
         },
         footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
 final class App implements Callable<Integer> {

@@ -46,6 +46,15 @@ public record Question(Operation operation, int left, int right) implements Prom
         return operation == Operation.MULTIPLY ? Trace.product(family()) : Trace.quotient(family(), right);
     }
 
+    /** The index of {@link #trace()}, worked out without making one. */
+    public int traceIndex() {
+        if (operation == Operation.MULTIPLY) {
+            int high = Math.max(left, right);
+            return high * (high - 1) / 2 + Math.min(left, right) - 1;
+        }
+        return Families.COUNT + (right - 1) * Families.LARGEST_FACTOR + left / right - 1;
+    }
+
     /** b × a for a × b; the other division of the family for a quotient; the question itself in a square. */
     public Question turnAround() {
         return operation == Operation.MULTIPLY

@@ -2,7 +2,6 @@ package fourfold.memory;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
-import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
@@ -12,6 +11,16 @@ final class Ledger {
     /** A trace not asked for an hour is asked anew; only such answers judge the forecasts. Our own choice. */
     private static final long ANEW_MILLIS = 3_600_000;
 
+    /** Before any record: most re-asks are right, half of what was never taught here is known. Our own choice. */
+    private static final double USUAL_AGAIN = 0.8;
+
+    private static final double USUAL_KNOWN = 0.5;
+
+    /** How far one more outcome moves these two running means. Our own choice. */
+    private static final double AGAIN_STEP = 0.05;
+
+    private static final double KNOWN_STEP = 0.3;
+
     private static final int[] PRODUCT_OF = productOfEachTrace();
 
     final Parameters parameters;
@@ -19,8 +28,10 @@ final class Ledger {
     private final boolean[] owned = new boolean[Trace.COUNT];
     private final Kin kin;
     private final double[] strengths;
-    private final double[] logLikelihoods;
+    private final double[] likelihoods;
     Pace pace;
+    double rightAgain = USUAL_AGAIN;
+    double known = USUAL_KNOWN;
     private double clock;
     private long millis;
     private boolean started;
@@ -32,7 +43,7 @@ final class Ledger {
         this.kin = new Kin(parameters);
         this.pace = Pace.usual(parameters);
         this.strengths = new double[parameters.rates()];
-        this.logLikelihoods = new double[parameters.rates()];
+        this.likelihoods = new double[parameters.rates()];
     }
 
     Ledger(Ledger other) {
@@ -40,11 +51,13 @@ final class Ledger {
         this.traces = other.traces.clone();
         this.kin = new Kin(other.kin);
         this.pace = other.pace;
+        this.rightAgain = other.rightAgain;
+        this.known = other.known;
         this.clock = other.clock;
         this.millis = other.millis;
         this.started = other.started;
         this.strengths = new double[parameters.rates()];
-        this.logLikelihoods = new double[parameters.rates()];
+        this.likelihoods = new double[parameters.rates()];
     }
 
     /** The memory's own time: silence longer than a pause counts only by the share that lies between drills. */
@@ -57,6 +70,15 @@ final class Ledger {
     /** The strength of a trace, with what a quotient gains from its product. */
     double strength(int trace, double at) {
         return traces[trace].strength(at) + helped(trace, at);
+    }
+
+    /** The strengths of all traces; products come first, so their quotients find them worked out. */
+    void strengths(double at, double[] all) {
+        for (int i = 0; i < all.length; i++) {
+            int product = PRODUCT_OF[i];
+            double help = product == i ? 0 : parameters.fromProducts() * all[product];
+            all[i] = traces[i].strength(at) + help;
+        }
     }
 
     private double helped(int trace, double at) {
@@ -73,7 +95,7 @@ final class Ledger {
         if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
             return;
         }
-        int index = index(question);
+        int index = question.traceIndex();
         long at = answer.askedAt().toEpochMilli();
         clock = clockAt(at);
         millis = started ? Math.max(millis, at) : at;
@@ -118,6 +140,12 @@ final class Ledger {
         double thinking = Math.max(parameters.leastThinking(), seconds);
         boolean recalled = right && thinking <= parameters.limit();
         TraceState trace = traces[index];
+        if (answer.purpose() == Purpose.AGAIN && !trace.lastRight() && millis - trace.askedAt() < ANEW_MILLIS) {
+            rightAgain += AGAIN_STEP * ((right ? 1 : 0) - rightAgain);
+        }
+        if (answer.purpose() == Purpose.PROBE) {
+            known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
+        }
         Forecast forecast = new Forecast(strength, pace, parameters);
         if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
             pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
@@ -125,43 +153,15 @@ final class Ledger {
         if (trace.presentations() == 0 && recalled) {
             trace.bringAlong(strengths);
         }
+        Likelihood likelihood = new Likelihood(right, timed ? Math.log(thinking) : 0, pace, parameters);
         double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
-            double activation = Math.log(strengths[k] + help);
-            logLikelihoods[k] = Math.log(likelihood(right, timed ? Math.log(thinking) : 0, activation));
+            likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }
-        trace.weigh(logLikelihoods);
+        trace.weigh(likelihoods, right);
         if (recalled && trace.presentations() > 0) {
             pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
         }
-    }
-
-    /** How likely the answer is at an activation: recalled and log-normal in time, or worked out, or missed. */
-    private double likelihood(boolean right, double logThinking, double activation) {
-        double recalled = Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
-        if (!right) {
-            return recalled * parameters.slips() + (1 - recalled) * (1 - parameters.workedOut()) + 1e-3;
-        }
-        double fast = density(logThinking - pace.level() + parameters.speedUp() * activation, parameters.spread());
-        double slow = density(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread());
-        return recalled * (1 - parameters.slips()) * (recalled == 0 ? 0 : fast)
-                + (1 - recalled) * parameters.workedOut() * slow
-                + 1e-3;
-    }
-
-    private static double density(double off, double spread) {
-        double z = off / spread;
-        return Math.exp(-z * z / 2) / (spread * 2.5066282746310002);
-    }
-
-    private static int index(Question question) {
-        int left = question.left();
-        int right = question.right();
-        if (question.operation() == Operation.MULTIPLY) {
-            int high = Math.max(left, right);
-            return high * (high - 1) / 2 + Math.min(left, right) - 1;
-        }
-        return Families.COUNT + (right - 1) * Families.LARGEST_FACTOR + left / right - 1;
     }
 
     private static int[] productOfEachTrace() {

@@ -77,9 +77,64 @@ public final class Memory {
         return new Forecast(ledger.strength(trace, later) + gained, ledger.pace, parameters);
     }
 
+    /** The activation of a trace at a moment in milliseconds since 1970, as in its forecast. */
+    public double activation(int trace, long atMillis) {
+        return Math.log(ledger.strength(trace, ledger.clockAt(atMillis)));
+    }
+
+    /** The activations of all traces at a moment in milliseconds since 1970, by trace index; quicker than one by one. */
+    public double[] activations(long atMillis) {
+        double[] all = new double[Trace.COUNT];
+        ledger.strengths(ledger.clockAt(atMillis), all);
+        for (int i = 0; i < all.length; i++) {
+            all[i] = Math.log(all[i]);
+        }
+        return all;
+    }
+
+    /** The activation a trace would have later after one more presentation before; see {@link #forecastAfterPractice}. */
+    public double activationAfterPractice(int trace, long practisedAt, long laterMillis) {
+        return forecastAfterPractice(trace, practisedAt, laterMillis).activation();
+    }
+
+    /**
+     * The activation at which an answer is right within the child's limit with that chance.
+     *
+     * @param chance above 0 and below 1; the result is between −8 and 4, whatever the chance
+     */
+    public double activationFor(double chance) {
+        double low = -8;
+        double high = 4;
+        while (high - low > 0.002) {
+            double middle = (low + high) / 2;
+            Forecast forecast = new Forecast(Math.exp(middle), ledger.pace, ledger.parameters);
+            if (forecast.chanceRightWithin(ledger.parameters.limit()) < chance) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    /** How often the child is right when a missed fact is asked again in the same drill, 0 to 1, lately. */
+    public double chanceRightAgain() {
+        return ledger.rightAgain;
+    }
+
+    /** How often a family asked before it was ever taught here was known, 0 to 1, lately. */
+    public double chanceKnown() {
+        return ledger.known;
+    }
+
     /** A trace's rate of forgetting, 0.06 to 0.46 with the usual parameters: higher fades faster. */
     public double rate(Trace trace) {
         return ledger.trace(trace.index()).rate();
+    }
+
+    /** When a trace was last presented, milliseconds since 1970; 0 if never. */
+    public long lastAsked(int trace) {
+        return ledger.trace(trace).askedAt();
     }
 
     /** How often a trace has been presented, answers with the right one in view counted too. */

@@ -119,6 +119,11 @@ public final class MotorTime {
         return cells[cell(expected, surface)].isKnown();
     }
 
+    /** Whether five copies of one digit and five of two have been seen on that surface. */
+    public boolean isKnown(Surface surface) {
+        return isKnown(9, surface) && isKnown(99, surface);
+    }
+
     private void estimate(int cell) {
         int nearest = nearestKnown(cell);
         double first = USUAL_FIRST_KEY;

@@ -1,5 +1,7 @@
 package fourfold.memory;
 
+import java.time.Duration;
+
 /**
  * Every constant of the memory model. Activations are natural logarithms; times are seconds of thinking unless said
  * otherwise. "Published" names where the form and the value come from (values from memory of the papers); "our own
@@ -24,13 +26,15 @@ package fourfold.memory;
  * @param family weight of a trace of the same family when a rate is first guessed, 0 to 2. Our own choice
  * @param table weight of a trace of the same table, 0 to 2. Our own choice
  * @param size weight of a trace of the same size of product, 0 to 2. Our own choice
- * @param memoryOfEvidence what is kept of the evidence on a rate at each new answer, 0.8 to 1. Our own choice
+ * @param drift share of the evidence on a rate that each new answer gives back to all rates alike, 0 to 0.2, for what
+ *     a child once forgot fast may fade slowly later. Our own choice
  * @param threshold τ, the activation recalled half the time, −3 to 1. Published: −0.704 (2005), −0.8 (2009)
  * @param noise s, the softness of that threshold, 0.05 to 1. Published: 0.255 (2005)
  * @param slips chance of a wrong answer though the fact was recalled, 0 to 0.2. Our own choice
  * @param speedUp ln seconds of thinking gained per unit of activation, 0.1 to 1.5. Published form F·e^(−m) has 1; one half
  *     is our own choice
  * @param spread standard deviation of ln thinking time, 0.1 to 1. Form published (van der Linden 2006), value our own
+ * @param heedTimes how far thinking times count as evidence, 0 (not at all) to 1 (in full). Our own choice
  * @param leastThinking thinking times below this count as this, seconds, 0.05 to 1: subtracting the hands' median leaves
  *     nought too often. Our own choice
  * @param usualPace ln seconds of thinking at activation nought before any evidence, −2 to 2. Published: F = 1 s (2009)
@@ -66,12 +70,13 @@ public record Parameters(
         double family,
         double table,
         double size,
-        double memoryOfEvidence,
+        double drift,
         double threshold,
         double noise,
         double slips,
         double speedUp,
         double spread,
+        double heedTimes,
         double leastThinking,
         double usualPace,
         double paceTrust,
@@ -86,8 +91,8 @@ public record Parameters(
         double correction,
         double steepness) {
     private static final Parameters USUAL = new Parameters(
-            120, 0.025, 0.22, 1.2, 0.06, 0.05, 9, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.97, -0.8, 0.3, 0.025,
-            0.5, 0.4, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
+            120, 0.025, 0.22, 1.2, 0.06, 0.06, 7, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.02, -0.8, 0.3, 0.025,
+            0.5, 0.4, 1, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
 
     public Parameters {
         within("pause", pause, 1, 3600);
@@ -107,17 +112,18 @@ public record Parameters(
         within("family", family, 0, 2);
         within("table", table, 0, 2);
         within("size", size, 0, 2);
-        within("memory of evidence", memoryOfEvidence, 0.8, 1);
+        within("drift", drift, 0, 0.2);
         within("threshold", threshold, -3, 1);
         within("noise", noise, 0.05, 1);
         within("slips", slips, 0, 0.2);
         within("speed-up", speedUp, 0.1, 1.5);
         within("spread", spread, 0.1, 1);
+        within("heed times", heedTimes, 0, 1);
         within("least thinking", leastThinking, 0.05, 1);
         within("usual pace", usualPace, -2, 2);
         within("pace trust", paceTrust, 1, 100);
         within("pace memory", paceMemory, 20, 2000);
-        within("worked out", workedOut, 0, 0.95);
+        within("worked out", workedOut, 0, Math.min(0.95, 1 - slips));
         within("working out", workingOut, 2, 20);
         within("working spread", workingSpread, 0.1, 1);
         within("from products", fromProducts, 0, 1);
@@ -131,6 +137,46 @@ public record Parameters(
     /** The constants the program uses. */
     public static Parameters usual() {
         return USUAL;
+    }
+
+    /** The same constants with another limit for a quick answer. */
+    public Parameters withLimit(Duration quick) {
+        return new Parameters(
+                pause,
+                betweenDrills,
+                decayScale,
+                strongest,
+                slowestRate,
+                rateStep,
+                rates,
+                usualRate,
+                ruleRate,
+                squareRate,
+                rateSpread,
+                priorStrength,
+                family,
+                table,
+                size,
+                drift,
+                threshold,
+                noise,
+                slips,
+                speedUp,
+                spread,
+                heedTimes,
+                leastThinking,
+                usualPace,
+                paceTrust,
+                paceMemory,
+                workedOut,
+                workingOut,
+                workingSpread,
+                fromProducts,
+                broughtAlong,
+                broughtAge,
+                quick.toMillis() / 1000.0,
+                correction,
+                steepness);
     }
 
     /** The rate of forgetting with that place on the grid of rates, from 0. */

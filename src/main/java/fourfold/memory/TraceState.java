@@ -14,11 +14,13 @@ final class TraceState {
     private long askedAt;
     private int presentations;
     private int answers;
+    private boolean lastRight;
 
     TraceState(Parameters parameters) {
         this.parameters = parameters;
         this.sums = new double[parameters.rates() * FadingSum.TERMS];
         this.evidence = new double[parameters.rates()];
+        java.util.Arrays.fill(evidence, 1.0 / parameters.rates());
         this.mixture = new double[FadingSum.TERMS];
         this.rate = parameters.usualRate();
     }
@@ -33,6 +35,7 @@ final class TraceState {
         this.askedAt = other.askedAt;
         this.presentations = other.presentations;
         this.answers = other.answers;
+        this.lastRight = other.lastRight;
     }
 
     /** Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. */
@@ -89,11 +92,18 @@ final class TraceState {
         presentations++;
     }
 
-    /** Lets older evidence pale and adds the new, one natural logarithm of a likelihood for each rate. */
-    void weigh(double[] logLikelihoods) {
+    /** Weighs the rates by how likely each makes the new answer; a little of the weight drifts back to all alike. */
+    void weigh(double[] likelihoods, boolean right) {
         answers++;
+        lastRight = right;
+        double sum = 0;
         for (int k = 0; k < evidence.length; k++) {
-            evidence[k] = parameters.memoryOfEvidence() * evidence[k] + logLikelihoods[k];
+            evidence[k] *= likelihoods[k];
+            sum += evidence[k];
+        }
+        double alike = parameters.drift() / evidence.length;
+        for (int k = 0; k < evidence.length; k++) {
+            evidence[k] = (1 - parameters.drift()) * evidence[k] / sum + alike;
         }
     }
 
@@ -104,26 +114,28 @@ final class TraceState {
         rate = 0;
         for (int k = 0; k < weights.length; k++) {
             rate += weights[k] * parameters.rate(k);
-            if (weights[k] > 1e-9) {
-                for (int i = 0; i < FadingSum.TERMS; i++) {
-                    mixture[i] += weights[k] * sums[k * FadingSum.TERMS + i];
-                }
+            int from = k * FadingSum.TERMS;
+            for (int i = 0; i < FadingSum.TERMS; i++) {
+                mixture[i] += weights[k] * sums[from + i];
             }
         }
     }
 
+    /** Evidence times a normal density around what is expected; on even steps the density is a running product. */
     private double[] weights(double expectedRate) {
         double[] weights = new double[evidence.length];
-        double best = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < weights.length; k++) {
-            double off = (parameters.rate(k) - expectedRate) / parameters.rateSpread();
-            weights[k] = evidence[k] - off * off / 2;
-            best = Math.max(best, weights[k]);
-        }
+        double spread = parameters.rateSpread();
+        double step = parameters.rateStep() / spread;
+        double off = (parameters.slowestRate() - Math.max(0, expectedRate)) / spread;
+        double density = Math.exp(-off * off / 2);
+        double growth = Math.exp(-off * step - step * step / 2);
+        double slowing = Math.exp(-step * step);
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
-            weights[k] = Math.exp(weights[k] - best);
+            weights[k] = evidence[k] * (density + 1e-12);
             sum += weights[k];
+            density *= growth;
+            growth *= slowing;
         }
         for (int k = 0; k < weights.length; k++) {
             weights[k] /= sum;
@@ -159,6 +171,11 @@ final class TraceState {
     /** How often it was presented, answers in view counted too. */
     int presentations() {
         return presentations;
+    }
+
+    /** Whether the last answer from memory was right; false if there was none. */
+    boolean lastRight() {
+        return lastRight;
     }
 
     /** How many answers from memory have been weighed. */

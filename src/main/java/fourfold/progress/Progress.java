@@ -6,7 +6,9 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
+import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
+import fourfold.memory.Parameters;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -21,6 +23,7 @@ import java.util.function.Consumer;
 public final class Progress {
     private final Steering steering;
     private final MotorTime motor;
+    private final Memory memory;
     private final Standing[] standings;
     private final long answers;
     private final Optional<Answer> lastAnswer;
@@ -29,12 +32,14 @@ public final class Progress {
     private Progress(
             Steering steering,
             MotorTime motor,
+            Memory memory,
             Standing[] standings,
             long answers,
             Optional<Answer> lastAnswer,
             Optional<DrillSoFar> drill) {
         this.steering = steering;
         this.motor = motor;
+        this.memory = memory;
         this.standings = standings;
         this.answers = answers;
         this.lastAnswer = lastAnswer;
@@ -45,7 +50,15 @@ public final class Progress {
     public static Progress blank(Steering steering) {
         Standing[] standings = new Standing[Trace.COUNT];
         Arrays.fill(standings, Standing.UNMET);
-        return new Progress(steering, MotorTime.unknown(), standings, 0, Optional.empty(), Optional.empty());
+        Parameters parameters = Parameters.usual().withLimit(steering.settings().quick());
+        return new Progress(
+                steering,
+                MotorTime.unknown(),
+                Memory.blank(parameters),
+                standings,
+                0,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** The fold of a log that is at hand as a list. */
@@ -57,53 +70,71 @@ public final class Progress {
 
     /** A long log folded without copying: give it every answer, oldest first, then ask for the progress. */
     public static final class Fold implements Consumer<Answer> {
+        private final Memory.Fold memory;
         private Progress sum;
 
         /** A fold under what the parent's acts came to. */
         public Fold(Steering steering) {
             sum = blank(steering);
+            memory = sum.memory.fold();
         }
 
         @Override
         public void accept(Answer answer) {
-            sum = sum.with(answer, sum.standings, Optional.empty());
+            if (sum.counts(answer)) {
+                memory.take(answer, sum.motor);
+            }
+            sum = sum.with(answer, sum.standings, sum.memory, Optional.empty());
         }
 
         /** What all answers so far come to; the fold must not be used any more afterwards. */
         public Progress progress() {
-            return sum;
+            return new Progress(
+                    sum.steering,
+                    sum.motor,
+                    memory.memory(),
+                    sum.standings,
+                    sum.answers,
+                    sum.lastAnswer,
+                    Optional.empty());
         }
     }
 
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
-        return with(answer, standings.clone(), drill.map(d -> d.after(answer)));
+        Memory remembered = counts(answer) ? memory.after(answer, motor) : memory;
+        return with(answer, standings.clone(), remembered, drill.map(d -> d.after(answer)));
     }
 
-    private Progress with(Answer answer, Standing[] into, Optional<DrillSoFar> drillAfter) {
-        MotorTime motorAfter = motor.after(answer);
-        answer.question().filter(q -> counts(q.family(), answer)).ifPresent(q -> {
-            int i = q.trace().index();
+    private Progress with(Answer answer, Standing[] into, Memory remembered, Optional<DrillSoFar> drillAfter) {
+        if (counts(answer)) {
+            int i = answer.question().orElseThrow().traceIndex();
             into[i] = into[i].after(
                     answer, motor.thinking(answer), steering.settings().quick());
-        });
-        return new Progress(steering, motorAfter, into, answers + 1, Optional.of(answer), drillAfter);
+        }
+        return new Progress(
+                steering, motor.after(answer), remembered, into, answers + 1, Optional.of(answer), drillAfter);
     }
 
-    private boolean counts(Family family, Answer answer) {
-        return steering.begunAgain(family)
-                .filter(since -> answer.askedAt().isBefore(since))
-                .isEmpty();
+    /** Whether the answer is to a question whose family was not begun again after it. */
+    private boolean counts(Answer answer) {
+        return answer.question()
+                .filter(q -> steering.begunAgain(q.family())
+                        .filter(since -> answer.askedAt().isBefore(since))
+                        .isEmpty())
+                .isPresent();
     }
 
     /** With a drill begun. */
     public Progress beginning(Sitting sitting) {
-        return new Progress(steering, motor, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
+        return new Progress(
+                steering, motor, memory, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
     }
 
     /** With so much more of the drill's time spent in pauses. */
     public Progress pausedFor(Duration pause) {
-        return new Progress(steering, motor, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
+        return new Progress(
+                steering, motor, memory, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
     }
 
     /** The drill that is going on. */
@@ -121,6 +152,11 @@ public final class Progress {
         return motor;
     }
 
+    /** What the child remembers, as far as the answers tell. */
+    public Memory memory() {
+        return memory;
+    }
+
     /** How many answers there are, of every purpose. */
     public long answers() {
         return answers;
@@ -134,6 +170,11 @@ public final class Progress {
     /** How one trace stands. */
     public Standing standing(Trace trace) {
         return standings[trace.index()];
+    }
+
+    /** How the trace with that index stands. */
+    public Standing standing(int trace) {
+        return standings[trace];
     }
 
     /** Whether any of the family's facts was met here (since it was last begun again). */

@@ -159,6 +159,24 @@ public final class Standing {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay + GROWING_GAPS[gapStep]);
     }
 
+    /**
+     * The gap in days that was last bridged with success: the last day's answers were all right, the first of them within
+     * the limit, and so many days had passed since the day before. Nought where that is not so or there is no gap yet.
+     */
+    public long bridged(Duration limit) {
+        int first = 0;
+        while (first + 1 < kept && days[first + 1] == lastDay) {
+            first++;
+        }
+        for (int i = 0; i <= first; i++) {
+            if (kept == 0 || thinking[i] == WRONG) {
+                return 0;
+            }
+        }
+        boolean quick = thinking[first] <= limit.toMillis();
+        return quick && first + 1 < kept ? lastDay - days[first + 1] : 0;
+    }
+
     /** Median thinking time of the right and timed answers among the last ten; empty if there are none. */
     public Optional<Duration> medianThinking() {
         return median(WINDOW).map(Duration::ofMillis);

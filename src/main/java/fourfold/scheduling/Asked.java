@@ -30,7 +30,9 @@ final class Asked {
     private final List<Family> introduced = new ArrayList<>();
     private final int[] introducedAgo = filled(Families.COUNT);
     private final List<Question> recent = new ArrayList<>();
+    private final List<Family> recentFamilies = new ArrayList<>();
     private final int turns;
+    private int right;
 
     Asked(DrillSoFar drill) {
         turns = drill.turns();
@@ -42,16 +44,19 @@ final class Asked {
                 continue;
             }
             Question question = asked.get();
-            int family = question.family().index();
+            int family = Situation.familyOf(question.traceIndex());
+            Family its = Families.at(family);
             if (answer.purpose() == Purpose.INTRODUCE) {
                 noteInView(question, ago);
                 continue;
             }
             ago++;
-            if (recent.size() < 3) {
+            if (ago <= 3) {
                 recent.add(question);
+                recentFamilies.add(its);
             }
-            int trace = question.trace().index();
+            int trace = question.traceIndex();
+            right += answer.isCorrect() ? 1 : 0;
             if (traceAgo[trace] == NEVER) {
                 traceAgo[trace] = ago;
                 lastRight[trace] = answer.isCorrect();
@@ -69,10 +74,10 @@ final class Asked {
     }
 
     private void noteInView(Question question, int ago) {
-        int family = question.family().index();
+        int family = Situation.familyOf(question.traceIndex());
         introducedAgo[family] = Math.min(introducedAgo[family], ago);
-        if (!introduced.contains(question.family())) {
-            introduced.add(question.family());
+        if (!introduced.contains(Families.at(family))) {
+            introduced.add(Families.at(family));
         }
     }
 
@@ -124,6 +129,41 @@ final class Asked {
     /** The last three questions asked from memory, newest first. */
     List<Question> recent() {
         return recent;
+    }
+
+    /** The family of the {@code i}-th of the last three questions, newest first. */
+    Family recentFamily(int i) {
+        return recentFamilies.get(i);
+    }
+
+    /** How many questions from memory were answered rightly. */
+    int right() {
+        return right;
+    }
+
+    /** How often the trace with that index was asked. */
+    int times(int trace) {
+        return timesAsked[trace];
+    }
+
+    /** Turns since the trace with that index was asked. */
+    int ago(int trace) {
+        return traceAgo[trace];
+    }
+
+    /** How often the trace with that index was missed. */
+    int errors(int trace) {
+        return errors[trace];
+    }
+
+    /** Whether the last answer to the trace with that index was right. */
+    boolean lastRight(int trace) {
+        return lastRight[trace];
+    }
+
+    /** As {@link #owedSince(Family)}, by the family's index. */
+    int owedSince(int family) {
+        return owedSince[family];
     }
 
     private static int[] filled(int length) {

@@ -102,4 +102,11 @@ class FamiliesTest {
         assertThrows(IllegalArgumentException.class, () -> new Fact(Operation.DIVIDE, 56, 9));
         assertThrows(IllegalArgumentException.class, () -> new Fact(Operation.DIVIDE, 110, 10));
     }
+
+    @Test
+    void a_question_knows_the_index_of_its_trace() {
+        for (Question question : Families.questions()) {
+            assertEquals(question.trace().index(), question.traceIndex(), question.toString());
+        }
+    }
 }

@@ -1,0 +1,120 @@
+package fourfold.scheduling;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** When a new family joins, and how: asked first where the child has mostly known them, taught otherwise. */
+final class Opening {
+    /** A handful of families makes practice possible; until then nothing else can be asked. Our own choice. */
+    private static final int FEWEST = 3;
+
+    /** A new family needs so much of the drill to be asked again in it. Our own choice. */
+    private static final Duration ROOM = Duration.ofSeconds(100);
+
+    /** Asked before it is taught while at least this share turned out to be known. Our own choice. */
+    private static final double WORTH_ASKING = 0.45;
+
+    private final Situation here;
+    private final Rules rules;
+
+    Opening(Situation here, Rules rules) {
+        this.here = here;
+        this.rules = rules;
+    }
+
+    /** A family that was asked first and not known: it is taught at once. */
+    Optional<Turn> teach() {
+        Optional<Answer> last = here.drill.last();
+        if (last.isEmpty() || last.get().purpose() != Purpose.INTRODUCE) {
+            return Optional.empty();
+        }
+        Family family = last.get().question().orElseThrow().family();
+        for (int division : Situation.divisionsOf(family.index())) {
+            if (here.isMet(division)) {
+                return Optional.empty();
+            }
+        }
+        return here.isHeld(family.index()) ? Optional.empty() : Optional.of(introduce(family));
+    }
+
+    /** A new family, if one may join now. */
+    Optional<Turn> join(int waiting) {
+        int metFamilies = 0;
+        for (int f = 0; f < Families.COUNT; f++) {
+            metFamilies += here.isFamilyMet(f) ? 1 : 0;
+        }
+        if (metFamilies == Families.COUNT || !mayJoin(metFamilies, waiting)) {
+            return Optional.empty();
+        }
+        boolean nothingElse = metFamilies == 0;
+        return here.progress
+                .nextNew()
+                .filter(f -> nothingElse || here.allows(f))
+                .map(this::first);
+    }
+
+    /** The family that comes next, whatever the rules of pace say. */
+    Optional<Turn> atLast() {
+        return here.progress.nextNew().map(this::introduce);
+    }
+
+    private Turn first(Family family) {
+        boolean ask = rules.probes() && here.memory.chanceKnown() >= WORTH_ASKING;
+        return ask ? new Turn(Question.product(family.low(), family.high()), Purpose.PROBE) : introduce(family);
+    }
+
+    private Turn introduce(Family family) {
+        return new Turn(Question.product(family.low(), family.high()), Purpose.INTRODUCE);
+    }
+
+    private boolean mayJoin(int metFamilies, int waiting) {
+        Duration left = here.drill.sitting().planned().minus(here.practised);
+        if (left.compareTo(ROOM) <= 0) {
+            return false;
+        }
+        if (metFamilies < FEWEST) {
+            return true;
+        }
+        int most = Math.min(rules.mostNew(), here.progress.steering().settings().newInDrill());
+        return waiting <= rules.mostWaiting() && here.shaky() < rules.mostShaky() && paced(most);
+    }
+
+    /** Whether fewer than so many families were taught in this drill, and the last of them long enough ago. */
+    private boolean paced(int most) {
+        int taught = 0;
+        boolean[] seen = new boolean[Families.COUNT];
+        Optional<Instant> latest = Optional.empty();
+        for (Answer answer : here.drill.newestFirst()) {
+            if (answer.purpose() != Purpose.INTRODUCE) {
+                continue;
+            }
+            Family family = answer.question().orElseThrow().family();
+            if (seen[family.index()] || !isNewToday(family)) {
+                continue;
+            }
+            seen[family.index()] = true;
+            taught++;
+            latest = latest.isEmpty() ? Optional.of(answer.askedAt()) : latest;
+        }
+        boolean restedEnough = latest.map(
+                        l -> here.now - l.toEpochMilli() >= rules.newEvery().toMillis())
+                .orElse(true);
+        return taught < most && restedEnough;
+    }
+
+    private boolean isNewToday(Family family) {
+        for (Trace trace : family.traces()) {
+            if (here.progress.standing(trace).asked() > here.asked.times(trace)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,60 @@
+package fourfold.scheduling;
+
+import java.time.Duration;
+
+/**
+ * The constants of the policy that practises for lasting gain. Those without a source are our own choice, set with the
+ * benchmark's tuning children.
+ *
+ * @param target a trace is due if, left alone, its chance of a quick right answer at the next drill is below this; 0.5
+ *     to 0.99
+ * @param nextDrill how far away the next drill is taken to be, from the beginning of this one
+ * @param later the second moment at which a gain is looked at; a lasting one
+ * @param newEvery the least time between two new families
+ * @param mostNew the most new families in a drill, beside the parent's own limit; known ones do not count
+ * @param mostWaiting no new family while more traces are due
+ * @param mostShaky no new family while so many families are below accurate
+ * @param againAfter others asked before a missed fact comes back, for a child who is usually right then
+ * @param againSoon the same for a child who usually is not
+ * @param usuallyRight the chance of being right at a re-ask from which on it counts as usual
+ * @param pairs whether a product brings its inverse along
+ * @param ahead whether the largest gain per second comes first, or the least certain
+ * @param probes whether a family may be asked before it is taught, to see whether it is known
+ * @param growing whether gaps grow after success whatever the forecast says
+ */
+public record Rules(
+        double target,
+        Duration nextDrill,
+        Duration later,
+        Duration newEvery,
+        int mostNew,
+        int mostWaiting,
+        int mostShaky,
+        int againAfter,
+        int againSoon,
+        double usuallyRight,
+        boolean pairs,
+        boolean ahead,
+        boolean probes,
+        boolean growing) {
+    private static final Rules USUAL = new Rules(
+            0.95,
+            Duration.ofHours(40),
+            Duration.ofDays(20),
+            Duration.ofSeconds(150),
+            2,
+            15,
+            8,
+            8,
+            3,
+            0.5,
+            true,
+            true,
+            true,
+            true);
+
+    /** The rules the program uses. */
+    public static Rules usual() {
+        return USUAL;
+    }
+}

@@ -1,0 +1,148 @@
+package fourfold.scheduling;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.memory.Memory;
+import fourfold.progress.DrillSoFar;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+import fourfold.progress.Standing;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/** All that one choice looks at, laid out by trace and family index so that a look costs next to nothing. */
+final class Situation {
+    private static final boolean[][] NEIGHBOURS = neighbours();
+    private static final int[][] DIVISIONS = divisions();
+    private static final int[] FAMILY_OF =
+            Families.traces().stream().mapToInt(t -> t.family().index()).toArray();
+
+    final Progress progress;
+    final DrillSoFar drill;
+    final Asked asked;
+    final Memory memory;
+    final long now;
+    final long today;
+    final Duration practised;
+    private final boolean[] met = new boolean[Trace.COUNT];
+    private final boolean[] familyMet = new boolean[Families.COUNT];
+    private final boolean[] accurate = new boolean[Families.COUNT];
+    private final boolean[] held = new boolean[Families.COUNT];
+
+    Situation(Progress progress, DrillSoFar drill, Instant at) {
+        this.progress = progress;
+        this.drill = drill;
+        this.asked = new Asked(drill);
+        this.memory = progress.memory();
+        this.now = at.toEpochMilli();
+        this.today = progress.localDay(at);
+        this.practised = drill.practised(at);
+        java.util.Arrays.fill(accurate, true);
+        for (int i = 0; i < Trace.COUNT; i++) {
+            Standing standing = progress.standing(i);
+            met[i] = standing.isMet();
+            familyMet[FAMILY_OF[i]] |= met[i];
+            accurate[FAMILY_OF[i]] &= standing.level().atLeast(Mastery.ACCURATE);
+        }
+        for (Family family : progress.steering().held()) {
+            held[family.index()] = true;
+        }
+    }
+
+    /** The index of the family of the trace with that index. */
+    static int familyOf(int trace) {
+        return FAMILY_OF[trace];
+    }
+
+    static Trace trace(int index) {
+        return Families.traces().get(index);
+    }
+
+    static boolean isProduct(int trace) {
+        return trace < Families.COUNT;
+    }
+
+    /** The divisions of the family with that index: one or two traces. */
+    static int[] divisionsOf(int family) {
+        return DIVISIONS[family];
+    }
+
+    boolean isMet(int trace) {
+        return met[trace];
+    }
+
+    boolean isFamilyMet(int family) {
+        return familyMet[family];
+    }
+
+    boolean isHeld(int family) {
+        return held[family];
+    }
+
+    boolean isAccurate(int family) {
+        return accurate[family];
+    }
+
+    /** How many families were met and are below accurate; held ones do not count. */
+    int shaky() {
+        int count = 0;
+        for (int f = 0; f < Families.COUNT; f++) {
+            count += familyMet[f] && !accurate[f] && !held[f] ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Whether the rails allow a fact of this trace now; see {@link GuardRails}. */
+    boolean allows(Trace trace) {
+        return allows(trace.family());
+    }
+
+    /** Whether the rails allow a fact of this family now. */
+    boolean allows(Family family) {
+        int f = family.index();
+        if (held[f] || asked.ago(family) < GuardRails.APART) {
+            return false;
+        }
+        List<Question> recent = asked.recent();
+        for (int i = 0; i < recent.size(); i++) {
+            Family before = asked.recentFamily(i);
+            if (i == 0 && before.product() == family.product()) {
+                return false;
+            }
+            if (NEIGHBOURS[before.index()][f] && !(accurate[before.index()] && accurate[f])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the last question had the same product. */
+    boolean repeats(Family family) {
+        return !asked.recent().isEmpty() && asked.recentFamily(0).product() == family.product();
+    }
+
+    private static boolean[][] neighbours() {
+        boolean[][] all = new boolean[Families.COUNT][Families.COUNT];
+        for (Family a : Families.all()) {
+            for (Family b : Families.all()) {
+                all[a.index()][b.index()] = GuardRails.areNeighbours(a, b);
+            }
+        }
+        return all;
+    }
+
+    private static int[][] divisions() {
+        int[][] all = new int[Families.COUNT][];
+        for (Family family : Families.all()) {
+            all[family.index()] = family.traces().stream()
+                    .filter(t -> t.operation() == Operation.DIVIDE)
+                    .mapToInt(Trace::index)
+                    .toArray();
+        }
+        return all;
+    }
+}

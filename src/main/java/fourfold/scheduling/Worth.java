@@ -1,0 +1,133 @@
+package fourfold.scheduling;
+
+import fourfold.facts.Families;
+import fourfold.memory.Memory;
+import fourfold.memory.Parameters;
+import fourfold.progress.Standing;
+import java.time.Duration;
+
+/** What asking a trace now is worth, by the child's memory. */
+final class Worth {
+    private static final long DAY_MILLIS = 86_400_000L;
+    private static final long LONGEST_GAP = 30;
+    private static final int FOCUS_TIMES = 3;
+
+    /** Seconds that a right and a wrong answer cost with what follows them, and log odds that count as fluent. */
+    private static final double RIGHT_COSTS = 4;
+
+    private static final double WRONG_COSTS = 9;
+    private static final double FLUENT_ODDS = 3.3;
+
+    private final Situation here;
+    private final Rules rules;
+    private final Memory memory;
+    private final long next;
+    private final long later;
+    private final double enough;
+    private final Duration quick;
+    private final double[] activationNext;
+
+    Worth(Situation here, Rules rules) {
+        this.here = here;
+        this.rules = rules;
+        this.memory = here.memory;
+        long start = here.drill.sitting().startedAt().toEpochMilli();
+        this.next = start + rules.nextDrill().toMillis();
+        this.later = start + rules.later().toMillis();
+        this.activationNext = memory.activations(next);
+        this.enough = memory.activationFor(rules.target());
+        this.quick = here.progress.steering().settings().quick();
+    }
+
+    /** The activation that would be left at the next drill without practice. */
+    double activationNext(int trace) {
+        return activationNext[trace];
+    }
+
+    /** The chance of a right answer within the child's limit now. */
+    double chanceNow(int trace) {
+        return memory.forecast(trace, here.now).chanceRightWithin(quick);
+    }
+
+    /** Whether the trace would not be quick enough at the next drill, and has rested as long as it should. */
+    boolean isDue(int trace) {
+        if (activationNext(trace) >= enough && !restedLong(trace)) {
+            return false;
+        }
+        return !rules.growing() || !restsStill(trace);
+    }
+
+    /** Whether the parent wants the trace practised, and it was not asked often enough in this drill yet. */
+    boolean isFocused(int trace) {
+        if (here.progress.steering().focused().isEmpty() || here.asked.times(trace) >= FOCUS_TIMES) {
+            return false;
+        }
+        return here.isMet(trace) && here.progress.isFocused(Families.at(Situation.familyOf(trace)));
+    }
+
+    private boolean restedLong(int trace) {
+        Standing standing = here.progress.standing(trace);
+        return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= LONGEST_GAP * DAY_MILLIS;
+    }
+
+    /** After success the next gap is no shorter than the one before. */
+    private boolean restsStill(int trace) {
+        Standing standing = here.progress.standing(trace);
+        if (standing.asked() == 0) {
+            return false;
+        }
+        long bridged = Math.min(LONGEST_GAP, standing.bridged(quick));
+        return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
+    }
+
+    /** Of a family's divisions the least certain; those asked least often in this drill first. */
+    int leastCertainDivision(int family) {
+        int best = -1;
+        for (int division : Situation.divisionsOf(family)) {
+            if (best < 0
+                    || here.asked.times(division) < here.asked.times(best)
+                    || (here.asked.times(division) == here.asked.times(best)
+                            && activationNext(division) < activationNext(best))) {
+                best = division;
+            }
+        }
+        return best;
+    }
+
+    /** How much asking it now is worth: lasting gain per second, or certainty turned around. */
+    double of(int trace) {
+        double focus = isFocused(trace) ? 1e6 : 0;
+        if (!rules.ahead()) {
+            return focus - activationNext(trace);
+        }
+        double gain = gain(trace);
+        double cost = cost(trace);
+        if (rules.pairs() && Situation.isProduct(trace)) {
+            int division = leastCertainDivision(trace);
+            if (here.asked.times(division) == 0) {
+                gain += gain(division);
+            }
+            cost += cost(division);
+        }
+        return focus + gain / cost;
+    }
+
+    private double gain(int trace) {
+        double soon = utility(memory.activationAfterPractice(trace, here.now, next)) - utility(activationNext(trace));
+        double lasting = utility(memory.activationAfterPractice(trace, here.now, later))
+                - utility(memory.activation(trace, later));
+        return soon + lasting;
+    }
+
+    private double cost(int trace) {
+        double right = chanceNow(trace);
+        return RIGHT_COSTS * right + WRONG_COSTS * (1 - right);
+    }
+
+    /** Log chance of being fluent: what is far from fluent gains most, what is fluent hardly any more. */
+    private double utility(double activation) {
+        Parameters p = memory.parameters();
+        double odds = (Math.max(-8, activation) - p.threshold()) / p.noise() - FLUENT_ODDS;
+        return -Math.log1p(Math.exp(-odds));
+    }
+}

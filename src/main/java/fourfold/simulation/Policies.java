@@ -1,0 +1,49 @@
+package fourfold.simulation;
+
+import fourfold.scheduling.AtRandom;
+import fourfold.scheduling.FiveBoxes;
+import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
+import fourfold.scheduling.LowestActivation;
+import fourfold.scheduling.Rules;
+import fourfold.scheduling.TablesInOrder;
+import java.time.Duration;
+import java.util.List;
+
+/** The policies the benchmark compares, by name. The numbers of the simple ones were chosen on the tuning seeds. */
+public final class Policies {
+    private static final Duration NEXT = Duration.ofDays(2);
+    private static final double FLUENT = 3.6;
+
+    private Policies() {}
+
+    /** All of them: the floor, the simple ones, ours, and the oracles. */
+    public static List<Policy> all() {
+        Rules rules = Rules.usual();
+        return List.of(
+                new Policy.NoPractice("none"),
+                new Policy.Fair("random", () -> new AtRandom(rules)),
+                new Policy.Fair("tables", () -> new TablesInOrder(rules, 2)),
+                new Policy.Fair("boxes", () -> new FiveBoxes(rules)),
+                new Policy.Fair("gaps", GrowingGaps::new),
+                new Policy.Fair("activation", () -> new LowestActivation(rules, 0.3, -3)),
+                new Policy.Fair("ours", LastingGain::new),
+                new Policy.Oracle("oracle-near", new Foresight(List.of(NEXT, Duration.ofDays(8)), FLUENT, FLUENT, 15)),
+                new Policy.Oracle("oracle-far", new Foresight(List.of(NEXT, Duration.ofDays(30)), FLUENT, FLUENT, 15)),
+                new Policy.Oracle(
+                        "oracle-wide", new Foresight(List.of(NEXT, Duration.ofDays(8)), FLUENT, FLUENT - 0.4, 30)));
+    }
+
+    /**
+     * The policy with that name.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Policy named(String name) {
+        return all().stream()
+                .filter(p -> p.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no policy is called \"" + name + "\"; there are "
+                        + String.join(", ", all().stream().map(Policy::name).toList())));
+    }
+}

@@ -1,0 +1,23 @@
+/**
+ * [pure] Simulated children and the benchmark of policies: who would be fluent when, if a child learned like this.
+ *
+ * <p>{@link fourfold.simulation.SimulatedLearnerKind} is the seam: any kind of child on the class path takes part.
+ * {@link fourfold.simulation.SchoolYear} lets a child practise through the real drill in simulated time.
+ *
+ * <p>Fairness, the same for every policy:
+ *
+ * <ol>
+ *   <li>Same children, same calendar, same missed days, same lessons: they hang on the child's seed alone.
+ *   <li>Numbers are chosen on {@link fourfold.simulation.Seeds#TUNING} only and told from
+ *       {@link fourfold.simulation.Seeds#REPORTING} only.
+ *   <li>A policy sees answers and times, never the child. Only those named oracle see the true memory.
+ *   <li>Simple policies get the same guard rails, the same openings and the same care in tuning as ours.
+ *   <li>The children's memories are not the scheduler's own model, and their numbers were set by hand to give plausible
+ *       times and error rates before any policy was compared; they are not fitted to data.
+ *   <li>What is measured is the true chance to be right in time, never the program's own levels.
+ * </ol>
+ */
+@NullMarked
+package fourfold.simulation;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,116 @@
+package fourfold.memory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Surface;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Guards against counting slow hands as slow thinking, and one odd copy as the child's hands. */
+class MotorTimeTest {
+    private static final Question TWO_DIGITS = Question.product(7, 8);
+
+    private static MotorTime copied(MotorTime hands, int times, int number, long first, long whole, Instant from) {
+        MotorTime more = hands;
+        for (int i = 0; i < times; i++) {
+            more = more.after(Given.copy(number, from.plusSeconds(i), first, whole));
+        }
+        return more;
+    }
+
+    private static Duration millis(long millis) {
+        return Duration.ofMillis(millis);
+    }
+
+    @Test
+    void four_copies_change_nothing_and_the_fifth_does() {
+        MotorTime four = copied(MotorTime.unknown(), 4, 37, 500, 900, Given.START);
+        assertEquals(millis(800), four.firstKey(56, Surface.TERMINAL));
+        assertFalse(four.isKnown(56, Surface.TERMINAL));
+        MotorTime five = copied(four, 1, 37, 500, 900, Given.START);
+        assertEquals(millis(500), five.firstKey(56, Surface.TERMINAL));
+        assertEquals(millis(900), five.whole(56, Surface.TERMINAL));
+        assertEquals(millis(800), five.firstKey(56, Surface.WINDOW));
+    }
+
+    @Test
+    void another_digit_count_stands_in_until_there_are_five() {
+        MotorTime two = copied(MotorTime.unknown(), 5, 37, 500, 900, Given.START);
+        assertEquals(millis(1200), two.whole(100, Surface.TERMINAL));
+        assertEquals(millis(600), two.whole(7, Surface.TERMINAL));
+        assertFalse(two.isKnown(Surface.TERMINAL));
+        assertTrue(copied(two, 5, 4, 450, 700, Given.START).isKnown(Surface.TERMINAL));
+    }
+
+    @Test
+    void one_slow_copy_among_five_does_not_move_the_median() {
+        MotorTime hands = copied(MotorTime.unknown(), 4, 37, 500, 900, Given.START);
+        assertEquals(millis(500), copied(hands, 1, 37, 2500, 8000, Given.START).firstKey(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void hands_that_grow_faster_are_followed_within_weeks() {
+        MotorTime slow = copied(MotorTime.unknown(), 20, 37, 900, 1500, Given.START);
+        MotorTime later = copied(slow, 5, 37, 500, 900, Given.START.plus(Duration.ofDays(70)));
+        assertEquals(millis(500), later.firstKey(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void anticipations_walk_aways_errors_and_interrupted_copies_move_nothing() {
+        MotorTime hands = copied(MotorTime.unknown(), 5, 37, 500, 900, Given.START);
+        Instant at = Given.START.plusSeconds(60);
+        assertSame(hands, hands.after(Given.copy(37, at, 149, 900)));
+        assertSame(hands, hands.after(Given.copy(37, at, 500, 10_001)));
+        Answer good = Given.copy(37, at, 300, 600);
+        assertSame(hands, hands.after(changed(good, "36", good.firstKey(), good.whole())));
+        assertSame(hands, hands.after(changed(good, "37", Optional.empty(), Optional.empty())));
+        assertSame(hands, hands.after(Given.right(TWO_DIGITS, at, 1)));
+    }
+
+    @Test
+    void thinking_is_the_larger_of_what_is_left_of_both_times() {
+        MotorTime hands = copied(MotorTime.unknown(), 5, 37, 500, 900, Given.START);
+        assertEquals(Optional.of(millis(1500)), hands.thinking(timed(2000, 2400)));
+        // The first digit at once, then a thought before the second.
+        assertEquals(Optional.of(millis(2100)), hands.thinking(timed(600, 3000)));
+        assertEquals(Optional.of(millis(0)), hands.thinking(timed(400, 800)));
+    }
+
+    @Test
+    void what_was_no_thinking_has_no_thinking_time() {
+        MotorTime hands = MotorTime.unknown();
+        assertEquals(Optional.empty(), hands.thinking(timed(100, 3000)));
+        assertEquals(Optional.empty(), hands.thinking(timed(2000, 60_001)));
+        assertEquals(Optional.empty(), hands.thinking(Given.missing(TWO_DIGITS, Given.START)));
+        assertEquals(
+                Optional.empty(), hands.thinking(changed(timed(2000, 2400), "56", Optional.empty(), Optional.empty())));
+    }
+
+    private static Answer timed(long first, long whole) {
+        return Given.timed(TWO_DIGITS, Given.START, "56", Purpose.PRACTISE, millis(first), millis(whole));
+    }
+
+    private static Answer changed(Answer a, String typed, Optional<Duration> first, Optional<Duration> whole) {
+        return new Answer(
+                a.child(),
+                a.drill(),
+                a.position(),
+                a.askedAt(),
+                0,
+                a.purpose(),
+                a.prompt(),
+                typed,
+                first,
+                whole,
+                0,
+                a.surface());
+    }
+}
