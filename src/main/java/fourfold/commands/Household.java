@@ -20,17 +20,24 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
 /** The home's records on a store file: what the screens see of the store. */
 final class Household implements Records {
     private final Store store;
     private final Moments moments;
-    private final SecureRandom dice = new SecureRandom();
+    private final LongSupplier seeds;
 
     Household(Store store, Moments moments) {
+        this(store, moments, new SecureRandom()::nextLong);
+    }
+
+    /** With given seeds for drills, one after the other. */
+    Household(Store store, Moments moments, LongSupplier seeds) {
         this.store = store;
         this.moments = moments;
+        this.seeds = seeds;
     }
 
     @Override
@@ -64,7 +71,7 @@ final class Household implements Records {
                 at.truncatedTo(ChronoUnit.MILLIS),
                 moments.zoneOffsetMinutes(at),
                 Duration.ofMinutes(minutes),
-                dice.nextLong());
+                seeds.getAsLong());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -213,5 +216,19 @@ class CommandsTest {
         ok(CommandRun.of(file, "reset", "6x7"));
         assertTrue(ok(CommandRun.of(file, "family", "6x7")).startsWith("Mina: 6, 7 and 42, new"));
         assertEquals(15, Rows.of(file, "SELECT * FROM answer").size());
+    }
+
+    @Test
+    void theDemoShowsAnInventedFamilyAndForgetsWhatIsDoneToIt() throws IOException {
+        Path file = Practised.once(folder);
+        byte[] own = Files.readAllBytes(file);
+        List<String> names =
+                ok(CommandRun.of(file, "--demo", "children")).lines().toList();
+        assertTrue(names.size() >= 2 && !names.contains("Mina"), names.toString());
+        String grid = ok(CommandRun.of(file, "grid", "--demo", "--child", names.get(0)));
+        assertFalse(grid.contains(": 0 of 55"), grid);
+        ok(CommandRun.of(file, "reset", "2", "--demo", "--child", names.get(0)));
+        assertEquals(grid, ok(CommandRun.of(file, "grid", "--demo", "--child", names.get(0))));
+        assertArrayEquals(own, Files.readAllBytes(file));
     }
 }

@@ -23,6 +23,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 
 /**
  * The real program on a virtual terminal and a real file, with a clock set by hand: keys in, pictures out.
@@ -50,7 +51,11 @@ final class Journey implements AutoCloseable {
         loop = new Loop(
                 stage,
                 moments,
-                new HomePage(new Household(store, moments), new GrowingGaps(), moments, Surface.TERMINAL));
+                new HomePage(
+                        new Household(store, moments, new SplittableRandom(1)::nextLong),
+                        new GrowingGaps(),
+                        moments,
+                        Surface.TERMINAL));
         turn();
     }
 

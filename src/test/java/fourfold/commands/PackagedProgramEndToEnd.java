@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,12 +9,16 @@ import fourfold.screens.PtyProgram;
 import fourfold.screens.ScreenModel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
@@ -62,6 +67,20 @@ class PackagedProgramEndToEnd {
         assertTrue(process.waitFor(20, TimeUnit.SECONDS));
         assertEquals(code, process.exitValue(), printed);
         return printed;
+    }
+
+    /** Nobody types: within two seconds the process uses less than half a second of a processor. */
+    private static void assertRests(long pid) {
+        ProcessHandle.Info before = ProcessHandle.of(pid).orElseThrow().info();
+        Duration used = before.totalCpuDuration().orElseThrow();
+        LockSupport.parkNanos(2_000_000_000L);
+        Duration more = ProcessHandle.of(pid)
+                .orElseThrow()
+                .info()
+                .totalCpuDuration()
+                .orElseThrow()
+                .minus(used);
+        assertTrue(more.compareTo(Duration.ofMillis(500)) < 0, "at rest it used " + more);
     }
 
     @Test
@@ -177,12 +196,33 @@ class PackagedProgramEndToEnd {
             child.answer(2);
             program.type("7\r".repeat(5000));
             child.answer(4);
+            assertRests(program.pid());
             program.type((byte) 3);
             assertEquals(0, program.exitCode());
             assertEquals(
                     child.replies().stream().map(PtyChild.Reply::typed).toList(),
                     Rows.column(file(), "SELECT typed FROM answer_log ORDER BY position"));
         }
+    }
+
+    @Test
+    void theDemoAsksNothingAndLeavesNoTrace() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        byte[] own = Files.readAllBytes(file());
+        Path temporary = Files.createDirectory(folder.resolve("temporary"));
+        List<String> command = new ArrayList<>(fourfold("--demo"));
+        command.add(1, "-Djava.io.tmpdir=" + temporary);
+        Map<String, String> environment = Map.of("FOURFOLD_STORE", file().toString());
+        try (PtyProgram program = PtyProgram.start(environment, 80, 24, command)) {
+            program.awaitText("Who wants to practise?");
+            assertFalse(program.text().contains("Mina"));
+            program.type((byte) 3);
+            assertEquals(0, program.exitCode());
+        }
+        try (Stream<Path> left = Files.list(temporary)) {
+            assertEquals(List.of(), left.toList());
+        }
+        assertArrayEquals(own, Files.readAllBytes(file()));
     }
 
     @Test
