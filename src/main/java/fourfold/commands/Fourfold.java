@@ -23,8 +23,8 @@ import picocli.CommandLine.ParameterException;
 /** Runs the command line and turns whatever goes wrong into one line and an exit code. */
 public final class Fourfold {
     /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
-    private static final Pattern PLACE =
-            Pattern.compile("^Invalid value for (option '[^']*'|positional parameter at index [0-9]+) \\([^)]*\\): ");
+    private static final Pattern PLACE = Pattern.compile(
+            "^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ");
 
     private Fourfold() {}
 

@@ -1,14 +1,18 @@
 package fourfold.commands;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
 import fourfold.facts.Surface;
+import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.GrowingGaps;
 import fourfold.screens.DigitReader;
 import fourfold.screens.HomePage;
+import fourfold.screens.Look;
 import fourfold.screens.Loop;
 import fourfold.screens.Moments;
 import fourfold.screens.Stage;
@@ -17,29 +21,37 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The real program on a virtual terminal and a real file, with a clock set by hand: keys in, pictures out.
+ *
+ * <p>After every turn it holds the program to its first law: an answer that counts in the drill is in the file at that
+ * moment, seen over a connection of its own.
  */
 final class Journey implements AutoCloseable {
     private final DefaultVirtualTerminal terminal;
     private final Stage stage;
+    private final Path file;
     private final Store store;
     private final Loop loop;
     private final Moments moments;
     private long nanos = 1_000_000_000L;
     private boolean going = true;
+    private int counted;
 
     Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
         terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
         stage = Stage.on(terminal, unicode, true, () -> nanos);
+        this.file = file;
         store = Store.open(file);
         moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
         loop = new Loop(
                 stage,
                 moments,
                 new HomePage(new Household(store, moments), new GrowingGaps(), moments, Surface.TERMINAL));
-        rest(0);
+        turn();
     }
 
     Store store() {
@@ -54,7 +66,7 @@ final class Journey implements AutoCloseable {
     Journey rest(long millis) {
         for (long left = millis; left >= 0 && going; left -= 50) {
             nanos += Math.min(50, left) * 1_000_000L;
-            going = loop.turn(Duration.ZERO);
+            turn();
         }
         return this;
     }
@@ -64,11 +76,56 @@ final class Journey implements AutoCloseable {
         for (String key : keys.split(" ")) {
             nanos += 100_000_000L;
             stage.press(stroke(key), nanos);
-            if (going) {
-                going = loop.turn(Duration.ZERO);
-            }
+            turn();
         }
         return this;
+    }
+
+    /** Presses a key after so many milliseconds. */
+    Journey press(KeyStroke key, long millis) {
+        nanos += millis * 1_000_000L;
+        stage.press(key, nanos);
+        return turn();
+    }
+
+    /** Pastes a text: all of it arrives in the same moment. */
+    Journey paste(String text) {
+        text.chars().forEach(c -> stage.press(new KeyStroke((char) c, false, false), nanos));
+        return turn();
+    }
+
+    /** The terminal goes away. */
+    Journey hangUp() {
+        stage.press(new KeyStroke(KeyType.EOF), nanos);
+        return turn();
+    }
+
+    private Journey turn() {
+        if (going) {
+            going = loop.turn(Duration.ZERO);
+            checkKept();
+        }
+        return this;
+    }
+
+    /** The drill that is going on, as far as it counts. */
+    Optional<Drill> drill() {
+        return Look.drill(loop);
+    }
+
+    private void checkKept() {
+        Drill drill = drill().orElse(null);
+        DrillSoFar soFar = drill == null ? null : drill.progress().drill().orElseThrow();
+        if (soFar == null || soFar.size() == counted) {
+            return;
+        }
+        counted = soFar.size();
+        List<String> counting = soFar.answers().stream()
+                .map(a -> a.position() + " " + a.prompt().expected() + " " + a.typed())
+                .toList();
+        String kept = "SELECT position || ' ' || expected || ' ' || COALESCE(typed, '') FROM answer_log WHERE drill = '"
+                + soFar.sitting().id() + "' ORDER BY position";
+        assertEquals(counting, Rows.column(file, kept));
     }
 
     /** Reads the big digits on the screen, types what they come to after a second, and waits until that has stood. */
@@ -110,9 +167,7 @@ final class Journey implements AutoCloseable {
     /** Types letters, spaces too. */
     Journey type(String text) {
         for (char c : text.toCharArray()) {
-            nanos += 100_000_000L;
-            stage.press(new KeyStroke(c, false, false), nanos);
-            going = loop.turn(Duration.ZERO);
+            press(new KeyStroke(c, false, false), 100);
         }
         return this;
     }

@@ -1,0 +1,203 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.screens.PtyProgram;
+import fourfold.screens.ScreenModel;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/**
+ * Guards against a program that works in its tests and not as a family gets it: the packaged jar runs in a real
+ * pseudo-terminal, is played by keys, and its file is read with plain SQL. Terminal modes are asked of the system's stty.
+ */
+@Execution(ExecutionMode.CONCURRENT)
+class PackagedProgramEndToEnd {
+    private static final String ASKED_AND_TYPED = "SELECT asked, COALESCE(typed, '') FROM answer_log ORDER BY position";
+
+    @TempDir
+    private Path folder;
+
+    private Path file() {
+        return folder.resolve("family.db");
+    }
+
+    private static List<String> fourfold(String... arguments) {
+        List<String> command = new ArrayList<>(List.of(
+                System.getProperty("java.home") + "/bin/java",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-Djava.awt.headless=true",
+                "-jar",
+                System.getProperty("fourfold.jar")));
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    private PtyProgram open(String... arguments) {
+        return PtyProgram.start(Map.of("FOURFOLD_STORE", file().toString()), 80, 24, fourfold(arguments));
+    }
+
+    /** Runs a command without a terminal, as a script would; gives what it printed, errors too. */
+    private String told(int code, String typed, String... arguments) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(fourfold(arguments)).redirectErrorStream(true);
+        builder.environment().put("FOURFOLD_STORE", file().toString());
+        builder.environment().put("LC_ALL", "C.UTF-8");
+        Process process = builder.start();
+        process.getOutputStream().write(typed.getBytes(StandardCharsets.UTF_8));
+        process.getOutputStream().close();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(process.waitFor(20, TimeUnit.SECONDS));
+        assertEquals(code, process.exitValue(), printed);
+        return printed;
+    }
+
+    @Test
+    void aDrillOfTwoMinutesIsInTheFileAsItWasTyped() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        List<PtyChild.Reply> replies;
+        try (PtyProgram program = open("drill", "--child", "mina", "--minutes", "2")) {
+            PtyChild child = new PtyChild(program);
+            child.playUntil("Well done");
+            program.type("\r");
+            assertEquals(0, program.exitCode());
+            assertTrue(program.look(ScreenModel::isAsFound));
+            replies = child.replies();
+        }
+        assertTrue(replies.size() > 30, "only " + replies.size() + " prompts in two minutes");
+        assertTrue(replies.stream().anyMatch(r -> r.typed().isEmpty()), "none was left unanswered");
+        assertEquals(
+                replies.stream().map(r -> List.of(r.asked(), r.typed())).toList(), Rows.of(file(), ASKED_AND_TYPED));
+        DrillRows.checkPurposes(file());
+        DrillRows.checkInverses(file());
+        DrillRows.checkTimes(file());
+        assertEquals(
+                List.of("Mina|terminal"),
+                Rows.column(file(), "SELECT DISTINCT nickname || '|' || surface FROM answer_log"));
+        String today = LocalDate.now(java.time.ZoneId.systemDefault()).toString();
+        String earliest =
+                Rows.column(file(), "SELECT MIN(local_time) FROM answer_log").get(0);
+        assertTrue(earliest.compareTo(LocalDate.parse(today).minusDays(1).toString()) > 0, earliest);
+        // The same rows by the program's own export: a header and a line for each answer.
+        assertEquals(
+                replies.size() + 1L, told(0, "", "export", "answers").lines().count());
+    }
+
+    @Test
+    void byTheMenusAChildIsMadeAndControlCLeavesTheTerminalAsItWas() {
+        String script = "echo before:$(stty -g).; " + PtyProgram.shellLine(fourfold())
+                + "; echo code:$?.; echo after:$(stty -g).";
+        Map<String, String> environment = Map.of("FOURFOLD_STORE", file().toString());
+        try (PtyProgram program = PtyProgram.start(environment, 200, 24, List.of("sh", "-c", script))) {
+            program.awaitText("Add a child");
+            program.type("\r");
+            program.awaitText("nickname");
+            for (String letter : "Zoë".split("")) {
+                program.type(letter);
+                program.awaitText("Zoë".substring(0, "Zoë".indexOf(letter) + 1) + "_");
+            }
+            program.type("\r");
+            program.awaitText("For parents");
+            program.type("\r");
+            program.awaitText("Hello Zoë.");
+            program.type("\r");
+            PtyChild child = new PtyChild(program);
+            child.answer(3);
+            // In the middle of a question.
+            program.type("7");
+            program.type((byte) 3);
+            program.awaitText("after:");
+            assertEquals(program.awaitMatch("before:(\\S+)\\."), program.awaitMatch("after:(\\S+)\\."));
+            assertEquals("0", program.awaitMatch("code:(\\d+)\\."));
+            assertTrue(program.look(ScreenModel::isAsFound));
+        }
+        assertEquals(List.of("Zoë"), Rows.column(file(), "SELECT name FROM child"));
+        assertEquals(3, Rows.of(file(), ASKED_AND_TYPED).size());
+    }
+
+    @Test
+    void aClosedTerminalEndsTheProgramAndLosesNothing() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        try (PtyProgram program = open("drill")) {
+            PtyChild child = new PtyChild(program);
+            child.answer(3);
+            program.hangUp();
+            program.exitCode();
+        }
+        assertEquals(3, Rows.of(file(), ASKED_AND_TYPED).size());
+    }
+
+    @Test
+    void twoProgramsOnOneFileBothKeepWhatTheyCount() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        told(0, "", "children", "--add", "Ivo");
+        try (PtyProgram first = open("drill", "--child", "Mina");
+                PtyProgram second = open("drill", "--child", "Ivo")) {
+            PtyChild mina = new PtyChild(first);
+            PtyChild ivo = new PtyChild(second);
+            for (int i = 1; i <= 4; i++) {
+                mina.answer(i);
+                ivo.answer(i);
+            }
+            first.type((byte) 3);
+            second.type((byte) 3);
+            assertEquals(0, first.exitCode());
+            assertEquals(0, second.exitCode());
+            for (Map.Entry<String, PtyChild> one :
+                    Map.of("Mina", mina, "Ivo", ivo).entrySet()) {
+                assertEquals(
+                        one.getValue().replies().stream()
+                                .map(PtyChild.Reply::typed)
+                                .toList(),
+                        Rows.column(
+                                file(),
+                                "SELECT typed FROM answer_log WHERE nickname = '" + one.getKey()
+                                        + "' ORDER BY position"));
+            }
+        }
+    }
+
+    @Test
+    void aPasteOfTenThousandCharactersAnswersNothing() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        try (PtyProgram program = open("drill")) {
+            PtyChild child = new PtyChild(program);
+            child.answer(2);
+            program.type("7\r".repeat(5000));
+            child.answer(4);
+            program.type((byte) 3);
+            assertEquals(0, program.exitCode());
+            assertEquals(
+                    child.replies().stream().map(PtyChild.Reply::typed).toList(),
+                    Rows.column(file(), "SELECT typed FROM answer_log ORDER BY position"));
+        }
+    }
+
+    @Test
+    void plainLinesFromAPipeEndWithThePipe() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        String printed = told(0, "12\nabc\n", "drill", "--plain");
+        assertTrue(printed.contains("Type the number"), printed);
+        assertFalse(printed.contains("\u001b"), printed);
+        assertEquals(List.of("12|plain"), Rows.column(file(), "SELECT typed || '|' || surface FROM answer_log"));
+    }
+
+    @Test
+    void withoutATerminalItSaysSoInOneLine() throws IOException, InterruptedException {
+        assertEquals(
+                "fourfold: Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain\n",
+                told(1, ""));
+    }
+}

@@ -1,0 +1,236 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Guards against a plain drill that a screen reader garbles, that loses an answer, or that cannot be left. */
+class PlainDrillTest {
+    private static final String DIGITS_ONLY = "Please type digits only, at most 4. Nothing was counted.";
+    private static final String PAUSE =
+            "Pause. The clock stands still. Press Enter to go on, or type q to stop for today.";
+
+    @TempDir
+    private Path folder;
+
+    private Path file() {
+        return folder.resolve("family.db");
+    }
+
+    private static List<String> typed(Path file) {
+        return Rows.column(file, "SELECT COALESCE(typed, '') FROM answer_log ORDER BY position");
+    }
+
+    @Test
+    void aWholeDrillIsKeptLineByLine() {
+        Practised.children(folder, "Mina");
+        PlainChild child = PlainChild.whoIsRight();
+        CommandRun run = child.drill(file(), "--minutes", "3");
+        assertEquals(0, run.code());
+        assertEquals("", run.err());
+        List<String> said = run.out().lines().toList();
+        assertEquals("Hello Mina. This drill lasts about 3 minutes.", said.get(0));
+        assertEquals("Everything is kept. See you next time, Mina.", child.last());
+        assertEquals(
+                "You practised for 3 minutes.",
+                said.stream().filter(l -> l.startsWith("You pr")).findFirst().orElseThrow());
+        assertEquals(child.typed().stream().filter(line -> !line.isEmpty()).toList(), typed(file()));
+        assertTrue(typed(file()).size() > 40, "answers: " + typed(file()).size());
+        assertEquals(List.of("plain"), Rows.column(file(), "SELECT DISTINCT surface FROM answer_log"));
+        assertEquals(List.of("1500"), Rows.column(file(), "SELECT DISTINCT whole_ms FROM answer_log"));
+        assertEquals(List.of(), Rows.column(file(), "SELECT position FROM answer_log WHERE first_key_ms IS NOT NULL"));
+        DrillRows.checkPurposes(file());
+        DrillRows.checkInverses(file());
+    }
+
+    @Test
+    void everythingIsSaidInWords() {
+        Practised.children(folder, "Mina");
+        String said = PlainChild.whoIsRight().drill(file(), "--minutes", "1").out();
+        assertTrue(said.contains("Here is a new family: "), said);
+        assertTrue(said.matches("(?s).*\\R\\d+ rows? of \\d+ makes? \\d+\\.\\R\\d+ times \\d+ is \\d+\\..*"), said);
+        assertTrue(said.contains("\nRight. "), said);
+        // Letters, digits and the marks of a sentence; nothing else has a name that every screen reader says.
+        assertTrue(said.matches("[A-Za-z0-9 .,?:\\r\\n]+"), said);
+        assertTrue(said.lines().allMatch(line -> line.matches(".*[.?]")), said);
+    }
+
+    @Test
+    void aWrongAnswerIsPutRightInWordsAndTypedOnce() {
+        Practised.once(folder);
+        PlainChild child = new PlainChild((line, count) -> {
+            boolean question = line.startsWith("What is");
+            return question ? "1" : line.startsWith("It is") ? null : PlainChild.right(line);
+        });
+        String last = "";
+        CommandRun run = child.drill(file());
+        for (String line : run.out().lines().toList()) {
+            if (line.startsWith("It is")) {
+                last = line;
+            }
+        }
+        assertTrue(
+                last.matches("It is (\\d+)\\. \\d+ rows? of \\d+ makes? \\d+, so \\d+ (times|divided by) \\d+ is \\1\\."
+                        + " Type \\1\\."),
+                last);
+    }
+
+    @Test
+    void anEmptyLineShowsTheAnswer() {
+        Practised.once(folder);
+        PlainChild child = new PlainChild((line, count) ->
+                line.startsWith("What is") ? "" : line.startsWith("Here it is.") ? "q" : PlainChild.right(line));
+        CommandRun run = child.drill(file());
+        assertTrue(run.out().contains("Here it is. "), run.out());
+        assertEquals(
+                List.of("|none"),
+                Rows.column(
+                        file(),
+                        "SELECT COALESCE(typed, '') || '|' || outcome FROM answer_log WHERE surface = 'plain'"
+                                + " AND purpose NOT IN ('copy', 'introduce')"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"abc", "4 2", "-3", "1.5", "123456789012", "12345", "seven", "0x10", "\u0007", "\u001b[A"})
+    void whatIsNoNumberIsNotCounted(String line) {
+        Practised.children(folder, "Mina");
+        PlainChild child =
+                new PlainChild((said, count) -> count == 0 ? line : count == 1 ? PlainChild.right(said) : "q");
+        CommandRun run = child.drill(file());
+        assertTrue(run.out().contains(DIGITS_ONLY), run.out());
+        assertEquals(1, typed(file()).size());
+        assertEquals(List.of("right"), Rows.column(file(), "SELECT outcome FROM answer_log"));
+    }
+
+    @Test
+    void aLineOfTenThousandCharactersIsNotCounted() {
+        Practised.children(folder, "Mina");
+        PlainChild child = new PlainChild((said, count) -> count == 0 ? "7".repeat(10_000) : null);
+        assertTrue(child.drill(file()).out().contains(DIGITS_ONLY));
+        assertEquals(List.of(), typed(file()));
+    }
+
+    @Test
+    void digitsOfEveryScriptCount() {
+        Practised.children(folder, "Mina");
+        PlainChild child = new PlainChild((said, count) -> count < 4
+                ? PlainChild.right(said)
+                        .codePoints()
+                        // Arabic-Indic digits, and the bold ones that lie beyond 16 bits (Unicode, general category
+                        // Nd).
+                        .map(c -> c - '0' + (count % 2 == 0 ? 0x0660 : 0x1D7CE))
+                        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                        .toString()
+                : null);
+        child.drill(file());
+        assertEquals(
+                List.of("right", "right", "right", "right"), Rows.column(file(), "SELECT outcome FROM answer_log"));
+    }
+
+    @Test
+    void aPauseStopsTheClock() {
+        Practised.children(folder, "Mina");
+        PlainChild child = new PlainChild((said, count) -> switch (count) {
+            case 0, 2 -> "P";
+            case 1, 3 -> "";
+            case 4 -> PlainChild.right(said);
+            default -> "q";
+        });
+        CommandRun run = child.drill(file());
+        assertEquals(2, run.out().lines().filter(PAUSE::equals).count());
+        assertEquals(List.of(List.of("right", "")), Rows.of(file(), "SELECT outcome, whole_ms FROM answer_log"));
+    }
+
+    @Test
+    void aPauseInAPauseStaysOneAndQLeavesIt() {
+        Practised.children(folder, "Mina");
+        PlainChild child = new PlainChild((said, count) -> count < 2 ? "p" : "q");
+        CommandRun run = child.drill(file());
+        assertEquals(0, run.code());
+        assertEquals("Everything is kept. See you next time, Mina.", child.last());
+    }
+
+    @Test
+    void whoWasAwayIsNotTimed() {
+        Practised.children(folder, "Mina");
+        PlainChild child =
+                new PlainChild((said, count) -> count < 2 ? PlainChild.right(said) : "q").thinking(3 * 3_600_000L);
+        CommandRun run = child.drill(file());
+        assertEquals(
+                List.of(List.of("right", ""), List.of("right", "")),
+                Rows.of(file(), "SELECT outcome, whole_ms FROM answer_log"));
+        assertTrue(run.out().contains("You practised for"), run.out());
+        assertTrue(CommandRun.of(file(), "export", "answers").out().contains("plain"));
+    }
+
+    @Test
+    void theEndOfTheInputEndsTheDrillAndKeepsWhatWasAnswered() {
+        Practised.children(folder, "Mina");
+        PlainChild child = new PlainChild((said, count) -> count < 3 ? PlainChild.right(said) : null);
+        CommandRun run = child.drill(file());
+        assertEquals(0, run.code());
+        assertEquals(child.typed(), typed(file()));
+    }
+
+    @Test
+    void pipedLinesWithoutAnAnswerToAnythingEnd() {
+        Practised.children(folder, "Mina");
+        CommandRun run = CommandRun.typed(file(), "p\n\nx\n12\n", "drill", "--plain");
+        assertEquals(0, run.code());
+        assertEquals(1, typed(file()).size());
+    }
+
+    @Test
+    void aFailingFileIsToldCalmlyAndTriedAgain() {
+        Practised.children(folder, "Mina");
+        String deny = "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END";
+        PlainChild child = new PlainChild((said, count) -> {
+            if (count == 1) {
+                Rows.change(file(), deny);
+            } else if (count == 3) {
+                Rows.change(file(), "DROP TRIGGER full");
+            }
+            return count == 2 || count == 3 ? "" : count < 5 ? PlainChild.right(said) : "q";
+        });
+        CommandRun run = child.drill(file());
+        assertEquals(0, run.code());
+        assertEquals(
+                2,
+                run.out()
+                        .lines()
+                        .filter(
+                                "The last answer is not kept yet. It is not your fault. Please fetch a grown-up."
+                                        ::equals)
+                        .count());
+        assertEquals(3, typed(file()).size());
+        assertTrue(
+                Rows.column(file(), "SELECT outcome FROM answer_log").stream().allMatch("right"::equals));
+    }
+
+    @Test
+    void stoppingWithoutTheAnswerIsAFailureThatIsTold() {
+        Practised.children(folder, "Mina");
+        Rows.change(file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
+        PlainChild child = new PlainChild((said, count) -> count == 0 ? PlainChild.right(said) : "q");
+        CommandRun run = child.drill(file());
+        assertEquals(1, run.code());
+        assertTrue(run.err().startsWith("fourfold: could not keep the answer in " + file()), run.err());
+        assertFalse(run.out().contains("Everything is kept"), run.out());
+        assertEquals(List.of(), typed(file()));
+    }
+
+    @Test
+    void aNameCannotDraw() {
+        Practised.children(folder, "Mi\u202ena\u200b");
+        CommandRun run = new PlainChild((said, count) -> "q").drill(file());
+        assertTrue(run.out().startsWith("Hello Mi?na?. "), run.out());
+        assertTrue(run.out().codePoints().noneMatch(c -> c < ' ' && c != '\n' && c != '\r'), run.out());
+    }
+}
