@@ -1,0 +1,110 @@
+package fourfold;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Guards against papers that no longer tell what the program does. */
+class DocumentationTest {
+    private static String read(String file) throws IOException {
+        return Files.readString(Path.of(file));
+    }
+
+    @Test
+    void readmeShowsPicturesThatTheProgramReallyDraws() throws IOException {
+        List<String> drawn = read("src/test/resources/screens/80x24.txt")
+                .lines()
+                .map(String::strip)
+                .toList();
+        List<String> shown = blocks(read("README.md"), "text");
+        assertEquals(2, shown.size());
+        for (String picture : shown) {
+            for (String line : picture.lines().map(String::strip).toList()) {
+                assertTrue(drawn.contains(line), "not drawn by the program: " + line);
+            }
+        }
+    }
+
+    @Test
+    void readmeOpensWithOneParagraphThatStatesTheJob() throws IOException {
+        List<String> lines = read("README.md").lines().toList();
+        assertEquals("# Fourfold", lines.get(0));
+        assertTrue(lines.get(2).contains("multiplication and division fact"), lines.get(2));
+        assertTrue(lines.get(3).isEmpty());
+    }
+
+    @Test
+    void readmeStatesBothCommands() throws IOException {
+        List<String> commands = blocks(read("README.md"), "sh");
+        assertEquals(List.of("mvn -q -DskipTests package && java -jar target/fourfold.jar", "mvn verify"), commands);
+        assertTrue(read(".ci/run").contains("mvn verify"));
+    }
+
+    @Test
+    void theMapNamesEveryPart() throws IOException {
+        TreeSet<String> parts = new TreeSet<>();
+        try (Stream<Path> folders = Files.list(Path.of("src/main/java/fourfold"))) {
+            folders.filter(Files::isDirectory)
+                    .forEach(f -> parts.add(f.getFileName().toString()));
+        }
+        TreeSet<String> mapped = new TreeSet<>();
+        Matcher row = Pattern.compile("(?m)^\\| `([a-z]+)` \\| (pure|disk|terminal|text|options) \\|")
+                .matcher(read("DEVELOPERS.md"));
+        while (row.find()) {
+            mapped.add(row.group(1));
+            String kind = row.group(2);
+            String told = read("src/main/java/fourfold/" + row.group(1) + "/package-info.java");
+            assertTrue(told.contains("[" + kind + "]"), row.group(1) + " opens its page with [" + kind + "]");
+        }
+        assertEquals(parts, mapped);
+    }
+
+    @Test
+    void everyLibraryIsNamedWithItsReason() throws IOException {
+        String papers = read("DEVELOPERS.md")
+                .toLowerCase(java.util.Locale.ROOT)
+                .replace(" ", "")
+                .replace("-", "");
+        Matcher artifact = Pattern.compile(
+                        "<dependency>\\s*<groupId>[^<]+</groupId>\\s*<artifactId>([^<]+)</artifactId>")
+                .matcher(read("pom.xml"));
+        int found = 0;
+        while (artifact.find()) {
+            found++;
+            String name = artifact.group(1)
+                    .replace("-", "")
+                    .replace("junitjupiter", "junit")
+                    .replace("math3", "math");
+            assertTrue(papers.contains(name), "DEVELOPERS.md does not name " + artifact.group(1));
+        }
+        assertTrue(found > 10);
+    }
+
+    @Test
+    void thePapersHoldNoPlaceForSomethingToComeLater() throws IOException {
+        for (String file : List.of("README.md", "DEVELOPERS.md")) {
+            assertFalse(
+                    Pattern.compile("TODO|FIXME|@[A-Z]+@").matcher(read(file)).find(), file);
+        }
+    }
+
+    private static List<String> blocks(String text, String language) {
+        List<String> blocks = new ArrayList<>();
+        Matcher block = Pattern.compile("(?s)```" + language + "\\n(.*?)\\n```").matcher(text);
+        while (block.find()) {
+            blocks.add(block.group(1));
+        }
+        return blocks;
+    }
+}
