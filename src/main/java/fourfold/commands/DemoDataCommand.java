@@ -30,8 +30,8 @@ import picocli.CommandLine.ParentCommand;
         mixinStandardHelpOptions = true,
         description = "Write the invented family of the demo into a folder.")
 final class DemoDataCommand implements Callable<Integer> {
-    /** The day of every child's last drill; the demo moves all of them to yesterday. */
-    private static final LocalDate LAST_DAY = LocalDate.of(2026, 3, 26);
+    /** The Friday of every child's last drill; the demo moves all of them to yesterday. */
+    private static final LocalDate LAST_DAY = LocalDate.of(2026, 3, 27);
 
     @ParentCommand
     private App app;
@@ -39,16 +39,16 @@ final class DemoDataCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FOLDER", description = "The folder to write family.csv and README.md into.")
     private Path folder;
 
-    @Option(names = "--seed", defaultValue = "2024", description = "Decides the children. Default: 2024.")
+    @Option(names = "--seed", defaultValue = "2023", description = "Decides the children. Default: 2023.")
     private long seed;
 
     /** One invented child. */
     private record Invented(String name, String kind, int weeks, String stage) {}
 
     private static final List<Invented> FAMILY = List.of(
-            new Invented("Pip", "two-strength", 10, "about ten weeks in: the easy tables sit, the middle ones grow"),
+            new Invented("Pip", "forgetful", 10, "about ten weeks in: the easy tables sit, the middle ones grow"),
             new Invented(
-                    "Juno", "activation", 25, "about twenty-five weeks in: most families are open, many are fluent"),
+                    "Juno", "activation", 23, "about twenty-three weeks in: most families are open, many are fluent"),
             new Invented("Bo", "predictive", 1, "has just begun"));
 
     @Override
