@@ -57,4 +57,23 @@ public record Rules(
     public static Rules usual() {
         return USUAL;
     }
+
+    /** These rules with other openings: no new family while more traces are due, or so many families are shaky. */
+    public Rules withOpenings(int waiting, int shaky) {
+        return new Rules(
+                target,
+                nextDrill,
+                later,
+                newEvery,
+                mostNew,
+                waiting,
+                shaky,
+                againAfter,
+                againSoon,
+                usuallyRight,
+                pairs,
+                ahead,
+                probes,
+                growing);
+    }
 }

@@ -36,7 +36,7 @@ final class OracleScheduler implements Scheduler {
         }
         this.child = open;
         this.foresight = foresight;
-        this.rules = Rules.usual();
+        this.rules = Rules.usual().withOpenings(foresight.mostWaiting(), Families.COUNT);
     }
 
     @Override
@@ -98,7 +98,6 @@ final class OracleScheduler implements Scheduler {
         for (boolean waits : due) {
             count += waits ? 1 : 0;
         }
-        // The openings let so many wait as the rules say; an oracle may let some more or fewer wait.
-        return Math.max(0, count - foresight.mostWaiting() + rules.mostWaiting());
+        return count;
     }
 }

@@ -1,5 +1,6 @@
 package fourfold.simulation;
 
+import fourfold.facts.Families;
 import fourfold.scheduling.AtRandom;
 import fourfold.scheduling.FiveBoxes;
 import fourfold.scheduling.GrowingGaps;
@@ -20,10 +21,11 @@ public final class Policies {
     /** All of them: the floor, the simple ones, ours, and the oracles. */
     public static List<Policy> all() {
         Rules rules = Rules.usual();
+        Rules open = rules.withOpenings(rules.mostWaiting(), Families.COUNT);
         return List.of(
                 new Policy.NoPractice("none"),
                 new Policy.Fair("random", () -> new AtRandom(rules)),
-                new Policy.Fair("tables", () -> new TablesInOrder(rules, 2)),
+                new Policy.Fair("tables", () -> new TablesInOrder(open, 2)),
                 new Policy.Fair("boxes", () -> new FiveBoxes(rules)),
                 new Policy.Fair("gaps", GrowingGaps::new),
                 new Policy.Fair("activation", () -> new LowestActivation(rules, 0.3, -3)),

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Measures one child's year under one policy. */
 final class Year {
@@ -41,14 +42,19 @@ final class Year {
     /** The outcome for the child of that kind and seed. */
     static Outcome of(SimulatedLearnerKind kind, Policy policy, long seed) {
         SimulatedLearner learner = kind.create(seed);
-        Scheduler none = (progress, at, s) -> java.util.Optional.empty();
+        boolean practises = !(policy instanceof Policy.NoPractice);
+        return new Year(learner, scheduler(policy, learner), practises, seed).outcome();
+    }
+
+    /** A fresh scheduler of the policy for that child. */
+    static Scheduler scheduler(Policy policy, SimulatedLearner learner) {
         if (policy instanceof Policy.Fair fair) {
-            return new Year(learner, fair.scheduler().get(), true, seed).outcome();
+            return fair.scheduler().get();
         }
         if (policy instanceof Policy.Oracle oracle) {
-            return new Year(learner, new OracleScheduler(learner, oracle.foresight()), true, seed).outcome();
+            return new OracleScheduler(learner, oracle.foresight());
         }
-        return new Year(learner, none, false, seed).outcome();
+        return (progress, at, seed) -> Optional.empty();
     }
 
     private Outcome outcome() {

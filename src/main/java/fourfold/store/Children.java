@@ -33,7 +33,7 @@ final class Children {
         Map<UUID, List<Act>> choices = Acts.choices(connection).stream().collect(Collectors.groupingBy(Act::child));
         List<Child> added = Database.query(
                 connection,
-                "SELECT id, name, created_at FROM child ORDER BY created_at, id",
+                "SELECT id, name, created_at FROM child ORDER BY created_at, nr",
                 none -> {},
                 row -> new Child(
                         UUID.fromString(row.getString(1)), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));

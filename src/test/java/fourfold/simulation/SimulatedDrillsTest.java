@@ -1,0 +1,152 @@
+package fourfold.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.scheduling.GrowingGaps;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Guards against a policy that breaks the drill's laws where no hand-made test looks, and against unfair children. */
+class SimulatedDrillsTest {
+    private static final int SLOTS = 24;
+
+    static Stream<Policy> policies() {
+        return Policies.all().stream().filter(p -> !(p instanceof Policy.NoPractice));
+    }
+
+    private static List<List<Answer>> drills(Policy policy, SimulatedLearnerKind kind, long seed) {
+        Map<UUID, List<Answer>> drills = new LinkedHashMap<>();
+        SimulatedLearner child = kind.create(seed);
+        new SchoolYear(
+                        child,
+                        Year.scheduler(policy, child),
+                        seed,
+                        a -> drills.computeIfAbsent(a.drill(), d -> new ArrayList<>())
+                                .add(a))
+                .run(SLOTS, true, (slot, next) -> {});
+        return List.copyOf(drills.values());
+    }
+
+    private static List<Question> fromMemory(List<Answer> drill) {
+        return drill.stream()
+                .filter(a -> a.purpose().isFromMemory())
+                .map(a -> a.question().orElseThrow())
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("policies")
+    void everyPolicyKeepsTheLawsOfTheDrill(Policy policy) {
+        SimulatedLearnerKind kind = new ForgetfulKind();
+        for (List<Answer> drill : drills(policy, kind, 3)) {
+            List<Question> asked = fromMemory(drill);
+            for (int i = 0; i < asked.size(); i++) {
+                Question here = asked.get(i);
+                if (i > 0) {
+                    Question before = asked.get(i - 1);
+                    assertNotEquals(before.family().product(), here.family().product(), () -> before + " then " + here);
+                }
+                if (here.operation() == Operation.MULTIPLY) {
+                    int from = i;
+                    assertTrue(
+                            asked.stream().skip(from + 1L).anyMatch(q -> q.isInverseOf(here)),
+                            () -> policy.name() + ": no inverse after " + here + " in " + asked);
+                }
+            }
+        }
+    }
+
+    @Test
+    void theSameSeedGivesTheSameYear() {
+        Policy policy = new Policy.Fair("gaps", GrowingGaps::new);
+        SimulatedLearnerKind kind = new ActivationKind();
+        assertEquals(drills(policy, kind, 5), drills(policy, kind, 5));
+        assertNotEquals(drills(policy, kind, 5), drills(policy, kind, 6));
+    }
+
+    @Test
+    void tuningAndReportingShareNoChild() {
+        List<Long> tuning = Seeds.TUNING.take(1000).boxed().toList();
+        assertTrue(Seeds.REPORTING.take(1000).noneMatch(tuning::contains));
+    }
+
+    static Stream<SimulatedLearnerKind> kinds() {
+        return SimulatedLearnerKind.all().stream();
+    }
+
+    /** A chance that is told must be the chance that is lived, or the table measures something else. */
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void theTrueChanceIsHowOftenAnswersComeInTime(SimulatedLearnerKind kind) {
+        double told = 0;
+        int lived = 0;
+        int asked = 0;
+        Duration limit = Duration.ofSeconds(3);
+        for (long seed = 1; seed <= 40; seed++) {
+            SimulatedLearner child = kind.create(seed);
+            for (Question question : Families.questions()) {
+                child.shown(question.fact(), SchoolYear.START);
+                var at = SchoolYear.START.plusSeconds(4000L + asked % 7);
+                told += child.chanceRightWithin(question, at, limit);
+                Reply reply = child.reply(question, at);
+                boolean right = reply.typed().equals(Integer.toString(question.expected()));
+                lived += right && reply.firstKey().compareTo(limit) <= 0 ? 1 : 0;
+                asked++;
+            }
+        }
+        // The hands' own spread is not in the told chance; it moves the mean by far less than this.
+        assertEquals(told / asked, (double) lived / asked, 0.015, kind.name());
+    }
+
+    @ParameterizedTest
+    @MethodSource("kinds")
+    void lookingAheadAndAskingForChancesChangeNothing(SimulatedLearnerKind kind) {
+        SimulatedLearner watched = kind.create(9);
+        SimulatedLearner left = kind.create(9);
+        Question question = Question.product(7, 8);
+        for (int i = 0; i < 60; i++) {
+            var at = SchoolYear.START.plusSeconds(9000L * i);
+            watched.chanceRightWithin(question, at.plus(Duration.ofDays(20)), Duration.ofSeconds(3));
+            if (watched instanceof OpenMind open) {
+                open.strengthIfPractised(question.trace(), at, at.plus(Duration.ofDays(9)));
+            }
+            assertEquals(left.reply(question, at), watched.reply(question, at));
+        }
+    }
+
+    @Test
+    void aSmallBenchmarkStandsAsItStood() {
+        Benchmark small = new Benchmark(
+                List.of(new PredictiveKind(), new ForgetfulKind()),
+                List.of(Policies.named("none"), Policies.named("random"), Policies.named("boxes")),
+                List.of(2L));
+        List<Benchmark.Result> results =
+                small.tasks().stream().map(Benchmark.Task::run).toList();
+        BenchmarkTable table = new BenchmarkTable(results);
+        assertAll(
+                () -> assertEquals(6, results.size()),
+                () -> assertTrue(
+                        table.overKinds("none", Measure.WEEK_24).mean() <= 2, "lessons alone make nobody fluent"),
+                () -> assertTrue(table.overKinds("random", Measure.WEEK_24).mean() >= 15, table::text),
+                () -> assertTrue(table.overKinds("boxes", Measure.SUCCESS).mean() >= 0.85, table::text),
+                () -> assertTrue(
+                        table.overKinds("boxes", Measure.KEPT_60).mean()
+                                > table.overKinds("none", Measure.KEPT_60).mean() + 0.4,
+                        table::text));
+    }
+}
