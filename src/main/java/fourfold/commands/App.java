@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             RestoreCommand.class,
             VerifyCommand.class,
             SalvageCommand.class,
+            MergeCommand.class,
             SimulateCommand.class,
             DemoDataCommand.class
         },
