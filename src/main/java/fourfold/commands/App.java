@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             VerifyCommand.class,
             SalvageCommand.class,
             MergeCommand.class,
+            ImportCommand.class,
             SimulateCommand.class,
             DemoDataCommand.class
         },
@@ -78,6 +79,10 @@ final class App implements Callable<Integer> {
 
     World world() {
         return world;
+    }
+
+    boolean isDemo() {
+        return demo;
     }
 
     boolean debug() {
