@@ -117,14 +117,15 @@ final class App implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
         }
-        try (Home home = open();
-                Stage stage = Stage.open(world.environment())) {
-            new Loop(
-                            stage,
-                            home.moments(),
-                            new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
-                    .run();
+        try (Home home = open()) {
+            try (Stage stage = Stage.open(world.environment())) {
+                new Loop(
+                                stage,
+                                home.moments(),
+                                new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
+                        .run();
+            }
+            return home.told(world);
         }
-        return ExitCode.DONE;
     }
 }
