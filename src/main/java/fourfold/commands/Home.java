@@ -3,7 +3,6 @@ package fourfold.commands;
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
 import fourfold.screens.Moments;
-import fourfold.store.Backups;
 import fourfold.store.Place;
 import fourfold.store.Store;
 import java.nio.file.Path;
@@ -37,7 +36,7 @@ final class Home implements AutoCloseable {
         }
         Path place = place(world, file);
         Store store = Store.open(place);
-        return new Home(store, moments, new Household(store, moments, Backups.of(place)), Optional.empty());
+        return new Home(store, moments, new Household(store, moments, place), Optional.empty());
     }
 
     /** The named file, or the usual one. */
@@ -90,6 +89,7 @@ final class Home implements AutoCloseable {
 
     @Override
     public void close() {
+        records.leaveSeat();
         store.close();
         demo.ifPresent(Demo::close);
     }

@@ -10,8 +10,10 @@ import fourfold.progress.Steering;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.store.Backups;
+import fourfold.store.DrillLock;
 import fourfold.store.Store;
 import fourfold.store.StoreException;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,7 +33,8 @@ final class Household implements Records {
     private final Store store;
     private final Moments moments;
     private final LongSupplier seeds;
-    private final Optional<Backups> backups;
+    private final Optional<Path> file;
+    private Optional<DrillLock> seat = Optional.empty();
     private final List<String> toTell = new ArrayList<>();
 
     Household(Store store, Moments moments) {
@@ -43,13 +46,13 @@ final class Household implements Records {
         this(store, moments, seeds, Optional.empty());
     }
 
-    /** With backups of the store's file. */
-    Household(Store store, Moments moments, Backups backups) {
-        this(store, moments, new SecureRandom()::nextLong, Optional.of(backups));
+    /** With backups of the store's file, and one drill of a child at a time. */
+    Household(Store store, Moments moments, Path file) {
+        this(store, moments, new SecureRandom()::nextLong, Optional.of(file));
     }
 
-    private Household(Store store, Moments moments, LongSupplier seeds, Optional<Backups> backups) {
-        this.backups = backups;
+    private Household(Store store, Moments moments, LongSupplier seeds, Optional<Path> file) {
+        this.file = file;
         this.store = store;
         this.moments = moments;
         this.seeds = seeds;
@@ -80,6 +83,7 @@ final class Household implements Records {
 
     @Override
     public Sitting newSitting(Child child, int minutes, Instant at) {
+        takeSeat(child);
         return new Sitting(
                 UUID.randomUUID(),
                 child.id(),
@@ -87,6 +91,24 @@ final class Household implements Records {
                 moments.zoneOffsetMinutes(at),
                 Duration.ofMinutes(minutes),
                 seeds.getAsLong());
+    }
+
+    /** Two drills of one child at the same time would each count what the other does not know of. */
+    private void takeSeat(Child child) {
+        leaveSeat();
+        if (file.isPresent()) {
+            seat = told(() -> DrillLock.take(file.get(), child.id()));
+            if (seat.isEmpty()) {
+                String words = child.name() + " is practising in another window. Finish there first.";
+                throw new NotKept(words, new IllegalStateException(words));
+            }
+        }
+    }
+
+    /** The child may practise elsewhere again. */
+    void leaveSeat() {
+        seat.ifPresent(DrillLock::close);
+        seat = Optional.empty();
     }
 
     @Override
@@ -107,8 +129,9 @@ final class Household implements Records {
 
     @Override
     public Optional<String> ended(Sitting sitting, Instant at) {
+        leaveSeat();
         try {
-            backups.ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(sitting.localDay())));
+            file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(sitting.localDay())));
             return Optional.empty();
         } catch (StoreException e) {
             return Optional.of(String.valueOf(e.getMessage()));
@@ -117,6 +140,7 @@ final class Household implements Records {
 
     @Override
     public void tellParent(String line) {
+        leaveSeat();
         toTell.add(line);
     }
 

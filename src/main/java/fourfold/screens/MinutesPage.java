@@ -21,6 +21,7 @@ final class MinutesPage implements Page {
     private final Child child;
     private final Progress progress;
     private int minutes;
+    private String trouble = "";
 
     MinutesPage(Records records, Scheduler scheduler, Moments moments, Surface surface, Child child) {
         this.records = records;
@@ -44,6 +45,10 @@ final class MinutesPage implements Page {
         picture.centred(y + 4, String.join(" ", choices), Ink.STRONG);
         picture.centred(y + 7, "Type each answer, then press Enter.", Ink.PLAIN);
         picture.centred(y + 8, "You can stop the clock with Esc at any time.", Ink.PLAIN);
+        int line = y + 10;
+        for (String part : Wrapping.lines(trouble, picture.width() - 4)) {
+            picture.centred(line++, part, Ink.STRONG);
+        }
         picture.centred(picture.height() - 1, "← → minutes   Enter begin   Esc back", Ink.QUIET);
     }
 
@@ -57,13 +62,22 @@ final class MinutesPage implements Page {
                 return Move.BACK;
             }
             case ENTER -> {
-                Drill drill = Drill.ready(progress, records.newSitting(child, minutes, at), scheduler, surface);
-                return new Move.Replace(new DrillPage(records, child, drill, moments.now()));
+                return begin(at);
             }
             default -> {
                 return Move.STAY;
             }
         }
         return Move.STAY;
+    }
+
+    private Move begin(Instant at) {
+        try {
+            Drill drill = Drill.ready(progress, records.newSitting(child, minutes, at), scheduler, surface);
+            return new Move.Replace(new DrillPage(records, child, drill, moments.now()));
+        } catch (Records.NotKept e) {
+            trouble = e.line();
+            return Move.STAY;
+        }
     }
 }

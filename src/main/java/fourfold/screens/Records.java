@@ -46,7 +46,7 @@ public interface Records {
     /** Where a child stands. */
     Progress progress(Child child);
 
-    /** A new drill of a child, not yet kept. */
+    /** A new drill of a child, not yet kept; refused while the child practises in another window. */
     Sitting newSitting(Child child, int minutes, Instant at);
 
     /** Keeps that a drill began. */

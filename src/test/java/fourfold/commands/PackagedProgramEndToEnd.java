@@ -189,6 +189,20 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
+    void aSecondDrillOfTheSameChildIsRefusedKindly() throws IOException, InterruptedException {
+        told(0, "", "children", "--add", "Mina");
+        try (PtyProgram first = open("drill")) {
+            new PtyChild(first).answer(1);
+            assertEquals(
+                    "fourfold: Mina is practising in another window. Finish there first.\n",
+                    told(1, "", "drill", "--plain"));
+            first.type((byte) 3);
+            assertEquals(0, first.exitCode());
+        }
+        told(0, "12\n", "drill", "--plain");
+    }
+
+    @Test
     void aPasteOfTenThousandCharactersAnswersNothing() throws IOException, InterruptedException {
         told(0, "", "children", "--add", "Mina");
         try (PtyProgram program = open("drill")) {

@@ -1,0 +1,68 @@
+package fourfold.store;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * A child's seat: whoever holds it is the one program in which that child practises. The system gives it back when the
+ * program ends in whatever way, so a program that died leaves nothing in the way. It is a byte of an empty side file, a
+ * different one for each child. A program should hold one seat at a time: on some systems giving one back gives back all.
+ */
+public final class DrillLock implements AutoCloseable {
+    private static final String ENDING = "-drills";
+
+    private final FileChannel channel;
+    private final FileLock lock;
+
+    private DrillLock(FileChannel channel, FileLock lock) {
+        this.channel = channel;
+        this.lock = lock;
+    }
+
+    /**
+     * Takes the seat.
+     *
+     * @return empty if the child practises in another program, or in another window of this one
+     * @throws StoreException if the side file can't be used
+     */
+    public static Optional<DrillLock> take(Path file, UUID child) {
+        Path whole = file.toAbsolutePath().normalize();
+        Path side = whole.resolveSibling(whole.getFileName() + ENDING);
+        try {
+            Rights.makeFile(side);
+            FileChannel channel = FileChannel.open(side, StandardOpenOption.WRITE);
+            Optional<FileLock> lock = lock(channel, child.getMostSignificantBits() >>> 1);
+            if (lock.isEmpty()) {
+                channel.close();
+            }
+            return lock.map(l -> new DrillLock(channel, l));
+        } catch (IOException e) {
+            throw new StoreException("could not begin a drill with " + Failure.shown(side) + ": " + Failure.reason(e), e);
+        }
+    }
+
+    private static Optional<FileLock> lock(FileChannel channel, long place) throws IOException {
+        try {
+            return Optional.ofNullable(channel.tryLock(place, 1, false));
+        } catch (OverlappingFileLockException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Gives the seat back. */
+    @Override
+    public void close() {
+        try {
+            lock.release();
+            channel.close();
+        } catch (IOException e) {
+            // The system gives it back at the latest when the program ends.
+        }
+    }
+}
