@@ -39,7 +39,7 @@ class PackagedProgramEndToEnd {
         return folder.resolve("family.db");
     }
 
-    private static List<String> fourfold(String... arguments) {
+    static List<String> fourfold(String... arguments) {
         List<String> command = new ArrayList<>(List.of(
                 System.getProperty("java.home") + "/bin/java",
                 "-XX:TieredStopAtLevel=1",

@@ -225,7 +225,7 @@ class StoreFileTest {
         try (Store store = Store.open(file)) {
             store.add(ANA);
         }
-        Schema later = later();
+        Schema later = Later.schema();
         new Store(StoreFile.open(file, SHORT, later)).close();
         assertEquals(
                 List.of("CREATE TABLE note (words VARCHAR(40))"),
@@ -271,17 +271,6 @@ class StoreFileTest {
         Path file = temporary.resolve("fourfold.db");
         Store.open(file).close();
         return file;
-    }
-
-    private static Schema later() {
-        SQLiteDataSource nowhere = new SQLiteDataSource();
-        nowhere.setUrl("jdbc:sqlite::memory:");
-        List<String> locations = List.of("classpath:db/migration", "classpath:fourfold/store/later");
-        List<Schema.Step> steps = Arrays.stream(
-                        Migration.flyway(nowhere, locations, "").info().all())
-                .map(i -> new Schema.Step(i.getVersion().toString(), i.getChecksum()))
-                .toList();
-        return new Schema(locations, steps);
     }
 
     private static void assertLeftAlone(Path file, String reason) throws IOException {
