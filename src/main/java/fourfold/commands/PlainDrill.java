@@ -8,6 +8,7 @@ import fourfold.drill.Step;
 import fourfold.export.PlainText;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.screens.ClockAdvice;
 import fourfold.screens.Keeping;
 import java.io.IOException;
 import java.time.Duration;
@@ -33,6 +34,7 @@ final class PlainDrill {
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     void run(Drill ready) throws IOException {
         say(PlainWords.hello(child.name(), ready.sitting().planned()));
+        ClockAdvice.of(ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {
             drill = turn(drill);
