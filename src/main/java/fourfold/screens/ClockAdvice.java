@@ -29,7 +29,7 @@ public final class ClockAdvice {
         }
         LocalDate day = LocalDate.ofEpochDay(last.localDay());
         LocalDate today = LocalDate.ofEpochDay(Math.floorDiv(now.getEpochSecond(), 86_400L));
-        return Optional.of("This computer's clock says " + today + ", but the last drill was on " + day
-                + ". Is the clock right?");
+        return Optional.of(
+                "This computer's clock says " + today + ", but the last drill was on " + day + ". Is the clock right?");
     }
 }

@@ -43,7 +43,8 @@ public final class DrillLock implements AutoCloseable {
             }
             return lock.map(l -> new DrillLock(channel, l));
         } catch (IOException e) {
-            throw new StoreException("could not begin a drill with " + Failure.shown(side) + ": " + Failure.reason(e), e);
+            throw new StoreException(
+                    "could not begin a drill with " + Failure.shown(side) + ": " + Failure.reason(e), e);
         }
     }
 

@@ -97,7 +97,9 @@ class ClockTest {
             assertFalse(drill.get(i).askedAt().isBefore(drill.get(i - 1).askedAt()));
         }
         player.rest(Duration.between(player.now(), START.plus(Duration.ofDays(11))));
-        assertTrue(player.drill(6, 78, (prompt, purpose, position) -> right(prompt)).size() > 20);
+        assertTrue(player.drill(6, 78, (prompt, purpose, position) -> right(prompt))
+                        .size()
+                > 20);
         // As the next start reads the log: by the drills' starts, whatever order they really had.
         Progress folded = Progress.of(
                 List.of(),
@@ -129,8 +131,10 @@ class ClockTest {
         try (Journey journey = new Journey(file, Instant.parse("2025-03-02T08:00:00Z"), 80, 24, true)) {
             journey.keys("Enter");
             assertTrue(
-                    journey.picture().replaceAll("\\s+", " ").contains("This computer's clock says 2025-03-02, but the"
-                            + " last drill was on 2026-03-01. Is the clock right?"),
+                    journey.picture()
+                            .replaceAll("\\s+", " ")
+                            .contains("This computer's clock says 2025-03-02, but the"
+                                    + " last drill was on 2026-03-01. Is the clock right?"),
                     journey.picture());
             journey.keys("Enter").rest(100).answer().answer();
             UUID mina = journey.store().children().get(0).id();
@@ -138,7 +142,9 @@ class ClockTest {
             assertEquals(17, answers.size());
             assertEquals(
                     List.of(1, 2),
-                    IntStream.range(0, 2).mapToObj(i -> answers.get(i).position()).toList());
+                    IntStream.range(0, 2)
+                            .mapToObj(i -> answers.get(i).position())
+                            .toList());
         }
     }
 }

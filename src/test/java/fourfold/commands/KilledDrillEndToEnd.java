@@ -72,7 +72,8 @@ class KilledDrillEndToEnd {
                     file,
                     "SELECT asked, COALESCE(typed, '') FROM answer_log WHERE drill ="
                             + " (SELECT id FROM drill ORDER BY nr DESC LIMIT 1) ORDER BY position");
-            assertTrue(kept.size() >= counted && kept.size() <= typed.size(), kept + " for " + counted + " of " + typed);
+            assertTrue(
+                    kept.size() >= counted && kept.size() <= typed.size(), kept + " for " + counted + " of " + typed);
             assertEquals(typed.subList(0, kept.size()), kept);
             return kept.size() - counted;
         }

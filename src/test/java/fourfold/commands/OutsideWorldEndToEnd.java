@@ -69,7 +69,10 @@ class OutsideWorldEndToEnd {
     /** The limit is the shell's on the size of files, in blocks of 512 bytes (POSIX, ulimit -f). */
     @Test
     void whenTheDiskTakesNoMoreTheChildGoesOnAndTheLossIsSaid() throws IOException, InterruptedException {
-        assertEquals(0, run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "").code());
+        assertEquals(
+                0,
+                run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "")
+                        .code());
         run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "1\n2\n");
         byte[] before = Files.readAllBytes(file());
         List<String> command = new ArrayList<>(PackagedProgramEndToEnd.fourfold("drill", "--plain"));

@@ -14,12 +14,57 @@ import org.junit.jupiter.api.io.TempDir;
 class RandomArgumentsTest {
     private static final int LINES = Integer.getInteger("fourfold.lines", 150);
     private static final List<String> COMMANDS = List.of(
-            "grid", "family", "focus", "hold", "reset", "children", "export", "import", "verify", "backup", "restore",
-            "salvage", "merge", "drill");
+            "grid",
+            "family",
+            "focus",
+            "hold",
+            "reset",
+            "children",
+            "export",
+            "import",
+            "verify",
+            "backup",
+            "restore",
+            "salvage",
+            "merge",
+            "drill");
     private static final List<String> WORDS = List.of(
-            "answers", "6x7", "7", "0", "-1", "99999999999999999999", "--child", "Mina", "--child=Mina", "--add", "--list",
-            "--yes", "--plain", "--minutes", "5", "--json", "--help", "--", "", " ", "\u001b[31m", "\u202e", "=1+1", "@x",
-            "÷", "\uD83D\uDE00", "--same", "--apart", "a=b", "--apart=x", "/", "/nonexistent/x", "..", "%s%n", "${x}", "\0");
+            "answers",
+            "6x7",
+            "7",
+            "0",
+            "-1",
+            "99999999999999999999",
+            "--child",
+            "Mina",
+            "--child=Mina",
+            "--add",
+            "--list",
+            "--yes",
+            "--plain",
+            "--minutes",
+            "5",
+            "--json",
+            "--help",
+            "--",
+            "",
+            " ",
+            "\u001b[31m",
+            "\u202e",
+            "=1+1",
+            "@x",
+            "÷",
+            "\uD83D\uDE00",
+            "--same",
+            "--apart",
+            "a=b",
+            "--apart=x",
+            "/",
+            "/nonexistent/x",
+            "..",
+            "%s%n",
+            "${x}",
+            "\0");
 
     @TempDir
     private Path folder;

@@ -36,7 +36,8 @@ class RandomEventsTest {
         Progress progress = Progress.blank(Steering.NONE);
         int events = 0;
         for (int number = 0; events < EVENTS; number++) {
-            Sitting sitting = new Sitting(new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
+            Sitting sitting =
+                    new Sitting(new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
             Drill drill = Drill.ready(progress, sitting, new GrowingGaps(), Surface.TERMINAL);
             int before = kept.size();
             int begun = 0;

@@ -63,7 +63,8 @@ class DrillLockTest {
 
         /** Takes the seat of the child in the second argument in the file of the first. */
         public static void main(String[] arguments) throws IOException {
-            boolean sits = DrillLock.take(Path.of(arguments[0]), UUID.fromString(arguments[1])).isPresent();
+            boolean sits = DrillLock.take(Path.of(arguments[0]), UUID.fromString(arguments[1]))
+                    .isPresent();
             System.out.println(sits ? "sits" : "refused");
             System.out.flush();
             if (System.in.read() < 0) {

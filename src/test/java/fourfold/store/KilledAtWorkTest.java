@@ -76,8 +76,7 @@ class KilledAtWorkTest {
                     .mapToObj(n -> Invented.sitting(ANA, n))
                     .toList();
             List<Answer> answers = new ArrayList<>();
-            sittings.forEach(
-                    s -> IntStream.rangeClosed(1, 20).forEach(p -> answers.add(Invented.answer(s, p))));
+            sittings.forEach(s -> IntStream.rangeClosed(1, 20).forEach(p -> answers.add(Invented.answer(s, p))));
             store.keepAll(sittings, answers);
         }
         return file;
