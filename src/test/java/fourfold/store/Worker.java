@@ -23,7 +23,7 @@ final class Worker {
         Store.open(other).close();
         System.out.println("works");
         System.out.flush();
-        for (int round = 0; ; round++) {
+        while (true) {
             switch (arguments[0]) {
                 case "backup" -> Backups.of(file).named("round");
                 case "restore" -> Restoration.of(file, other);
