@@ -23,13 +23,14 @@ public final class Policies {
     public static List<Policy> all() {
         Rules rules = Rules.usual();
         Rules open = rules.withOpenings(rules.mostWaiting(), Families.COUNT);
+        Rules eager = rules.withOpenings(200, rules.mostShaky());
         return List.of(
                 new Policy.NoPractice("none"),
                 new Policy.Fair("random", () -> new AtRandom(rules)),
                 new Policy.Fair("tables", () -> new TablesInOrder(open, 2)),
-                new Policy.Fair("boxes", () -> new FiveBoxes(rules)),
+                new Policy.Fair("boxes", () -> new FiveBoxes(eager)),
                 new Policy.Fair("gaps", GrowingGaps::new),
-                new Policy.Fair("activation", () -> new LowestActivation(rules, 0.3, -3)),
+                new Policy.Fair("activation", () -> new LowestActivation(rules, 0.5, -4.4)),
                 new Policy.Fair("ours", LastingGain::new),
                 oracle("oracle-40", 40),
                 oracle("oracle-80", 80),
