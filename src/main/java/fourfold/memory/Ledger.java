@@ -21,6 +21,8 @@ final class Ledger {
 
     private static final double KNOWN_STEP = 0.3;
 
+    private static final double HOPE_STEP = 0.02;
+
     /** Probes' worth of trust in the usual share. Our own choice. */
     private static final int USUAL_PROBES = 4;
 
@@ -122,6 +124,10 @@ final class Ledger {
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
             judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+        }
+        if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
+            // A child goes on learning elsewhere: what was not known of late may be worth asking again some day.
+            known += HOPE_STEP * (USUAL_KNOWN - known);
         }
         trace.present(clock, millis, strengths);
         trace.mix(kin.expected(index));

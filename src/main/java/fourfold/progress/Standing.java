@@ -44,7 +44,6 @@ public final class Standing {
     private final int fluentDays;
     private final long lastFluentDay;
     private final boolean keptOverAGap;
-    private final long firstDay;
     private final long lastDay;
     private final long lastMillis;
     private final int gapStep;
@@ -65,7 +64,6 @@ public final class Standing {
         this.fluentDays = s.fluentDays;
         this.lastFluentDay = s.lastFluentDay;
         this.keptOverAGap = s.keptOverAGap;
-        this.firstDay = s.firstDay;
         this.lastDay = s.lastDay;
         this.lastMillis = s.lastMillis;
         this.gapStep = s.gapStep;
@@ -111,7 +109,6 @@ public final class Standing {
         } else if (!correct) {
             s.gapStep = 0;
         }
-        s.firstDay = asked == 0 ? day : firstDay;
         s.lastDay = day;
         s.lastMillis = answer.askedAt().toEpochMilli();
         s.lastRight = correct;
@@ -152,23 +149,6 @@ public final class Standing {
     /** The local day of the last answer from memory, counted from 1 January 1970; empty if there was none. */
     public Optional<Long> lastDay() {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay);
-    }
-
-    /** The local day of the first answer from memory; empty if there was none. */
-    public Optional<Long> firstDay() {
-        return asked == 0 ? Optional.empty() : Optional.of(firstDay);
-    }
-
-    /**
-     * The local day of one of the last ten answers from memory, counted from 1 January 1970.
-     *
-     * @param i 0 for the newest, below {@link #recent()}
-     */
-    public long dayOf(int i) {
-        if (i < 0 || i >= kept) {
-            throw new IllegalArgumentException("there are " + kept + " recent answers, and no number " + i);
-        }
-        return days[i];
     }
 
     /**
@@ -229,7 +209,6 @@ public final class Standing {
         private int fluentDays;
         private long lastFluentDay = Long.MIN_VALUE;
         private boolean keptOverAGap;
-        private long firstDay;
         private long lastDay;
         private long lastMillis;
         private int gapStep;
@@ -251,7 +230,6 @@ public final class Standing {
             fluentDays = from.fluentDays;
             lastFluentDay = from.lastFluentDay;
             keptOverAGap = from.keptOverAGap;
-            firstDay = from.firstDay;
             lastDay = from.lastDay;
             lastMillis = from.lastMillis;
             gapStep = from.gapStep;
