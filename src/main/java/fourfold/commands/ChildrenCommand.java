@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "children",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "List the children who practise here; with --add, add one first.")
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** Begins a drill at once. */
-@Command(name = "drill", mixinStandardHelpOptions = true, description = "Begin a drill at once.")
+@Command(name = "drill", mixinStandardHelpOptions = true, sortOptions = false, description = "Begin a drill at once.")
 final class DrillCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

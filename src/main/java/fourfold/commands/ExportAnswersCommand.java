@@ -24,7 +24,11 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Writes the answer log as CSV. */
-@Command(name = "answers", mixinStandardHelpOptions = true, description = "Write every answer as CSV (RFC 4180).")
+@Command(
+        name = "answers",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Write every answer as CSV (RFC 4180).")
 final class ExportAnswersCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;

@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Write records in open formats.",
         subcommands = ExportAnswersCommand.class)
 final class ExportCommand implements Callable<Integer> {

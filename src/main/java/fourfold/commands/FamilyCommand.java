@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "family",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Print one family's facts and how each stands.")
 final class FamilyCommand implements Callable<Integer> {
     @ParentCommand

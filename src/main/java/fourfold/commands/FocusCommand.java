@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "focus",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Practise a family or a table more, until it is fluent.")
 final class FocusCommand implements Callable<Integer> {
     @ParentCommand

@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "grid",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Print a child's families and how far each has come.")
 final class GridCommand implements Callable<Integer> {
     @ParentCommand

@@ -11,7 +11,11 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Leave a family or a table out for now. */
-@Command(name = "hold", mixinStandardHelpOptions = true, description = "Leave a family or a table out for now.")
+@Command(
+        name = "hold",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Leave a family or a table out for now.")
 final class HoldCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -93,14 +93,14 @@ final class Household implements Records {
     @Override
     public void keep(Child child, List<Deed> deeds, Instant at) {
         told(() -> {
-            for (Deed deed : deeds) {
-                store.keep(new Act(
-                        UUID.randomUUID(),
-                        child.id(),
-                        at.truncatedTo(ChronoUnit.MILLIS),
-                        moments.zoneOffsetMinutes(at),
-                        deed));
-            }
+            store.keepActs(deeds.stream()
+                    .map(deed -> new Act(
+                            UUID.randomUUID(),
+                            child.id(),
+                            at.truncatedTo(ChronoUnit.MILLIS),
+                            moments.zoneOffsetMinutes(at),
+                            deed))
+                    .toList());
             return true;
         });
     }

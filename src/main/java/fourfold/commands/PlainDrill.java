@@ -72,7 +72,7 @@ final class PlainDrill {
         }
         Optional<String> digits = digits(line);
         if (digits.isEmpty() || (digits.get().isEmpty() && asking.isInView())) {
-            say(List.of(PlainWords.DIGITS_ONLY));
+            say(List.of(digits.isEmpty() ? PlainWords.DIGITS_ONLY : PlainWords.NUMBER_FIRST));
             return drill;
         }
         return on(afterAbsence(drill, asking, at), new Event.Line(digits.get(), at));

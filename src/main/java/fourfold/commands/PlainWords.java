@@ -21,6 +21,8 @@ final class PlainWords {
     static final String DIGITS_ONLY =
             "Please type digits only, at most " + Answer.LONGEST_TYPED + ". Nothing was counted.";
 
+    static final String NUMBER_FIRST = "Please type the number, then press Enter.";
+
     private PlainWords() {}
 
     static List<String> hello(String name, Duration planned) {

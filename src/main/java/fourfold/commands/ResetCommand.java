@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "reset",
         mixinStandardHelpOptions = true,
+        sortOptions = false,
         description = "Begin a family or a table again. No answer is deleted.")
 final class ResetCommand implements Callable<Integer> {
     @ParentCommand

@@ -72,6 +72,15 @@ public final class Store implements AutoCloseable {
         database.write("keep the change", on(c -> Acts.keep(c, act)));
     }
 
+    /** Keeps acts that belong together, all of them or none. */
+    public void keepActs(List<Act> acts) {
+        database.write("keep the change", on(c -> {
+            for (Act act : acts) {
+                Acts.keep(c, act);
+            }
+        }));
+    }
+
     /** Keeps whole drills of known children, all of them or none. */
     public void keepAll(List<Sitting> sittings, List<Answer> answers) {
         database.write("keep the answers", on(c -> {

@@ -211,6 +211,19 @@ class CommandsTest {
     }
 
     @Test
+    void aTableIsSteeredWholeOrNotAtAll() {
+        Path file = Practised.once(folder);
+        Rows.change(
+                file,
+                "CREATE TRIGGER full BEFORE INSERT ON act WHEN NEW.detail = '5x7'"
+                        + " BEGIN SELECT RAISE(FAIL, 'no room'); END");
+        CommandRun run = CommandRun.of(file, "hold", "7");
+        assertEquals(1, run.code());
+        assertTrue(run.err().startsWith("fourfold: could not keep the change in " + file), run.err());
+        assertEquals(List.of(), deeds(file));
+    }
+
+    @Test
     void aResetBeginsTheFamilyAgainAndLeavesTheLogAlone() {
         Path file = Practised.once(folder);
         ok(CommandRun.of(file, "reset", "6x7"));

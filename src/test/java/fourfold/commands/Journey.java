@@ -9,7 +9,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
 import fourfold.screens.HomePage;
 import fourfold.screens.Look;
@@ -53,7 +53,7 @@ final class Journey implements AutoCloseable {
                 moments,
                 new HomePage(
                         new Household(store, moments, new SplittableRandom(1)::nextLong),
-                        new GrowingGaps(),
+                        new LastingGain(),
                         moments,
                         Surface.TERMINAL));
         turn();

@@ -110,6 +110,19 @@ class PlainDrillTest {
     }
 
     @Test
+    void whereTheNumberIsInViewAnEmptyLineIsNoAnswer() {
+        Practised.children(folder, "Mina");
+        CommandRun run = CommandRun.typed(file(), "\n   \n", "drill", "--plain");
+        assertEquals(
+                2,
+                run.out()
+                        .lines()
+                        .filter("Please type the number, then press Enter."::equals)
+                        .count());
+        assertEquals(List.of(), typed(file()));
+    }
+
+    @Test
     void aLineOfTenThousandCharactersIsNotCounted() {
         Practised.children(folder, "Mina");
         PlainChild child = new PlainChild((said, count) -> count == 0 ? "7".repeat(10_000) : null);
