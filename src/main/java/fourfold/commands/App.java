@@ -5,6 +5,7 @@ import fourfold.screens.Loop;
 import fourfold.screens.Stage;
 import fourfold.screens.StageException;
 import fourfold.store.Place;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,11 @@ import picocli.CommandLine.Spec;
             ResetCommand.class,
             ChildrenCommand.class,
             ExportCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
+            VerifyCommand.class,
+            SalvageCommand.class,
+            MergeCommand.class,
             SimulateCommand.class,
             DemoDataCommand.class
         },
@@ -81,6 +87,18 @@ final class App implements Callable<Integer> {
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
         return Home.open(world, Optional.ofNullable(file).map(Place::of), demo);
+    }
+
+    /**
+     * The file the records are in.
+     *
+     * @throws ParameterException with {@code --demo}, whose file is thrown away
+     */
+    Path place() {
+        if (demo) {
+            throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
+        }
+        return Home.place(world, Optional.ofNullable(file).map(Place::of));
     }
 
     /** The name after {@code --child}, before or after the command. */

@@ -33,8 +33,12 @@ final class Home implements AutoCloseable {
             Demo copy = Demo.make(moments);
             return new Home(copy.store(), moments, Optional.of(copy));
         }
-        Path place = file.orElseGet(() -> Place.usual(world.systemName(), world.environment(), world.home()));
-        return new Home(Store.open(place), moments, Optional.empty());
+        return new Home(Store.open(place(world, file)), moments, Optional.empty());
+    }
+
+    /** The named file, or the usual one. */
+    static Path place(World world, Optional<Path> file) {
+        return file.orElseGet(() -> Place.usual(world.systemName(), world.environment(), world.home()));
     }
 
     Household records() {

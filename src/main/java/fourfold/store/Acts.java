@@ -22,8 +22,12 @@ final class Acts {
 
     /** The child's acts, oldest first. */
     static List<Act> of(Connection connection, UUID child) throws SQLException {
-        return inOrder(Database.query(
-                connection, SELECT + "WHERE c.id = ?", values -> values.setString(1, child.toString()), Acts::read));
+        List<UUID> rows = SameChildren.in(connection).rows(child);
+        List<Act> acts = Database.query(
+                connection, SELECT + "WHERE c.id" + SameChildren.oneOf(rows), SameChildren.filling(rows), Acts::read);
+        return inOrder(acts.stream()
+                .map(a -> new Act(a.id(), child, a.at(), a.zoneOffsetMinutes(), a.deed()))
+                .toList());
     }
 
     /** What names and puts away children: every choice and every undo, of all children. */

@@ -32,10 +32,12 @@ final class Answers {
 
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
     static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
-        try (PreparedStatement statement =
-                connection.prepareStatement(AnswerRow.SELECT + "WHERE d.child_nr = (SELECT nr FROM child WHERE id = ?)"
-                        + " ORDER BY d.started_at, d.id, a.position")) {
-            statement.setString(1, child.toString());
+        List<UUID> same = SameChildren.in(connection).rows(child);
+        try (PreparedStatement statement = connection.prepareStatement(
+                AnswerRow.SELECT + "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ")
+                        + "(SELECT nr FROM child WHERE id" + SameChildren.oneOf(same)
+                        + ") ORDER BY d.started_at, d.id, a.position")) {
+            SameChildren.filling(same).into(statement);
             try (ResultSet rows = statement.executeQuery()) {
                 int number = 0;
                 UUID drill = child;

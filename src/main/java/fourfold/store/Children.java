@@ -30,7 +30,9 @@ final class Children {
 
     /** All children in the order in which they were added. */
     static List<Known> all(Connection connection) throws SQLException {
-        Map<UUID, List<Act>> choices = Acts.choices(connection).stream().collect(Collectors.groupingBy(Act::child));
+        SameChildren same = SameChildren.in(connection);
+        Map<UUID, List<Act>> choices =
+                Acts.choices(connection).stream().collect(Collectors.groupingBy(a -> same.known(a.child())));
         List<Child> added = Database.query(
                 connection,
                 "SELECT id, name, created_at FROM child ORDER BY created_at, nr",
@@ -39,7 +41,9 @@ final class Children {
                         UUID.fromString(row.getString(1)), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
-            all.add(today(child, Act.inForce(choices.getOrDefault(child.id(), List.of()))));
+            if (same.known(child.id()).equals(child.id())) {
+                all.add(today(child, Act.inForce(choices.getOrDefault(child.id(), List.of()))));
+            }
         }
         return List.copyOf(all);
     }

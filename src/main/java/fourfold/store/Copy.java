@@ -4,12 +4,11 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
-import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteDataSource;
 
 /** A whole copy of an open store, made beside it and checked. */
 final class Copy {
@@ -27,9 +26,7 @@ final class Copy {
         try {
             // The library takes an empty file over and leaves its rights as they are.
             Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
-            try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
+            force(copy);
             check(copy);
             return copy;
         } catch (SQLException | IOException e) {
@@ -40,11 +37,7 @@ final class Copy {
 
     /** Reads every page of the copy, without changing it. */
     static void check(Path copy) throws SQLException {
-        SQLiteConfig config = new SQLiteConfig();
-        config.setReadOnly(true);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + copy);
-        try (Connection connection = source.getConnection()) {
+        try (Connection connection = ReadOnly.of(copy)) {
             List<String> found =
                     Database.query(connection, "PRAGMA integrity_check", none -> {}, row -> row.getString(1));
             if (!found.equals(List.of("ok"))) {
@@ -53,11 +46,31 @@ final class Copy {
         }
     }
 
-    private static Path fresh(Path file, String why) throws IOException {
-        String name = file.getFileName().toString();
-        int dot = name.lastIndexOf('.');
-        String stem = dot > 0 ? name.substring(0, dot) : name;
-        String ending = dot > 0 ? name.substring(dot) : "";
+    /** Returns when the file's bytes are on the disk. */
+    static void force(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+            channel.force(true);
+        }
+    }
+
+    /** Gives a finished file its name in one step, replacing what had that name. */
+    static void name(Path finished, Path name) throws IOException {
+        Files.move(finished, name, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        Path folder = name.toAbsolutePath().getParent();
+        if (folder != null) {
+            // The name too is to survive a power cut; a system that can't open folders can't be asked.
+            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            } catch (IOException e) {
+                return;
+            }
+        }
+    }
+
+    /** A new empty file beside this one, for its owner alone, say {@code fourfold-before-2.db}. */
+    static Path fresh(Path file, String why) throws IOException {
+        String stem = Backups.stem(file);
+        String ending = String.valueOf(file.getFileName()).substring(stem.length());
         for (int attempt = 1; ; attempt++) {
             String number = attempt == 1 ? "" : "-" + attempt;
             Path copy = file.resolveSibling(stem + "-" + why + number + ending);

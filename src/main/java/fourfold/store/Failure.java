@@ -60,6 +60,21 @@ final class Failure {
         };
     }
 
+    /** Whether the database says that the file is damaged. */
+    static boolean isDamage(SQLException cause) {
+        return isOneOf(cause, SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
+    }
+
+    /** Whether another program holds the file. */
+    static boolean isInUse(SQLException cause) {
+        return isOneOf(cause, SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED);
+    }
+
+    private static boolean isOneOf(SQLException cause, SQLiteErrorCode one, SQLiteErrorCode other) {
+        int code = cause instanceof SQLiteException sqlite ? sqlite.getResultCode().code & PRIMARY_CODE : 0;
+        return code == one.code || code == other.code;
+    }
+
     /** A file's name for a message; control characters can't reach the terminal. */
     static String shown(Path file) {
         return oneLine(file.toString());

@@ -28,6 +28,13 @@ final class Rights {
         }
     }
 
+    /** Takes a file's rights from everybody but its owner. */
+    static void keepToOwner(Path file) throws IOException {
+        if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
+        }
+    }
+
     private static FileAttribute<?>[] ownersOnly(Path path, String rights) {
         boolean known = path.getFileSystem().supportedFileAttributeViews().contains("posix");
         return known

@@ -25,19 +25,22 @@ final class Sittings {
 
     /** The child's drills, oldest first. */
     static List<Sitting> of(Connection connection, UUID child) throws SQLException {
+        SameChildren same = SameChildren.in(connection);
+        List<UUID> rows = same.rows(child);
         return List.copyOf(Database.query(
                 connection,
-                SELECT + "WHERE c.id = ? ORDER BY d.started_at, d.id",
-                values -> values.setString(1, child.toString()),
-                row -> read(row).sitting()));
+                SELECT + "WHERE c.id" + SameChildren.oneOf(rows) + " ORDER BY d.started_at, d.id",
+                SameChildren.filling(rows),
+                row -> read(row, same).sitting()));
     }
 
     static Optional<Numbered> find(Connection connection, UUID drill) throws SQLException {
+        SameChildren same = SameChildren.in(connection);
         return Database.query(
                         connection,
                         SELECT + "WHERE d.id = ?",
                         values -> values.setString(1, drill.toString()),
-                        Sittings::read)
+                        row -> read(row, same))
                 .stream()
                 .findFirst();
     }
@@ -75,14 +78,14 @@ final class Sittings {
                 sitting.seed());
     }
 
-    private static Numbered read(ResultSet row) throws SQLException {
+    private static Numbered read(ResultSet row, SameChildren same) throws SQLException {
         String id = row.getString(1);
         try {
             return new Numbered(
                     row.getInt(7),
                     new Sitting(
                             UUID.fromString(id),
-                            UUID.fromString(row.getString(2)),
+                            same.known(UUID.fromString(row.getString(2))),
                             Instant.ofEpochMilli(row.getLong(3)),
                             row.getInt(4),
                             Duration.ofSeconds(row.getInt(5)),

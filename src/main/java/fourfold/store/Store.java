@@ -37,6 +37,10 @@ public final class Store implements AutoCloseable {
         return new Store(StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY));
     }
 
+    Database database() {
+        return database;
+    }
+
     /** The children who practise, in the order in which they were added, under today's names. */
     public List<Child> children() {
         return database.read("read the children", Children::all).stream()

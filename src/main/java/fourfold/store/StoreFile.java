@@ -8,6 +8,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -19,6 +20,9 @@ import org.sqlite.SQLiteDataSource;
 final class StoreFile {
     /** How long a write waits for another program's. */
     static final Duration PATIENCE = Duration.ofSeconds(5);
+
+    /** Larger files, those of many years and children, are looked at only when they are backed up or verified. */
+    private static final long LOOKED_AT_WHOLE = 64L << 20;
 
     /** Held for good: a logger that nobody holds forgets that it was silenced. */
     private static final Logger DRIVER = Logger.getLogger("org.sqlite");
@@ -49,10 +53,13 @@ final class StoreFile {
             checkFolder();
             made = Rights.makeFile(file);
             FileHead head = checkFile();
-            prepareLibrary();
+            refuseToBeginAnew(head);
+            NativeLibrary.prepareUsual();
             Connection connection = source(true).getConnection();
             try {
-                if (head == FileHead.EMPTY) {
+                if (head == FileHead.OURS) {
+                    checkPages(connection);
+                } else {
                     run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
                 }
                 bringUpToDate(connection);
@@ -62,7 +69,7 @@ final class StoreFile {
                 throw e;
             }
         } catch (SQLException e) {
-            throw undone(made, failed(Failure.reason(e), e));
+            throw undone(made, failed(Failure.reason(e) + (Failure.isDamage(e) ? lastGood() : ""), e));
         } catch (IOException e) {
             throw undone(made, failed(Failure.reason(e), e));
         } catch (StoreException e) {
@@ -114,13 +121,35 @@ final class StoreFile {
         return switch (head) {
             case EMPTY, OURS -> head;
             case OTHER_DATABASE -> throw failed("it belongs to another program; name another file");
-            case NO_DATABASE -> throw failed("it is not a Fourfold file; name another file or restore a backup");
+            case NO_DATABASE ->
+                throw failed("it is not a Fourfold file; name another file or restore a backup" + lastGood());
         };
     }
 
-    private static void prepareLibrary() {
-        NativeLibrary.prepare(Place.cache(
-                System.getProperty("os.name", ""), System.getenv(), Place.of(System.getProperty("user.home", ""))));
+    /** An empty file beside backups is a loss and no beginning. */
+    private void refuseToBeginAnew(FileHead head) {
+        if (head == FileHead.EMPTY && !lastGood().isEmpty()) {
+            throw failed("it is gone or empty, but there are backups; restore one, or move "
+                    + Failure.shown(Backups.of(file).folder()) + " away to begin anew" + lastGood());
+        }
+    }
+
+    /** Looks at every page, so that damage is told before more is written into it. */
+    private void checkPages(Connection connection) throws SQLException, IOException {
+        if (Files.size(file) > LOOKED_AT_WHOLE) {
+            return;
+        }
+        List<String> found = Database.query(connection, "PRAGMA quick_check(1)", none -> {}, row -> row.getString(1));
+        if (!found.equals(List.of("ok"))) {
+            throw failed("the file is damaged; leave it as it is and restore a backup" + lastGood());
+        }
+    }
+
+    private String lastGood() {
+        return Backups.of(file)
+                .lastGood()
+                .map(b -> " (the last good one is " + b.name() + "; fourfold restore puts it in place)")
+                .orElse("");
     }
 
     private void bringUpToDate(Connection connection) throws SQLException, IOException {

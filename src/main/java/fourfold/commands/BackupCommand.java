@@ -1,0 +1,43 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.store.Backup;
+import fourfold.store.Backups;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** Makes a backup now, or lists those there are. */
+@Command(
+        name = "backup",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Make a backup now and check it. One is made by itself after each day's first drill.")
+final class BackupCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Option(names = "--list", description = "Only list the backups, the newest first.")
+    private boolean list;
+
+    @Override
+    public Integer call() {
+        Backups backups = Backups.of(app.place());
+        if (list) {
+            backups.all().forEach(this::tell);
+            return ExitCode.DONE;
+        }
+        try (Home home = app.open()) {
+            LocalDate today =
+                    LocalDate.ofInstant(home.moments().now(), home.moments().zone());
+            tell(backups.named(today + "-by-hand"));
+        }
+        return ExitCode.DONE;
+    }
+
+    private void tell(Backup backup) {
+        app.world().out().println(PlainText.safe(backup.name() + "  " + backup.file()));
+    }
+}

@@ -1,0 +1,97 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.store.Backups;
+import fourfold.store.Merge;
+import fourfold.store.Place;
+import fourfold.store.Store;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Takes in what another computer's file holds. */
+@Command(
+        name = "merge",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Take in the children, drills, answers and changes of another computer's file, which is only read.")
+final class MergeCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "OTHER", description = "The other computer's file, or a copy of it.")
+    private String other;
+
+    @Option(names = "--same", paramLabel = "NAME", description = "A name that means the same child in both files.")
+    private Set<String> same = Set.of();
+
+    @Option(
+            names = "--apart",
+            paramLabel = "NAME=NEW",
+            description = "A name that means two children, and what the other file's child is to be called here.")
+    private Map<String, String> apart = Map.of();
+
+    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    private boolean yes;
+
+    @Override
+    public Integer call() {
+        Path from = Place.of(other);
+        Path file = app.place();
+        if (from.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
+            throw new ParameterException(spec.commandLine(), "OTHER is the answers' file itself; name another file");
+        }
+        try (Home home = app.open()) {
+            Instant now = home.moments().now();
+            Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
+            Merge preview = Merge.preview(home.store(), from, said);
+            tell(preview);
+            if (!preview.unsettled().isEmpty()) {
+                preview.unsettled().forEach(this::ask);
+                return ExitCode.USAGE;
+            }
+            if (yes) {
+                merge(home.store(), from, said, file);
+            } else {
+                say(List.of("Nothing was changed. Add --yes to do it."));
+            }
+        }
+        return ExitCode.DONE;
+    }
+
+    private void merge(Store store, Path from, Merge.Said said, Path file) {
+        Backups.of(file).named("before-merge");
+        Merge.of(store, from, said);
+        say(List.of("Merged. A backup of the file as it was before is in "
+                + Backups.of(file).folder() + "."));
+    }
+
+    private void tell(Merge merge) {
+        say(List.of("New in " + other + ": " + merge.children() + " children, " + merge.drills() + " drills, "
+                + merge.answers() + " answers, " + merge.acts() + " changes by parents."));
+    }
+
+    private void ask(Merge.Clash clash) {
+        say(List.of(
+                "Both files have a child called \"" + clash.name() + "\". Is it one child?",
+                "  Yes: add --same \"" + clash.name() + "\"",
+                "  No: add --apart \"" + clash.name() + "=NEW\" with another name for the other file's child"));
+    }
+
+    private void say(List<String> lines) {
+        lines.forEach(line -> app.world().out().println(PlainText.safe(line)));
+    }
+}

@@ -1,0 +1,76 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.store.Backup;
+import fourfold.store.Backups;
+import fourfold.store.Place;
+import fourfold.store.Restoration;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Puts a backup in the place of the family's file, which is kept aside. */
+@Command(
+        name = "restore",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Put a backup in the place of the answers' file. The present file is kept aside.")
+final class RestoreCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "BACKUP",
+            description = "A backup's name as backup --list tells it, or its file. Without it, the last good one.")
+    private @Nullable String name;
+
+    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    private boolean yes;
+
+    @Override
+    public Integer call() {
+        Path file = app.place();
+        Path backup = name == null ? lastGood(file) : named(file, name);
+        if (!yes) {
+            say("This would put " + backup + " in the place of " + file
+                    + ", and keep the present file aside. Add --yes to do it.");
+            return ExitCode.DONE;
+        }
+        Restoration.Done done = Restoration.of(file, backup);
+        say("Restored " + done.backup() + ".");
+        done.aside().ifPresent(aside -> say("The file that was there before is now " + aside + "."));
+        return ExitCode.DONE;
+    }
+
+    private Path lastGood(Path file) {
+        return Backups.of(file)
+                .lastGood()
+                .map(Backup::file)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "There is no good backup in " + Backups.of(file).folder()));
+    }
+
+    private static Path named(Path file, String name) {
+        return Backups.of(file).all().stream()
+                .filter(b -> b.name().equals(name))
+                .map(Backup::file)
+                .findFirst()
+                .orElseGet(() -> Place.of(name));
+    }
+
+    private void say(String line) {
+        app.world().out().println(PlainText.safe(line));
+    }
+}

@@ -1,0 +1,43 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.store.Backup;
+import fourfold.store.Backups;
+import fourfold.store.Place;
+import fourfold.store.Salvage;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Writes what can be read of a damaged file to a new one. */
+@Command(
+        name = "salvage",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Write what can be read of a damaged file to a new one. The damaged file is left as it is.")
+final class SalvageCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Parameters(paramLabel = "NEW-FILE", description = "The file to make; it must not be there yet.")
+    private String fresh;
+
+    @Override
+    public Integer call() {
+        Path file = app.place();
+        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Place.of(fresh));
+        app.world()
+                .out()
+                .println(PlainText.safe("Saved to " + fresh + ": " + saved.children() + " children, " + saved.drills()
+                        + " drills, " + saved.answers() + " answers, " + saved.acts() + " changes by parents."));
+        app.world()
+                .out()
+                .println(
+                        saved.lost() == 0
+                                ? "Nothing that was there was unreadable."
+                                : saved.lost() + " rows could not be made out or belong to something that is gone.");
+        return ExitCode.DONE;
+    }
+}

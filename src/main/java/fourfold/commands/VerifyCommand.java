@@ -1,0 +1,49 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.store.Backups;
+import fourfold.store.Place;
+import fourfold.store.Verification;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Looks into every corner of a file. */
+@Command(
+        name = "verify",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Check the answers' file, or a backup, without changing it: every page, value and reference.")
+final class VerifyCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The file. Default: the answers' file.")
+    private @Nullable String name;
+
+    @Override
+    public Integer call() {
+        Path file = name == null ? app.place() : Place.of(name);
+        List<String> findings = Verification.of(file);
+        if (findings.isEmpty()) {
+            say(file + ": all is well.");
+            return ExitCode.DONE;
+        }
+        findings.forEach(f -> say(file + ": " + f));
+        if (name == null) {
+            say(Backups.of(file)
+                    .lastGood()
+                    .map(b -> "The last good backup is " + b.name() + ". To go back to it: fourfold restore")
+                    .orElse("There is no backup. To save what can be read: fourfold salvage NEW-FILE"));
+        }
+        return ExitCode.WORLD;
+    }
+
+    private void say(String line) {
+        app.world().out().println(PlainText.safe(line));
+    }
+}

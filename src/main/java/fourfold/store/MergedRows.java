@@ -1,0 +1,96 @@
+package fourfold.store;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.util.List;
+
+/** The rows of an attached database called {@code other}, taken over where they are not known yet. */
+final class MergedRows {
+    private final Connection connection;
+
+    MergedRows(Connection connection) {
+        this.connection = connection;
+    }
+
+    /** Refuses if one id means two different things: then one of the files was tampered with or damaged. */
+    void refuseContradictions() throws SQLException {
+        refuse("child", """
+                SELECT o.id FROM other.child o JOIN main.child m ON m.id = o.id
+                WHERE m.name <> o.name OR m.created_at <> o.created_at
+                """);
+        refuse("drill", """
+                SELECT o.id FROM other.drill o JOIN main.drill m ON m.id = o.id
+                JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
+                WHERE oc.id <> mc.id OR m.started_at <> o.started_at OR m.zone_offset_min <> o.zone_offset_min
+                  OR m.planned_s <> o.planned_s OR m.seed <> o.seed
+                """);
+        refuse("answer in the drill", """
+                SELECT od.id FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr
+                JOIN main.drill md ON md.id = od.id
+                JOIN main.answer m ON m.drill_nr = md.nr AND m.position = o.position
+                WHERE m.asked_at <> o.asked_at OR m.zone_offset_min <> o.zone_offset_min OR m.purpose <> o.purpose
+                  OR m.operation IS NOT o.operation OR m.left_number <> o.left_number
+                  OR m.right_number IS NOT o.right_number OR m.typed IS NOT o.typed
+                  OR m.first_key_ms IS NOT o.first_key_ms OR m.whole_ms IS NOT o.whole_ms
+                  OR m.erasures <> o.erasures OR m.surface <> o.surface
+                """);
+        refuse("act", """
+                SELECT o.id FROM other.act o JOIN main.act m ON m.id = o.id
+                JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
+                WHERE oc.id <> mc.id OR m.made_at <> o.made_at OR m.zone_offset_min <> o.zone_offset_min
+                  OR m.kind <> o.kind OR m.detail <> o.detail
+                """);
+    }
+
+    private void refuse(String what, String sql) throws SQLException {
+        List<String> found = Database.query(connection, sql + " LIMIT 1", none -> {}, row -> row.getString(1));
+        if (!found.isEmpty()) {
+            throw new Refusal("the two files differ in what they say of the " + what + " " + Failure.oneLine(found.get(0))
+                    + "; verify both files");
+        }
+    }
+
+    int addChildren() throws SQLException {
+        return add("""
+                INSERT INTO main.child (id, name, created_at)
+                SELECT o.id, o.name, o.created_at FROM other.child o
+                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    int addDrills() throws SQLException {
+        return add("""
+                INSERT INTO main.drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)
+                SELECT o.id, mc.nr, o.started_at, o.zone_offset_min, o.planned_s, o.seed
+                FROM other.drill o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.drill m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    int addAnswers() throws SQLException {
+        return add("""
+                INSERT INTO main.answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,
+                  right_number, typed, first_key_ms, whole_ms, erasures, surface)
+                SELECT md.nr, o.position, o.asked_at, o.zone_offset_min, o.purpose, o.operation, o.left_number,
+                  o.right_number, o.typed, o.first_key_ms, o.whole_ms, o.erasures, o.surface
+                FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr JOIN main.drill md ON md.id = od.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.answer m WHERE m.drill_nr = md.nr AND m.position = o.position)
+                """);
+    }
+
+    int addActs() throws SQLException {
+        return add("""
+                INSERT INTO main.act (id, child_nr, made_at, zone_offset_min, kind, detail)
+                SELECT o.id, mc.nr, o.made_at, o.zone_offset_min, o.kind, o.detail
+                FROM other.act o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.act m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    private int add(String sql) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            return statement.executeUpdate();
+        }
+    }
+}
