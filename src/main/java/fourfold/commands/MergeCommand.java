@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
         name = "merge",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Take in the children, drills, answers and changes of another computer's file, which is only read.")
+        description =
+                "Take in the children, drills, answers and changes of another computer's file, which is only read.")
 final class MergeCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -33,8 +33,8 @@ final class Answers {
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
     static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
         List<UUID> same = SameChildren.in(connection).rows(child);
-        try (PreparedStatement statement = connection.prepareStatement(
-                AnswerRow.SELECT + "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ")
+        try (PreparedStatement statement =
+                connection.prepareStatement(AnswerRow.SELECT + "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ")
                         + "(SELECT nr FROM child WHERE id" + SameChildren.oneOf(same)
                         + ") ORDER BY d.started_at, d.id, a.position")) {
             SameChildren.filling(same).into(statement);

@@ -46,8 +46,8 @@ final class MergedRows {
     private void refuse(String what, String sql) throws SQLException {
         List<String> found = Database.query(connection, sql + " LIMIT 1", none -> {}, row -> row.getString(1));
         if (!found.isEmpty()) {
-            throw new Refusal("the two files differ in what they say of the " + what + " " + Failure.oneLine(found.get(0))
-                    + "; verify both files");
+            throw new Refusal("the two files differ in what they say of the " + what + " "
+                    + Failure.oneLine(found.get(0)) + "; verify both files");
         }
     }
 

@@ -112,7 +112,9 @@ class MergeTest {
         return switch (which % 4) {
             case 0 -> new Deed.Focus(Family.of(6, 7));
             case 1 -> new Deed.Choose("name", child.name() + " " + which);
-            case 2 -> new Deed.Undo(Invented.act(child, number(child, which - 1), new Deed.Hold(Family.of(2, 2))).id());
+            case 2 ->
+                new Deed.Undo(Invented.act(child, number(child, which - 1), new Deed.Hold(Family.of(2, 2)))
+                        .id());
             default -> new Deed.Choose("minutes", Integer.toString(5 + which % 5));
         };
     }
@@ -222,7 +224,8 @@ class MergeTest {
         Path both = merged(with(ANA, 1), with(ANA_TOO, 2), new Merge.Said(Set.of(), Map.of("ANA", "Anna"), NOW, 60));
         try (Store store = Store.open(both)) {
             assertEquals(
-                    List.of("Ana", "Anna"), store.children().stream().map(Child::name).toList());
+                    List.of("Ana", "Anna"),
+                    store.children().stream().map(Child::name).toList());
             assertEquals(1, store.answers(ANA.id()).size());
             assertEquals(1, store.answers(ANA_TOO.id()).size());
         }
@@ -250,7 +253,9 @@ class MergeTest {
             store.keep(new Act(Invented.id(77), ANA.id(), NOW, 0, new Deed.Choose("name", "Mia")));
             store.keep(new Act(Invented.id(78), ANA.id(), NOW, 0, new Deed.Undo(joined.id())));
             assertEquals(
-                    List.of("Mia", "ana"), store.children().stream().map(Child::name).toList(), "and can be taken back");
+                    List.of("Mia", "ana"),
+                    store.children().stream().map(Child::name).toList(),
+                    "and can be taken back");
         }
     }
 
@@ -262,7 +267,8 @@ class MergeTest {
             store.keep(new Act(Invented.id(77), ANA.id(), NOW, 0, new Deed.Choose("name", "Mia")));
         }
         try (Store store = Store.open(merged(here, there))) {
-            assertEquals(List.of("Mia"), store.children().stream().map(Child::name).toList());
+            assertEquals(
+                    List.of("Mia"), store.children().stream().map(Child::name).toList());
             assertEquals(2, store.answers(ANA.id()).size());
         }
     }
