@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             VerifyCommand.class,
             SalvageCommand.class,
             MergeCommand.class,
+            ImportCommand.class,
             SimulateCommand.class,
             DemoDataCommand.class
         },
@@ -80,6 +81,10 @@ final class App implements Callable<Integer> {
         return world;
     }
 
+    boolean isDemo() {
+        return demo;
+    }
+
     boolean debug() {
         return debug;
     }
@@ -112,14 +117,15 @@ final class App implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
         }
-        try (Home home = open();
-                Stage stage = Stage.open(world.environment())) {
-            new Loop(
-                            stage,
-                            home.moments(),
-                            new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
-                    .run();
+        try (Home home = open()) {
+            try (Stage stage = Stage.open(world.environment())) {
+                new Loop(
+                                stage,
+                                home.moments(),
+                                new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
+                        .run();
+            }
+            return home.told(world);
         }
-        return ExitCode.DONE;
     }
 }

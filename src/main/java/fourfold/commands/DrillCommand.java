@@ -52,13 +52,13 @@ final class DrillCommand implements Callable<Integer> {
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, whose).run(drill);
-                return ExitCode.DONE;
+                return home.told(app.world());
             }
             try (Stage stage = Stage.open(app.world().environment())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
                 new Loop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
             }
-            return ExitCode.DONE;
+            return home.told(app.world());
         }
     }
 

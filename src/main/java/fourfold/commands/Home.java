@@ -1,7 +1,9 @@
 package fourfold.commands;
 
+import fourfold.export.PlainText;
 import fourfold.facts.Child;
 import fourfold.screens.Moments;
+import fourfold.store.Backups;
 import fourfold.store.Place;
 import fourfold.store.Store;
 import java.nio.file.Path;
@@ -19,10 +21,10 @@ final class Home implements AutoCloseable {
     private final Moments moments;
     private final Optional<Demo> demo;
 
-    private Home(Store store, Moments moments, Optional<Demo> demo) {
+    private Home(Store store, Moments moments, Household records, Optional<Demo> demo) {
         this.store = store;
         this.moments = moments;
-        this.records = new Household(store, moments);
+        this.records = records;
         this.demo = demo;
     }
 
@@ -31,9 +33,11 @@ final class Home implements AutoCloseable {
         Moments moments = world.clock().get();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, Optional.of(copy));
+            return new Home(copy.store(), moments, new Household(copy.store(), moments), Optional.of(copy));
         }
-        return new Home(Store.open(place(world, file)), moments, Optional.empty());
+        Path place = place(world, file);
+        Store store = Store.open(place);
+        return new Home(store, moments, new Household(store, moments, Backups.of(place)), Optional.empty());
     }
 
     /** The named file, or the usual one. */
@@ -76,6 +80,12 @@ final class Home implements AutoCloseable {
     /** A name however its accents were typed (Unicode normalization form C). */
     private static String written(String name) {
         return Normalizer.normalize(name.strip(), Normalizer.Form.NFC);
+    }
+
+    /** Tells what could not be kept, now that nothing is drawn any more; gives the exit code. */
+    int told(World world) {
+        records.toTell().forEach(line -> world.err().println("fourfold: " + PlainText.safe(line)));
+        return records.toTell().isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
 
     @Override

@@ -9,16 +9,19 @@ import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
+import fourfold.store.Backups;
 import fourfold.store.Store;
 import fourfold.store.StoreException;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
@@ -28,13 +31,25 @@ final class Household implements Records {
     private final Store store;
     private final Moments moments;
     private final LongSupplier seeds;
+    private final Optional<Backups> backups;
+    private final List<String> toTell = new ArrayList<>();
 
     Household(Store store, Moments moments) {
         this(store, moments, new SecureRandom()::nextLong);
     }
 
-    /** With given seeds for drills, one after the other. */
+    /** With given seeds for drills, one after the other, and without backups. */
     Household(Store store, Moments moments, LongSupplier seeds) {
+        this(store, moments, seeds, Optional.empty());
+    }
+
+    /** With backups of the store's file. */
+    Household(Store store, Moments moments, Backups backups) {
+        this(store, moments, new SecureRandom()::nextLong, Optional.of(backups));
+    }
+
+    private Household(Store store, Moments moments, LongSupplier seeds, Optional<Backups> backups) {
+        this.backups = backups;
         this.store = store;
         this.moments = moments;
         this.seeds = seeds;
@@ -88,6 +103,26 @@ final class Household implements Records {
             store.keep(answer);
             return true;
         });
+    }
+
+    @Override
+    public Optional<String> ended(Sitting sitting, Instant at) {
+        try {
+            backups.ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(sitting.localDay())));
+            return Optional.empty();
+        } catch (StoreException e) {
+            return Optional.of(String.valueOf(e.getMessage()));
+        }
+    }
+
+    @Override
+    public void tellParent(String line) {
+        toTell.add(line);
+    }
+
+    /** What a grown-up must be told now that the program ends. */
+    List<String> toTell() {
+        return List.copyOf(toTell);
     }
 
     @Override

@@ -1,14 +1,14 @@
 package fourfold.commands;
 
 import fourfold.drill.Drill;
-import fourfold.drill.Effect;
 import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Step;
+import fourfold.export.PlainText;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
-import fourfold.screens.Records.NotKept;
+import fourfold.screens.Keeping;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
@@ -20,25 +20,32 @@ final class PlainDrill {
     private final World world;
     private final Home home;
     private final Child child;
+    private final Keeping keeping;
+    private boolean stopped;
 
     PlainDrill(World world, Home home, Child child) {
         this.world = world;
         this.home = home;
         this.child = child;
+        this.keeping = new Keeping(home.records());
     }
 
-    /**
-     * Asks and reads until the drill is over, the child stops, or the input ends.
-     *
-     * @throws NotKept if an answer can't be kept and nobody wants to try again
-     */
+    /** Asks and reads until the drill is over, the child stops, or the input ends. */
     void run(Drill ready) throws IOException {
         say(PlainWords.hello(child.name(), ready.sitting().planned()));
         Drill drill = on(ready, new Event.Enter(now()));
-        while (!drill.isFinished()) {
+        while (!drill.isFinished() && !stopped) {
             drill = turn(drill);
         }
-        say(PlainWords.summary(((Phase.Finished) drill.phase()).summary(), child.name()));
+        if (keeping.isBehind() && !keeping.tryNow(now())) {
+            say(PlainWords.lost(keeping.answers()));
+            home.records().tellParent(keeping.loss());
+            return;
+        }
+        if (drill.phase() instanceof Phase.Finished finished) {
+            say(PlainWords.summary(finished.summary(), child.name()));
+        }
+        home.records().ended(drill.sitting(), now()).ifPresent(advice -> say(List.of(PlainText.safe(advice))));
     }
 
     private Drill turn(Drill drill) throws IOException {
@@ -103,36 +110,23 @@ final class PlainDrill {
         return digits.length() > Answer.LONGEST_TYPED ? Optional.empty() : Optional.of(digits.toString());
     }
 
-    /** Effects first, then the state: what is said to count is kept. */
+    /** Effects first, then the state: what is said to count is kept, unless the child goes on without. */
     private Drill on(Drill drill, Event event) throws IOException {
         Step step = drill.on(event);
-        for (Effect effect : step.effects()) {
-            keepAtLast(effect);
-        }
-        return step.next();
-    }
-
-    private void keepAtLast(Effect effect) throws IOException {
-        boolean kept = false;
-        while (!kept) {
-            try {
-                keep(effect);
-                kept = true;
-            } catch (NotKept e) {
-                say(PlainWords.notKept(e.line()));
-                if (line().filter(typed -> !typed.equalsIgnoreCase("q")).isEmpty()) {
-                    throw e;
-                }
+        boolean kept = keeping.keep(step.effects(), event.at());
+        while (!kept && !keeping.isGoingOn()) {
+            say(PlainWords.notKept(keeping.reason()));
+            Optional<String> typed = line();
+            if (typed.isEmpty() || typed.get().equalsIgnoreCase("q")) {
+                stopped = true;
+                keeping.goOn();
+            } else if (typed.get().equalsIgnoreCase("g")) {
+                keeping.goOn();
+            } else {
+                kept = keeping.tryNow(now());
             }
         }
-    }
-
-    private void keep(Effect effect) {
-        if (effect instanceof Effect.Begin begin) {
-            home.records().begin(begin.sitting());
-        } else if (effect instanceof Effect.Keep keep) {
-            home.records().keep(keep.answer());
-        }
+        return step.next();
     }
 
     private Optional<String> line() throws IOException {

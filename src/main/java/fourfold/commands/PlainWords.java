@@ -66,7 +66,12 @@ final class PlainWords {
         return List.of(
                 "The last answer is not kept yet. It is not your fault. Please fetch a grown-up.",
                 PlainText.safe(reason),
-                "Press Enter to try again, or type q to stop for today without it.");
+                "Press Enter to try again, g to go on all the same, or q to stop for today without it.");
+    }
+
+    static List<String> lost(int answers) {
+        return List.of("You did well. " + (answers == 1 ? "1 answer" : answers + " answers")
+                + " could not be kept. It is not your fault. Please fetch a grown-up.");
     }
 
     static List<String> summary(Summary summary, String name) {

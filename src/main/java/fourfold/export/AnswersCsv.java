@@ -1,5 +1,6 @@
 package fourfold.export;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -23,11 +24,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * The answer log as CSV (RFC 4180: CRLF line ends, quotes only where they are needed). One line an answer; fields are
- * empty where there is nothing.
+ * empty where there is nothing. A name that begins with = + - or @ has an apostrophe before it, so that no spreadsheet
+ * takes it for a formula; reading takes it away again.
  */
 public final class AnswersCsv {
     /** The columns, in order. */
@@ -55,7 +59,21 @@ public final class AnswersCsv {
     private static final DateTimeFormatter INSTANT =
             DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
 
+    private static final Instant LATEST = Instant.parse("5000-01-01T00:00:00Z");
+
+    /** What a spreadsheet would take for a formula (OWASP, CSV Injection, from memory). */
+    private static final Pattern FORMULA = Pattern.compile("'*[=+@\\-].*", Pattern.DOTALL);
+
     private AnswersCsv() {}
+
+    /** A name that a spreadsheet would take for a formula, with an apostrophe before it. */
+    private static String quoted(String name) {
+        return FORMULA.matcher(name).matches() ? "'" + name : name;
+    }
+
+    private static String unquoted(String name) {
+        return name.startsWith("'") && FORMULA.matcher(name).matches() ? name.substring(1) : name;
+    }
 
     /** Writes answers one by one; begins with the header line. */
     public static final class Sheet {
@@ -72,7 +90,7 @@ public final class AnswersCsv {
             Optional<Question> question = answer.question();
             csv.writeRecord(
                     answer.id().toString(),
-                    child,
+                    quoted(child),
                     answer.drill().toString(),
                     Integer.toString(answer.position()),
                     INSTANT.format(answer.askedAt()),
@@ -104,9 +122,21 @@ public final class AnswersCsv {
      * @throws IllegalArgumentException with the line number and what is wrong in it
      */
     public static List<Answer> read(Reader reader, Function<String, UUID> children) {
+        return read(reader, children, answer -> {});
+    }
+
+    /**
+     * The same with a further check.
+     *
+     * @param check throws {@link IllegalArgumentException} if an answer does not fit what else is known
+     */
+    public static List<Answer> read(Reader reader, Function<String, UUID> children, Consumer<Answer> check) {
         List<Answer> answers = new ArrayList<>();
         long line = 1;
-        try (CsvReader<CsvRecord> csv = CsvReader.builder().ofCsvRecord(reader)) {
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(reader)) {
             boolean header = true;
             for (CsvRecord row : csv) {
                 line = row.getStartingLineNumber();
@@ -114,12 +144,16 @@ public final class AnswersCsv {
                     require(row.getFields().equals(COLUMNS), "the first line must be " + String.join(",", COLUMNS));
                     header = false;
                 } else {
-                    answers.add(answer(row, children));
+                    Answer answer = answer(row, children);
+                    check.accept(answer);
+                    answers.add(answer);
                 }
             }
             require(!header, "the file is empty");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } catch (CsvParseException e) {
+            throw new IllegalArgumentException("line " + (line + 1) + " or below: a field's quotes are wrong or it is far too long", e);
         } catch (RuntimeException e) {
             throw new IllegalArgumentException("line " + line + ": " + e.getMessage(), e);
         }
@@ -130,7 +164,7 @@ public final class AnswersCsv {
         require(row.getFieldCount() == COLUMNS.size(), "16 fields are needed, not " + row.getFieldCount());
         Purpose purpose = Purpose.ofWord(row.getField(6));
         Answer answer = new Answer(
-                children.apply(row.getField(1)),
+                children.apply(unquoted(row.getField(1))),
                 uuid("drill", row.getField(2)),
                 whole("position", row.getField(3)),
                 instant(row.getField(4)),
@@ -169,7 +203,10 @@ public final class AnswersCsv {
 
     private static Instant instant(String text) {
         try {
-            return Instant.from(INSTANT.parse(text));
+            Instant instant = Instant.from(INSTANT.parse(text));
+            require(!instant.isBefore(Instant.EPOCH), "asked_at is not before 1970");
+            require(instant.isBefore(LATEST), "asked_at is before the year 5000");
+            return instant;
         } catch (java.time.DateTimeException e) {
             throw new IllegalArgumentException("asked_at is like 2026-03-02T08:00:00.000Z, not \"" + text + "\"", e);
         }

@@ -1,32 +1,31 @@
 package fourfold.screens;
 
 import fourfold.drill.Drill;
-import fourfold.drill.Effect;
 import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Step;
 import fourfold.facts.Child;
 import java.time.Instant;
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.Optional;
 
 /**
  * The drill on the screen. Every event goes to the drill; what it says must be kept is kept first, and only then does
- * the new state count and is drawn.
+ * the new state count and is drawn. When the disk does not take it the child is told, and may go on: a quiet mark then
+ * shows how many answers are only in memory, and at the end a grown-up is told whether they are lost.
  */
 public final class DrillPage implements Page {
     private final Records records;
     private final DrillPicture drawing;
-    private final Deque<Effect> unkept = new ArrayDeque<>();
+    private final Keeping keeping;
     private Drill drill;
     private Optional<Drill> waiting = Optional.empty();
-    private String reason = "";
+    private String advice = "";
 
     /** Begins the drill at once. */
     public DrillPage(Records records, Child child, Drill ready, Instant at) {
         this.records = records;
         this.drawing = new DrillPicture(child);
+        this.keeping = new Keeping(records);
         this.drill = ready;
         apply(new Event.Enter(at));
     }
@@ -38,20 +37,23 @@ public final class DrillPage implements Page {
     @Override
     public void draw(Picture picture) {
         if (waiting.isPresent()) {
-            drawing.notKept(picture, reason);
+            drawing.notKept(picture, keeping.reason());
+        } else if (drill.isFinished() && keeping.isBehind()) {
+            drawing.notKeptAtTheEnd(picture, keeping.answers(), keeping.reason());
         } else {
             drawing.draw(picture, drill);
+            drawing.mark(picture, keeping.answers(), advice);
         }
     }
 
     @Override
     public Move on(Key key, Instant at) {
         if (waiting.isPresent()) {
-            return onTrouble(key, at);
+            onTrouble(key, at);
+            return Move.STAY;
         }
         if (drill.isFinished()) {
-            boolean goOn = key.kind() == Key.Kind.ENTER || key.kind() == Key.Kind.ESCAPE;
-            return goOn ? Move.BACK : Move.STAY;
+            return onFinished(key, at);
         }
         switch (key.kind()) {
             case DIGIT -> apply(new Event.Digit(key.digit(), at));
@@ -65,17 +67,31 @@ public final class DrillPage implements Page {
         return Move.STAY;
     }
 
-    /** Stopping tries once more; after that the page closes without a summary, which would say that all is kept. */
-    private Move onTrouble(Key key, Instant at) {
+    /** Enter tries again, the space bar goes on without, Esc stops for today. */
+    private void onTrouble(Key key, Instant at) {
+        if (key.kind() == Key.Kind.ENTER) {
+            counts(keeping.tryNow(at));
+        } else if (key.is(' ') || key.kind() == Key.Kind.ESCAPE) {
+            keeping.goOn();
+            counts(true);
+            if (key.kind() == Key.Kind.ESCAPE) {
+                apply(new Event.Leave(at));
+            }
+        }
+    }
+
+    private Move onFinished(Key key, Instant at) {
+        if (key.kind() == Key.Kind.ENTER && keeping.isBehind()) {
+            if (keeping.tryNow(at)) {
+                advice = records.ended(drill.sitting(), at).orElse("");
+            }
+            return Move.STAY;
+        }
         if (key.kind() != Key.Kind.ENTER && key.kind() != Key.Kind.ESCAPE) {
             return Move.STAY;
         }
-        settle();
-        if (key.kind() == Key.Kind.ENTER) {
-            return Move.STAY;
-        }
-        apply(new Event.Leave(at));
-        return waiting.isPresent() ? Move.BACK : Move.STAY;
+        tellLoss(at);
+        return Move.BACK;
     }
 
     @Override
@@ -108,8 +124,18 @@ public final class DrillPage implements Page {
 
     @Override
     public void leave(Instant at) {
-        if (waiting.isEmpty()) {
-            apply(new Event.Leave(at));
+        if (waiting.isPresent()) {
+            keeping.goOn();
+            counts(true);
+        }
+        apply(new Event.Leave(at));
+        tellLoss(at);
+    }
+
+    /** A last try; what the disk does not take even now is lost, and is said to be. */
+    private void tellLoss(Instant at) {
+        if (keeping.isBehind() && !keeping.tryNow(at)) {
+            records.tellParent(keeping.loss());
         }
     }
 
@@ -118,27 +144,23 @@ public final class DrillPage implements Page {
             return;
         }
         Step step = drill.on(event);
-        unkept.addAll(step.effects());
+        boolean ended = step.next().isFinished() && !drill.isFinished();
         waiting = Optional.of(step.next());
-        settle();
+        boolean kept = keeping.keep(step.effects(), event.at());
+        if (ended && !kept) {
+            kept = keeping.tryNow(event.at());
+        }
+        counts(kept || keeping.isGoingOn());
+        if (ended && kept) {
+            advice = records.ended(drill.sitting(), event.at()).orElse("");
+        }
     }
 
-    /** Keeps what is still to be kept; the next drill counts only when nothing is left. */
-    private void settle() {
-        try {
-            while (!unkept.isEmpty()) {
-                Effect effect = unkept.element();
-                if (effect instanceof Effect.Begin begin) {
-                    records.begin(begin.sitting());
-                } else if (effect instanceof Effect.Keep keep) {
-                    records.keep(keep.answer());
-                }
-                unkept.remove();
-            }
+    /** The next drill counts when nothing is left to be kept, or when the child goes on without. */
+    private void counts(boolean settled) {
+        if (settled) {
             waiting.ifPresent(next -> drill = next);
             waiting = Optional.empty();
-        } catch (Records.NotKept e) {
-            reason = e.line();
         }
     }
 }

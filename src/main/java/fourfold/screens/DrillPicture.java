@@ -38,14 +38,38 @@ final class DrillPicture {
     }
 
     void notKept(Picture picture, String reason) {
-        int y = picture.height() / 2 - 3;
-        picture.centred(y, "The last answer is not kept yet. It is not your fault.", Ink.STRONG);
-        picture.centred(y + 1, "Please fetch a grown-up.", Ink.PLAIN);
-        int line = y + 3;
+        trouble(picture, "The last answer is not kept yet. It is not your fault.", reason);
+        picture.centred(
+                picture.height() - 1, "Enter try again   Space go on all the same   Esc stop for today", Ink.QUIET);
+    }
+
+    void notKeptAtTheEnd(Picture picture, int answers, String reason) {
+        trouble(
+                picture,
+                "You did well. " + (answers == 1 ? "1 answer is" : answers + " answers are")
+                        + " not kept yet. It is not your fault.",
+                reason);
+        picture.centred(picture.height() - 1, "Enter try again   Esc leave without them", Ink.QUIET);
+    }
+
+    private static void trouble(Picture picture, String words, String reason) {
+        int line = picture.height() / 2 - 3;
+        for (String part : Wrapping.lines(words, picture.width() - 4)) {
+            picture.centred(line++, part, Ink.STRONG);
+        }
+        picture.centred(line++, "Please fetch a grown-up.", Ink.PLAIN);
+        line++;
         for (String part : Wrapping.lines(reason, picture.width() - 4)) {
             picture.centred(line++, part, Ink.QUIET);
         }
-        picture.centred(picture.height() - 1, "Enter try again   Esc stop for today", Ink.QUIET);
+    }
+
+    /** One quiet line at the top: what is only in memory, or what a grown-up should know. */
+    void mark(Picture picture, int answers, String advice) {
+        String words = answers == 0 ? advice : answers + (answers == 1 ? " answer" : " answers") + " not kept yet";
+        if (!words.isEmpty()) {
+            picture.right(0, Wrapping.lines(words, picture.width() - 4).get(0) + " ", Ink.QUIET);
+        }
     }
 
     private static void asking(Picture picture, Asking asking) {

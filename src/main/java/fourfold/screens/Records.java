@@ -8,6 +8,7 @@ import fourfold.facts.Sitting;
 import fourfold.progress.Progress;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** What the screens need of the home's records. Every method may fail with {@link NotKept}. */
 public interface Records {
@@ -53,6 +54,16 @@ public interface Records {
 
     /** Keeps an answer for good before it returns. */
     void keep(Answer answer);
+
+    /**
+     * A drill is over and all of it is kept: the time for the day's backup.
+     *
+     * @return what a grown-up should know, in one line, if something about it went wrong
+     */
+    Optional<String> ended(Sitting sitting, Instant at);
+
+    /** Something a grown-up must be told when the program ends, in one line. */
+    void tellParent(String line);
 
     /** Keeps deeds of the parent, all with the same time. */
     void keep(Child child, List<Deed> deeds, Instant at);

@@ -7,6 +7,8 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * One open connection, with transactions and with errors in plain words.
@@ -18,6 +20,8 @@ final class Database implements AutoCloseable {
     private final Connection connection;
     private final String begin;
     private final String where;
+    private final Supplier<Optional<Object>> identity;
+    private final Optional<Object> opened;
 
     /**
      * Takes over a connection that is in autocommit mode.
@@ -26,9 +30,20 @@ final class Database implements AutoCloseable {
      * @param where the file, as messages name it
      */
     Database(Connection connection, String begin, String where) {
+        this(connection, begin, where, Optional::empty);
+    }
+
+    /**
+     * The same for a file that may be moved or replaced meanwhile.
+     *
+     * @param identity tells which file has the name now; every write makes sure that it is still the one that was opened
+     */
+    Database(Connection connection, String begin, String where, Supplier<Optional<Object>> identity) {
         this.connection = connection;
         this.begin = begin;
         this.where = where;
+        this.identity = identity;
+        this.opened = identity.get();
     }
 
     /** Something done with the connection. */
@@ -82,10 +97,13 @@ final class Database implements AutoCloseable {
     /** Does everything in one transaction or nothing of it; when this returns, it is on the disk. */
     synchronized void write(String what, Work<?> work) {
         try {
+            // The system would go on writing to a file that was removed, and nobody would find it again.
+            checkIdentity();
             execute(begin);
             try {
                 work.on(connection);
                 execute("COMMIT");
+                checkIdentity();
             } catch (SQLException | RuntimeException e) {
                 rollBack(e);
                 throw e;
@@ -108,6 +126,13 @@ final class Database implements AutoCloseable {
 
     private StoreException refused(String what, Refusal refusal) {
         return new StoreException("could not " + what + " in " + where + ": " + refusal.getMessage(), refusal);
+    }
+
+    private void checkIdentity() {
+        if (!identity.get().equals(opened)) {
+            throw new Refusal("the file was moved, removed or replaced while the program was running; put it back, or"
+                    + " start the program again");
+        }
     }
 
     private void rollBack(Exception reason) {

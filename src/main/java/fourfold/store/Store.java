@@ -87,7 +87,15 @@ public final class Store implements AutoCloseable {
 
     /** Keeps whole drills of known children, all of them or none. */
     public void keepAll(List<Sitting> sittings, List<Answer> answers) {
+        takeIn(List.of(), sittings, answers);
+    }
+
+    /** Adds children and keeps whole drills, all of it or nothing. */
+    public void takeIn(List<Child> children, List<Sitting> sittings, List<Answer> answers) {
         database.write("keep the answers", on(c -> {
+            for (Child child : children) {
+                Children.add(c, child);
+            }
             for (Sitting sitting : sittings) {
                 Sittings.begin(c, sitting);
             }

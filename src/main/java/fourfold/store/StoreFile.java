@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.flywaydb.core.api.FlywayException;
@@ -63,7 +65,7 @@ final class StoreFile {
                     run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
                 }
                 bringUpToDate(connection);
-                return new Database(connection, "BEGIN IMMEDIATE", Failure.shown(file));
+                return new Database(connection, "BEGIN IMMEDIATE", Failure.shown(file), this::identity);
             } catch (SQLException | IOException | RuntimeException e) {
                 connection.close();
                 throw e;
@@ -74,6 +76,16 @@ final class StoreFile {
             throw undone(made, failed(Failure.reason(e), e));
         } catch (StoreException e) {
             throw undone(made, e);
+        }
+    }
+
+    /** What tells this file from another of its name: its number on the disk, where the system has such numbers. */
+    private Optional<Object> identity() {
+        try {
+            return Optional.ofNullable(
+                    Files.readAttributes(file, BasicFileAttributes.class).fileKey());
+        } catch (IOException e) {
+            return Optional.of("gone");
         }
     }
 

@@ -36,6 +36,7 @@ final class Journey implements AutoCloseable {
     private final Stage stage;
     private final Path file;
     private final Store store;
+    private final Household household;
     private final Loop loop;
     private final Moments moments;
     private long nanos = 1_000_000_000L;
@@ -48,15 +49,13 @@ final class Journey implements AutoCloseable {
         this.file = file;
         store = Store.open(file);
         moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
-        loop = new Loop(
-                stage,
-                moments,
-                new HomePage(
-                        new Household(store, moments, new SplittableRandom(1)::nextLong),
-                        new LastingGain(),
-                        moments,
-                        Surface.TERMINAL));
+        household = new Household(store, moments, new SplittableRandom(1)::nextLong);
+        loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
         turn();
+    }
+
+    Household household() {
+        return household;
     }
 
     Store store() {
@@ -121,7 +120,7 @@ final class Journey implements AutoCloseable {
     private void checkKept() {
         Drill drill = drill().orElse(null);
         DrillSoFar soFar = drill == null ? null : drill.progress().drill().orElseThrow();
-        if (soFar == null || soFar.size() == counted) {
+        if (soFar == null || soFar.size() == counted || picture().contains("not kept yet")) {
             return;
         }
         counted = soFar.size();

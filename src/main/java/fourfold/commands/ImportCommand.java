@@ -1,0 +1,32 @@
+package fourfold.commands;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Takes records in; what exactly is told by its own commands. */
+@Command(
+        name = "import",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Take in records that were exported.",
+        subcommands = ImportAnswersCommand.class)
+final class ImportCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    App app() {
+        return app;
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "say what to import: answers");
+    }
+}

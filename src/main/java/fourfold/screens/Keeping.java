@@ -1,0 +1,87 @@
+package fourfold.screens;
+
+import fourfold.drill.Effect;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
+ * memory, tried again from time to time, and told at the end if it is lost.
+ */
+public final class Keeping {
+    /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
+    private static final Duration BETWEEN_TRIES = Duration.ofSeconds(15);
+
+    private final Records records;
+    private final Deque<Effect> unkept = new ArrayDeque<>();
+    private boolean goingOn;
+    private String reason = "";
+    private Instant lastTry = Instant.EPOCH;
+
+    /** Keeps in these records. */
+    public Keeping(Records records) {
+        this.records = records;
+    }
+
+    /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
+    public boolean keep(List<Effect> effects, Instant at) {
+        unkept.addAll(effects);
+        boolean rests = goingOn && Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) < 0;
+        return unkept.isEmpty() || (!rests && tryNow(at));
+    }
+
+    /** Keeps all that is left, in order; true if nothing is left. */
+    public boolean tryNow(Instant at) {
+        lastTry = at;
+        try {
+            while (!unkept.isEmpty()) {
+                Effect effect = unkept.element();
+                if (effect instanceof Effect.Begin begin) {
+                    records.begin(begin.sitting());
+                } else if (effect instanceof Effect.Keep keep) {
+                    records.keep(keep.answer());
+                }
+                unkept.remove();
+            }
+            goingOn = false;
+        } catch (Records.NotKept e) {
+            reason = e.line();
+        }
+        return unkept.isEmpty();
+    }
+
+    /** The child goes on though something is not kept. */
+    public void goOn() {
+        goingOn = true;
+    }
+
+    /** Whether the child goes on though something is not kept. */
+    public boolean isGoingOn() {
+        return goingOn;
+    }
+
+    /** How many answers are only in memory. */
+    public int answers() {
+        return (int) unkept.stream().filter(e -> e instanceof Effect.Keep).count();
+    }
+
+    /** Whether anything is only in memory. */
+    public boolean isBehind() {
+        return !unkept.isEmpty();
+    }
+
+    /** Why the disk did not take it, in one line. */
+    public String reason() {
+        return reason;
+    }
+
+    /** What is lost if the program ends now, in one line for the parent. */
+    public String loss() {
+        int answers = answers();
+        return (answers == 1 ? "1 answer" : answers + " answers") + " of the last drill could not be kept and "
+                + (answers == 1 ? "is" : "are") + " lost: " + reason;
+    }
+}
