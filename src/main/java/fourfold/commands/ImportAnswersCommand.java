@@ -65,7 +65,8 @@ final class ImportAnswersCommand implements Callable<Integer> {
 
     private ImportedAnswers read(Home home, String text) {
         try {
-            return ImportedAnswers.read(home.store(), new StringReader(text), home.moments().now());
+            return ImportedAnswers.read(
+                    home.store(), new StringReader(text), home.moments().now());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
                     spec.commandLine(), name + ", " + e.getMessage() + ". Nothing was changed.", e);
@@ -94,8 +95,8 @@ final class ImportAnswersCommand implements Callable<Integer> {
     }
 
     private void tell(ImportedAnswers imported) {
-        say(name + ": " + imported.fresh() + " new answers in " + imported.drills() + " new drills; "
-                + imported.known() + " answers are here already.");
+        say(name + ": " + imported.fresh() + " new answers in " + imported.drills() + " new drills; " + imported.known()
+                + " answers are here already.");
         if (!imported.newChildren().isEmpty()) {
             say("New children: "
                     + imported.newChildren().stream().map(Child::name).collect(Collectors.joining(", ")));

@@ -79,8 +79,7 @@ final class ImportedAnswers {
         if (whose == null) {
             Sitting drill = newDrills.computeIfAbsent(
                     answer.drill(),
-                    id -> new Sitting(
-                            id, answer.child(), answer.askedAt(), answer.zoneOffsetMinutes(), PLANNED, 0));
+                    id -> new Sitting(id, answer.child(), answer.askedAt(), answer.zoneOffsetMinutes(), PLANNED, 0));
             whose = drill.child();
             if (answer.askedAt().isBefore(drill.startedAt())) {
                 newDrills.put(

@@ -153,7 +153,8 @@ public final class AnswersCsv {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (CsvParseException e) {
-            throw new IllegalArgumentException("line " + (line + 1) + " or below: a field's quotes are wrong or it is far too long", e);
+            throw new IllegalArgumentException(
+                    "line " + (line + 1) + " or below: a field's quotes are wrong or it is far too long", e);
         } catch (RuntimeException e) {
             throw new IllegalArgumentException("line " + line + ": " + e.getMessage(), e);
         }

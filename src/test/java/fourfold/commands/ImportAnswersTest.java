@@ -2,7 +2,6 @@ package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Child;
@@ -16,7 +15,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +51,10 @@ class ImportAnswersTest {
                         + "Nothing was changed. Add --yes to do it.\n",
                 preview.out());
         assertArrayEquals(before, Files.readAllBytes(file));
-        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", csv.toString()).code());
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", csv.toString())
+                        .code());
         assertEquals(
                 Files.readString(csv), CommandRun.of(file, "export", "answers").out());
         CommandRun again = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
@@ -67,7 +68,10 @@ class ImportAnswersTest {
         String demo = CommandRun.of(fresh(), "--demo", "export", "answers").out();
         Path csv = Files.writeString(folder.resolve("demo.csv"), "\uFEFF" + demo, StandardCharsets.UTF_8);
         Path file = fresh();
-        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", csv.toString()).code());
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", csv.toString())
+                        .code());
         assertEquals(demo, CommandRun.of(file, "export", "answers").out());
     }
 
@@ -84,7 +88,8 @@ class ImportAnswersTest {
                 "7|,60,|,99999999999,|line 7: zone_offset_min is no whole number"
             })
     void theFirstWrongLineIsNamedAndNothingIsTaken(int line, String from, String to, String told) throws IOException {
-        List<String> lines = new ArrayList<>(List.of(Files.readString(exported()).split("\r\n")));
+        List<String> lines =
+                new ArrayList<>(List.of(Files.readString(exported()).split("\r\n")));
         lines.set(line - 1, lines.get(line - 1).replace(from, to));
         Path csv = Files.writeString(folder.resolve("wrong.csv"), String.join("\r\n", lines) + "\r\n");
         Path file = fresh();
@@ -100,7 +105,10 @@ class ImportAnswersTest {
     void anAnswerThatDiffersFromTheOneKeptIsTold() throws IOException {
         Path csv = exported();
         Path file = fresh();
-        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", csv.toString()).code());
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", csv.toString())
+                        .code());
         Files.writeString(csv, Files.readString(csv).replace(",600,900,", ",600,901,"));
         CommandRun run = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
         assertEquals(2, run.code());
@@ -111,23 +119,39 @@ class ImportAnswersTest {
     void whatIsNoTextOrNoFileIsTold() throws IOException {
         Path file = fresh();
         Path latin = Files.write(folder.resolve("latin.csv"), new byte[] {'Z', 'o', (byte) 0xeb});
-        assertTrue(CommandRun.of(file, "import", "answers", latin.toString()).err().contains("is no text in UTF-8"));
+        assertTrue(
+                CommandRun.of(file, "import", "answers", latin.toString()).err().contains("is no text in UTF-8"));
         assertTrue(CommandRun.of(file, "import", "answers", folder.toString())
                 .err()
                 .contains("can't be read"));
-        assertTrue(CommandRun.of(file, "import", "answers", folder + "/none").err().contains("There is no file"));
+        assertTrue(
+                CommandRun.of(file, "import", "answers", folder + "/none").err().contains("There is no file"));
     }
 
     /** A formula in a cell could run a program on the parent's computer (OWASP, CSV Injection, from memory). */
     @ParameterizedTest
-    @CsvSource(quoteCharacter = '"', value = {"=1+1,'=1+1", "+Mia,'+Mia", "-Mia,'-Mia", "@Mia,'@Mia", "'=Mia,''=Mia", "O'Neil,O'Neil", "'Mia,'Mia"})
+    @CsvSource(
+            quoteCharacter = '"',
+            value = {
+                "=1+1,'=1+1",
+                "+Mia,'+Mia",
+                "-Mia,'-Mia",
+                "@Mia,'@Mia",
+                "'=Mia,''=Mia",
+                "O'Neil,O'Neil",
+                "'Mia,'Mia"
+            })
     void aNameThatASpreadsheetWouldTakeForAFormulaIsMadeTextAndComesBack(String name, String cell) throws IOException {
         String text = Files.readString(exported()).replace(",Mina,", "," + cell + ",");
         Path csv = Files.writeString(folder.resolve("named.csv"), text);
         Path file = fresh();
-        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", csv.toString()).code());
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", csv.toString())
+                        .code());
         try (Store store = Store.open(file)) {
-            assertEquals(List.of(name), store.children().stream().map(Child::name).toList());
+            assertEquals(
+                    List.of(name), store.children().stream().map(Child::name).toList());
         }
         assertEquals(text, CommandRun.of(file, "export", "answers").out());
     }

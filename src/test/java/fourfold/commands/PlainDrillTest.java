@@ -234,8 +234,12 @@ class PlainDrillTest {
         PlainChild child = new PlainChild((said, count) -> count == 0 ? PlainChild.right(said) : "q");
         CommandRun run = child.drill(file());
         assertEquals(1, run.code());
-        assertTrue(run.err().startsWith("fourfold: 1 answer of the last drill could not be kept and is lost: could not keep the"
-                        + " answer in " + file()), run.err());
+        assertTrue(
+                run.err()
+                        .startsWith(
+                                "fourfold: 1 answer of the last drill could not be kept and is lost: could not keep the"
+                                        + " answer in " + file()),
+                run.err());
         assertFalse(run.out().contains("Everything is kept"), run.out());
         assertEquals(List.of(), typed(file()));
     }

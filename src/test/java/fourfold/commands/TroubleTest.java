@@ -40,7 +40,8 @@ class TroubleTest {
     }
 
     private static void assertAllThere(Journey journey, int atLeast) {
-        List<Answer> answers = journey.store().answers(journey.store().children().get(0).id());
+        List<Answer> answers =
+                journey.store().answers(journey.store().children().get(0).id());
         assertEquals(
                 IntStream.rangeClosed(1, answers.size()).boxed().toList(),
                 answers.stream().map(Answer::position).toList());
@@ -102,7 +103,8 @@ class TroubleTest {
             Files.delete(file());
             journey.answer().keys("Space").rest(700);
             journey.answer().keys("Esc Esc");
-            assertTrue(journey.picture().contains("2 answers are not kept yet. It is not your fault."), journey.picture());
+            assertTrue(
+                    journey.picture().contains("2 answers are not kept yet. It is not your fault."), journey.picture());
             assertFalse(journey.picture().contains("Everything is kept"));
             journey.keys("Enter");
             assertTrue(journey.picture().contains("2 answers are not kept yet."));
@@ -110,8 +112,9 @@ class TroubleTest {
             List<String> told = journey.household().toTell();
             assertEquals(1, told.size());
             assertTrue(
-                    told.get(0).startsWith("2 answers of the last drill could not be kept and are lost: could not keep the"
-                            + " answer in "),
+                    told.get(0)
+                            .startsWith("2 answers of the last drill could not be kept and are lost: could not keep the"
+                                    + " answer in "),
                     told.toString());
         }
     }
