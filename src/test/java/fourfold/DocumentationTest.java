@@ -52,6 +52,26 @@ class DocumentationTest {
     }
 
     @Test
+    void everyCommandStandsInReadme() throws IOException {
+        String papers = read("README.md");
+        int commands = 0;
+        try (Stream<Path> files = Files.list(Path.of("src/main/java/fourfold/commands"))) {
+            for (Path file :
+                    files.filter(f -> f.toString().endsWith("Command.java")).toList()) {
+                String source = Files.readString(file);
+                Matcher name = Pattern.compile("name = \"([a-z-]+)\"").matcher(source);
+                assertTrue(name.find(), file.toString());
+                commands++;
+                boolean told = Pattern.compile("`[^`]*\\b" + name.group(1) + "\\b[^`]*`")
+                        .matcher(papers)
+                        .find();
+                assertTrue(told || source.contains("hidden = true"), "README does not tell of " + name.group(1));
+            }
+        }
+        assertTrue(commands > 8);
+    }
+
+    @Test
     void theMapNamesEveryPart() throws IOException {
         TreeSet<String> parts = new TreeSet<>();
         try (Stream<Path> folders = Files.list(Path.of("src/main/java/fourfold"))) {

@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Moments;
 import java.io.BufferedReader;
@@ -39,6 +39,6 @@ record World(
     }
 
     Scheduler scheduler() {
-        return new GrowingGaps();
+        return new LastingGain();
     }
 }

@@ -20,7 +20,6 @@ import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 
@@ -210,32 +209,11 @@ public final class Drill {
     }
 
     private Step answered(Asking asking, Instant at, boolean waitedFor) {
-        Answer answer = answer(asking, at);
+        Answer answer = Answering.answer(asking, at, progress.drill().orElseThrow(), surface);
         // Digits that nobody ended with Enter are an absence as well: a book may lie on the keys.
         int missing = waitedFor ? missingInARow + 1 : 0;
         Drill after = withProgress(progress.after(answer), missing);
         return Step.to(after.follow(asking, answer, at), new Effect.Keep(answer));
-    }
-
-    private Answer answer(Asking asking, Instant at) {
-        Instant shown = asking.shownAt().orElseThrow().truncatedTo(ChronoUnit.MILLIS);
-        Optional<Duration> whole = asking.interrupted()
-                ? Optional.empty()
-                : asking.shownAt().map(s -> atLeastZero(Duration.between(s, at)));
-        Sitting sitting = sitting();
-        return new Answer(
-                sitting.child(),
-                sitting.id(),
-                progress.drill().orElseThrow().size() + 1,
-                shown,
-                sitting.zoneOffsetMinutes(),
-                asking.purpose(),
-                asking.prompt(),
-                asking.typed(),
-                asking.firstKey(),
-                whole,
-                asking.erasures(),
-                surface);
     }
 
     private Drill follow(Asking asking, Answer answer, Instant at) {

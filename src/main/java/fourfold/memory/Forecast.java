@@ -10,9 +10,16 @@ public final class Forecast {
     private final double activation;
     private final Pace pace;
     private final Parameters parameters;
+    private final double unmet;
 
-    Forecast(double strength, Pace pace, Parameters parameters) {
+    /**
+     * A forecast.
+     *
+     * @param unmet chance that a trace never met here is known all the same; 0 for one that was met
+     */
+    Forecast(double strength, double unmet, Pace pace, Parameters parameters) {
         this.activation = Math.log(strength);
+        this.unmet = unmet;
         this.pace = pace;
         this.parameters = parameters;
     }
@@ -30,7 +37,7 @@ public final class Forecast {
     /** The chance that the answer is right, recalled or worked out, 0 to 1. */
     public double chanceRight() {
         double recalled = chanceRecalled();
-        return recalled * (1 - parameters.slips()) + (1 - recalled) * parameters.workedOut();
+        return Math.max(unmet, recalled * (1 - parameters.slips()) + (1 - recalled) * parameters.workedOut());
     }
 
     /** The median time of thinking, at most the time it takes to work the answer out. */
@@ -50,7 +57,7 @@ public final class Forecast {
 
     /** As {@link #chanceRightWithin(Duration)}, with the limit in seconds. */
     public double chanceRightWithin(double limitSeconds) {
-        return pace.corrected(plainChanceWithin(limitSeconds));
+        return Math.max(unmet, pace.corrected(plainChanceWithin(limitSeconds)));
     }
 
     /** The chance before the child's own record corrects it. */

@@ -21,6 +21,11 @@ final class Ledger {
 
     private static final double KNOWN_STEP = 0.3;
 
+    private static final double HOPE_STEP = 0.02;
+
+    /** Probes' worth of trust in the usual share. Our own choice. */
+    private static final int USUAL_PROBES = 4;
+
     private static final int[] PRODUCT_OF = productOfEachTrace();
 
     final Parameters parameters;
@@ -32,6 +37,8 @@ final class Ledger {
     Pace pace;
     double rightAgain = USUAL_AGAIN;
     double known = USUAL_KNOWN;
+    private double knownAll = USUAL_KNOWN;
+    private int probes = USUAL_PROBES;
     private double clock;
     private long millis;
     private boolean started;
@@ -53,6 +60,8 @@ final class Ledger {
         this.pace = other.pace;
         this.rightAgain = other.rightAgain;
         this.known = other.known;
+        this.knownAll = other.knownAll;
+        this.probes = other.probes;
         this.clock = other.clock;
         this.millis = other.millis;
         this.started = other.started;
@@ -86,6 +95,11 @@ final class Ledger {
         return product == trace ? 0 : parameters.fromProducts() * traces[product].strength(at);
     }
 
+    /** The chance that a trace never met here is known all the same: what became of those asked so far. */
+    double unmetChance(int trace) {
+        return traces[trace].presentations() == 0 ? knownAll : 0;
+    }
+
     TraceState trace(int trace) {
         return traces[trace];
     }
@@ -110,6 +124,10 @@ final class Ledger {
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
             judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+        }
+        if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
+            // A child goes on learning elsewhere: what was not known of late may be worth asking again some day.
+            known += HOPE_STEP * (USUAL_KNOWN - known);
         }
         trace.present(clock, millis, strengths);
         trace.mix(kin.expected(index));
@@ -145,8 +163,9 @@ final class Ledger {
         }
         if (answer.purpose() == Purpose.PROBE) {
             known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
+            knownAll += ((recalled ? 1 : 0) - knownAll) / ++probes;
         }
-        Forecast forecast = new Forecast(strength, pace, parameters);
+        Forecast forecast = new Forecast(strength, 0, pace, parameters);
         if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
             pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
         }

@@ -58,7 +58,11 @@ public final class Memory {
 
     /** As {@link #forecast(Trace, Instant)}, by the trace's index and milliseconds since 1970: no object is looked up. */
     public Forecast forecast(int trace, long atMillis) {
-        return new Forecast(ledger.strength(trace, ledger.clockAt(atMillis)), ledger.pace, ledger.parameters);
+        return new Forecast(
+                ledger.strength(trace, ledger.clockAt(atMillis)),
+                ledger.unmetChance(trace),
+                ledger.pace,
+                ledger.parameters);
     }
 
     /**
@@ -74,7 +78,7 @@ public final class Memory {
         TraceState state = ledger.trace(trace);
         double met = Math.min(Math.exp(parameters.strongest()), state.strength(now));
         double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale() * met));
-        return new Forecast(ledger.strength(trace, later) + gained, ledger.pace, parameters);
+        return new Forecast(ledger.strength(trace, later) + gained, 0, ledger.pace, parameters);
     }
 
     /** The activation of a trace at a moment in milliseconds since 1970, as in its forecast. */
@@ -107,7 +111,7 @@ public final class Memory {
         double high = 4;
         while (high - low > 0.002) {
             double middle = (low + high) / 2;
-            Forecast forecast = new Forecast(Math.exp(middle), ledger.pace, ledger.parameters);
+            Forecast forecast = new Forecast(Math.exp(middle), 0, ledger.pace, ledger.parameters);
             if (forecast.chanceRightWithin(ledger.parameters.limit()) < chance) {
                 low = middle;
             } else {
@@ -170,6 +174,16 @@ public final class Memory {
         public Fold without(Family family) {
             family.traces().forEach(trace -> ledger.forget(trace.index()));
             return this;
+        }
+
+        /** The chance of a right answer within the child's limit, by trace index and milliseconds since 1970. */
+        public double chance(int trace, long atMillis) {
+            return new Forecast(
+                            ledger.strength(trace, ledger.clockAt(atMillis)),
+                            ledger.unmetChance(trace),
+                            ledger.pace,
+                            ledger.parameters)
+                    .chanceRightWithin(ledger.parameters.limit());
         }
 
         /** The memory so far; taking more answers afterwards does not change it. */

@@ -92,7 +92,7 @@ public record Parameters(
         double steepness) {
     private static final Parameters USUAL = new Parameters(
             120, 0.025, 0.22, 1.2, 0.06, 0.06, 7, 0.22, -0.06, -0.03, 0.08, 4, 1, 0.25, 0.1, 0.02, -0.8, 0.3, 0.025,
-            0.5, 0.4, 1, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 0.5, 65_000, 3, 0.03, 0.01);
+            0.6, 0.4, 1, 0.2, 0, 5, 200, 0.4, 7, 0.5, 0.3, 1.2, 300_000, 3, 0.02, 0.005);
 
     public Parameters {
         within("pause", pause, 1, 3600);

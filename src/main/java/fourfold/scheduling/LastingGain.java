@@ -72,7 +72,7 @@ public final class LastingGain implements Scheduler {
                     .or(this::again)
                     .or(() -> owed(GuardRails.APART + 1))
                     .or(this::justMet)
-                    .or(() -> opening.join(waiting()))
+                    .or(() -> worth.isGentle() ? Optional.empty() : opening.join(waiting()))
                     .or(this::due)
                     .or(this::leastCertain)
                     .or(this::longestAgo)
@@ -173,9 +173,9 @@ public final class LastingGain implements Scheduler {
             double least = Double.POSITIVE_INFINITY;
             for (int t = 0; t < Trace.COUNT; t++) {
                 if (here.isMet(t) && asked.times(t) == 0 && canAsk(t)) {
-                    double activation = worth.activationNext(t);
-                    if (activation < least) {
-                        least = activation;
+                    double certainty = worth.isGentle() ? -worth.activationNext(t) : worth.activationNext(t);
+                    if (certainty < least) {
+                        least = certainty;
                         best = t;
                     }
                 }

@@ -15,11 +15,17 @@ final class Opening {
     /** A handful of families makes practice possible; until then nothing else can be asked. Our own choice. */
     private static final int FEWEST = 3;
 
+    /** Below so many families neighbours cannot be kept apart. Our own choice. */
+    static final int HANDFUL = 12;
+
     /** A new family needs so much of the drill to be asked again in it. Our own choice. */
     private static final Duration ROOM = Duration.ofSeconds(100);
 
-    /** Asked before it is taught while at least this share turned out to be known. Our own choice. */
-    private static final double WORTH_ASKING = 0.45;
+    /**
+     * Asked before it is taught while at least this share turned out to be known lately: a question costs a few seconds, a
+     * lesson not needed costs half a minute and a place in the drill's limit. Our own choice.
+     */
+    private static final double WORTH_ASKING = 0.1;
 
     private final Situation here;
     private final Rules rules;
@@ -53,10 +59,11 @@ final class Opening {
         if (metFamilies == Families.COUNT || !mayJoin(metFamilies, waiting)) {
             return Optional.empty();
         }
-        boolean nothingElse = metFamilies == 0;
+        // Among a handful of families all are neighbours; waiting for others between them would be waiting for ever.
+        boolean handful = metFamilies < HANDFUL;
         return here.progress
                 .nextNew()
-                .filter(f -> nothingElse || here.allows(f))
+                .filter(f -> handful ? !here.repeats(f) : here.allows(f))
                 .map(this::first);
     }
 

@@ -30,6 +30,7 @@ final class Situation {
     final Duration practised;
     private final boolean[] met = new boolean[Trace.COUNT];
     private final boolean[] familyMet = new boolean[Families.COUNT];
+    private final boolean[] neverMissed = new boolean[Families.COUNT];
     private final boolean[] accurate = new boolean[Families.COUNT];
     private final boolean[] held = new boolean[Families.COUNT];
 
@@ -42,10 +43,12 @@ final class Situation {
         this.today = progress.localDay(at);
         this.practised = drill.practised(at);
         java.util.Arrays.fill(accurate, true);
+        java.util.Arrays.fill(neverMissed, true);
         for (int i = 0; i < Trace.COUNT; i++) {
             Standing standing = progress.standing(i);
             met[i] = standing.isMet();
             familyMet[FAMILY_OF[i]] |= met[i];
+            neverMissed[FAMILY_OF[i]] &= standing.asked() > 0 && standing.right() == standing.asked();
             accurate[FAMILY_OF[i]] &= standing.level().atLeast(Mastery.ACCURATE);
         }
         for (Family family : progress.steering().held()) {
@@ -87,11 +90,11 @@ final class Situation {
         return accurate[family];
     }
 
-    /** How many families were met and are below accurate; held ones do not count. */
+    /** How many families were met, are below accurate and were missed or not asked yet; held ones do not count. */
     int shaky() {
         int count = 0;
         for (int f = 0; f < Families.COUNT; f++) {
-            count += familyMet[f] && !accurate[f] && !held[f] ? 1 : 0;
+            count += familyMet[f] && !accurate[f] && !held[f] && !neverMissed[f] ? 1 : 0;
         }
         return count;
     }

@@ -1,6 +1,7 @@
 package fourfold.scheduling;
 
 import fourfold.facts.Families;
+import fourfold.facts.Trace;
 import fourfold.memory.Memory;
 import fourfold.memory.Parameters;
 import fourfold.progress.Standing;
@@ -11,6 +12,14 @@ final class Worth {
     private static final long DAY_MILLIS = 86_400_000L;
     private static final long LONGEST_GAP = 30;
     private static final int FOCUS_TIMES = 3;
+
+    /** A drill that stays below this share of right answers after so many turns turns to easy facts. Our own choice. */
+    private static final double LEAST_RIGHT = 0.85;
+
+    private static final int ENOUGH_TO_TELL = 12;
+
+    /** Days without practice after which the surest facts come first. Our own choice. */
+    private static final long AWAY_DAYS = 21;
 
     /** Seconds that a right and a wrong answer cost with what follows them, and log odds that count as fluent. */
     private static final double RIGHT_COSTS = 4;
@@ -25,6 +34,7 @@ final class Worth {
     private final long later;
     private final double enough;
     private final Duration quick;
+    private final boolean gentle;
     private final double[] activationNext;
 
     Worth(Situation here, Rules rules) {
@@ -37,6 +47,26 @@ final class Worth {
         this.activationNext = memory.activations(next);
         this.enough = memory.activationFor(rules.target());
         this.quick = here.progress.steering().settings().quick();
+        this.gentle = isTimeToBeGentle();
+    }
+
+    /** Whether easy facts come first now: after weeks away, or when too much of this drill went wrong. */
+    private boolean isTimeToBeGentle() {
+        int turns = here.asked.turns();
+        if (turns >= ENOUGH_TO_TELL && here.asked.right() < LEAST_RIGHT * turns) {
+            return true;
+        }
+        long latest = 0;
+        for (int t = 0; t < Trace.COUNT; t++) {
+            latest = here.asked.times(t) == 0 ? Math.max(latest, memory.lastAsked(t)) : latest;
+        }
+        long start = here.drill.sitting().startedAt().toEpochMilli();
+        return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
+    }
+
+    /** Whether easy facts come first now. */
+    boolean isGentle() {
+        return gentle;
     }
 
     /** The activation that would be left at the next drill without practice. */
@@ -70,13 +100,16 @@ final class Worth {
         return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= LONGEST_GAP * DAY_MILLIS;
     }
 
-    /** After success the next gap is no shorter than the one before. */
+    /**
+     * After success the next gap is no shorter than the one before. Success is an answer within half the limit: a slower
+     * one tells that the trace is not sure yet.
+     */
     private boolean restsStill(int trace) {
         Standing standing = here.progress.standing(trace);
         if (standing.asked() == 0) {
             return false;
         }
-        long bridged = Math.min(LONGEST_GAP, standing.bridged(quick));
+        long bridged = Math.min(LONGEST_GAP, standing.bridged(quick.dividedBy(2)));
         return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
     }
 
@@ -94,9 +127,12 @@ final class Worth {
         return best;
     }
 
-    /** How much asking it now is worth: lasting gain per second, or certainty turned around. */
+    /** How much asking it now is worth: lasting gain per second, or certainty turned around; the surest when gentle. */
     double of(int trace) {
         double focus = isFocused(trace) ? 1e6 : 0;
+        if (gentle) {
+            return focus + memory.activation(trace, here.now);
+        }
         if (!rules.ahead()) {
             return focus - activationNext(trace);
         }

@@ -252,7 +252,7 @@ class BadInputTest {
             Rows.change(file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
             journey.type("1").keys("Enter Esc").rest(100);
             assertFalse(journey.picture().contains("Everything is kept"), journey.picture());
-            assertTrue(journey.picture().contains("1 answer is not kept yet."), journey.picture());
+            assertTrue(journey.picture().contains("1 answer is not kept yet"), journey.picture());
             journey.keys("Esc").rest(100);
             assertTrue(journey.drill().isEmpty() && journey.isGoing());
             assertEquals(2, typed().size());

@@ -9,7 +9,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
 import fourfold.screens.HomePage;
 import fourfold.screens.Look;
@@ -50,7 +50,7 @@ final class Journey implements AutoCloseable {
         store = Store.open(file);
         moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
-        loop = new Loop(stage, moments, new HomePage(household, new GrowingGaps(), moments, Surface.TERMINAL));
+        loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
         turn();
     }
 

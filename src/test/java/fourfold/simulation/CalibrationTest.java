@@ -1,0 +1,134 @@
+package fourfold.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.memory.Memory;
+import fourfold.memory.MotorTime;
+import fourfold.memory.Parameters;
+import fourfold.scheduling.LastingGain;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.ServiceLoader;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Guards against forecasts that sound sure and are not. On each kind of simulated child the forecast of "right within 3 s
+ * of thinking" must have a lower log loss than three references: the child's running mean, the share of the trace's last
+ * five answers, and a half-life rule (p = 2^(−Δ/h), after Settles and Meeder 2016, Proc. 54th ACL, 1848–1858; its weights
+ * are our own, tried by hand on other children).
+ */
+class CalibrationTest {
+    private static final int DRILLS = 60;
+    private static final double LIMIT_MILLIS = 3000;
+    private static final List<String> NAMES = List.of("forecast", "running mean", "last five", "half-life");
+
+    @Test
+    void the_forecast_has_the_lowest_log_loss_on_every_kind_of_child_and_keeps_its_word() {
+        StringBuilder table = new StringBuilder();
+        double[] foretold = new double[10];
+        double[] came = new double[10];
+        double[] count = new double[10];
+        for (SimulatedLearnerKind kind : ServiceLoader.load(SimulatedLearnerKind.class)) {
+            double[] loss = new double[NAMES.size()];
+            double[] brier = new double[NAMES.size()];
+            int answers = 0;
+            for (long seed : new long[] {301, 302}) {
+                answers += follow(kind, seed, loss, brier, foretold, came, count);
+            }
+            table.append(kind.name());
+            for (int m = 0; m < loss.length; m++) {
+                table.append(
+                        String.format("  %s %.4f (Brier %.4f)", NAMES.get(m), loss[m] / answers, brier[m] / answers));
+            }
+            table.append(System.lineSeparator());
+            for (int m = 1; m < loss.length; m++) {
+                assertTrue(loss[0] < loss[m], NAMES.get(m) + " beats the forecast: " + table);
+            }
+        }
+        for (int bin = 0; bin < count.length; bin++) {
+            if (count[bin] >= 300) {
+                assertEquals(foretold[bin] / count[bin], came[bin] / count[bin], 0.1, "bin " + bin + " " + table);
+            }
+        }
+    }
+
+    private static int follow(
+            SimulatedLearnerKind kind,
+            long seed,
+            double[] loss,
+            double[] brier,
+            double[] foretold,
+            double[] came,
+            double[] count) {
+        List<Answer> log = new ArrayList<>();
+        new SchoolYear(kind.create(seed), new LastingGain(), seed, log::add).run(DRILLS, true, (slot, next) -> {});
+        Memory.Fold memory = Memory.blank(Parameters.usual()).fold();
+        MotorTime motor = MotorTime.unknown();
+        References references = new References();
+        int answers = 0;
+        for (Answer answer : log) {
+            if (answer.purpose().isFromMemory()) {
+                Question question = answer.question().orElseThrow();
+                long at = answer.askedAt().toEpochMilli();
+                boolean hit = answer.isCorrect()
+                        && motor.thinking(answer)
+                                .filter(t -> t.toMillis() <= LIMIT_MILLIS)
+                                .isPresent();
+                double forecast = memory.chance(question.traceIndex(), at);
+                double[] chances = references.chances(question.traceIndex(), at, forecast);
+                for (int m = 0; m < chances.length; m++) {
+                    double p = Math.max(0.001, Math.min(0.999, chances[m]));
+                    loss[m] -= Math.log(hit ? p : 1 - p);
+                    brier[m] += (p - (hit ? 1 : 0)) * (p - (hit ? 1 : 0));
+                }
+                int bin = Math.min(9, (int) (forecast * 10));
+                foretold[bin] += forecast;
+                came[bin] += hit ? 1 : 0;
+                count[bin]++;
+                references.note(question.traceIndex(), at, hit);
+                answers++;
+            }
+            memory.take(answer, motor);
+            motor = motor.after(answer);
+        }
+        return answers;
+    }
+
+    /** What the three references know. */
+    private static final class References {
+        private double mean = 0.5;
+        private double meanCount = 2;
+        private final boolean[][] last = new boolean[Trace.COUNT][5];
+        private final int[] hits = new int[Trace.COUNT];
+        private final int[] asked = new int[Trace.COUNT];
+        private final long[] at = new long[Trace.COUNT];
+
+        double[] chances(int trace, long now, double forecast) {
+            int kept = Math.min(5, asked[trace]);
+            int right = 0;
+            for (int i = 0; i < kept; i++) {
+                right += last[trace][i] ? 1 : 0;
+            }
+            DoubleUnaryOperator root = x -> Math.sqrt(1 + x);
+            double halfLife = Math.pow(
+                    2, -1 + 1.5 * root.applyAsDouble(hits[trace]) - root.applyAsDouble(asked[trace] - hits[trace]));
+            double days = (now - at[trace]) / 86_400_000.0;
+            double halving = asked[trace] == 0 ? 0.5 : Math.max(0.02, Math.min(0.98, Math.pow(2, -days / halfLife)));
+            return new double[] {forecast, mean, (right + 1.0) / (kept + 2.0), halving};
+        }
+
+        void note(int trace, long now, boolean hit) {
+            meanCount = Math.min(200, meanCount + 1);
+            mean += ((hit ? 1 : 0) - mean) / meanCount;
+            last[trace][asked[trace] % 5] = hit;
+            hits[trace] += hit ? 1 : 0;
+            asked[trace]++;
+            at[trace] = now;
+        }
+    }
+}
