@@ -149,7 +149,8 @@ class TerminalLeftAsFoundTest {
             shell.type("echo after:$(stty -g).\n");
             assertEquals(before, shell.awaitMatch("after:([0-9a-f:]+)\\."));
             assertEquals(Set.of(), shell.look(ScreenModel::unknown));
-            shell.type("exit\n");
+            // A shell that has not asked after the ended job yet would not leave.
+            shell.type("wait; exit\n");
             shell.exitCode();
         }
     }
