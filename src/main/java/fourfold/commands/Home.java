@@ -29,6 +29,12 @@ final class Home implements AutoCloseable {
 
     /** Opens the demo, the named file, or the usual one. */
     static Home open(World world, Optional<Path> file, boolean demo) {
+        Home home = opened(world, file, demo);
+        home.records.speak(world.words());
+        return home;
+    }
+
+    private static Home opened(World world, Optional<Path> file, boolean demo) {
         Moments moments = world.clock().get();
         if (demo) {
             Demo copy = Demo.make(moments);

@@ -9,6 +9,7 @@ import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
+import fourfold.screens.Words;
 import fourfold.store.Backups;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
@@ -36,6 +37,7 @@ final class Household implements Records {
     private final Optional<Path> file;
     private Optional<DrillLock> seat = Optional.empty();
     private final List<String> toTell = new ArrayList<>();
+    private Words words = Words.english();
 
     Household(Store store, Moments moments) {
         this(store, moments, new SecureRandom()::nextLong);
@@ -56,6 +58,16 @@ final class Household implements Records {
         this.store = store;
         this.moments = moments;
         this.seeds = seeds;
+    }
+
+    /** From now on, in this language. */
+    void speak(Words language) {
+        words = language;
+    }
+
+    @Override
+    public Words words() {
+        return words;
     }
 
     @Override

@@ -3,13 +3,16 @@ package fourfold.commands;
 import fourfold.scheduling.LastingGain;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Moments;
+import fourfold.screens.Words;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What surrounds the program: its streams, environment and clock.
@@ -36,6 +39,16 @@ record World(
         Supplier<Moments> clock) {
     static Moments systemClock() {
         return new Moments(Instant.now(), ZoneId.systemDefault(), System::nanoTime);
+    }
+
+    /** The language that is asked for: by FOURFOLD_LANGUAGE, else by the usual variables (POSIX.1-2017, 8.2). */
+    Words words() {
+        String wanted = Stream.of("FOURFOLD_LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG")
+                .map(name -> environment.getOrDefault(name, ""))
+                .filter(value -> !value.isEmpty())
+                .findFirst()
+                .orElseGet(() -> Locale.getDefault().getLanguage());
+        return Words.of(Locale.forLanguageTag(wanted.split("[_.@-]", -1)[0]));
     }
 
     Scheduler scheduler() {

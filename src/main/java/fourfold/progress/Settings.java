@@ -2,34 +2,34 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import java.time.Duration;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A child's settings, with their defaults and limits.
+ * A child's settings: what the parent chose, and the usual where nothing was chosen.
  *
- * @param minutes planned length of a drill, 5 to 10 minutes, 8 by default
- * @param quick the limit for a quick answer, in thinking time: 2, 3 or 5 s, 3 by default (3 s a fact is the usual
- *     classroom criterion: Howell and Nolet 2000; Mercer and Miller 1992)
- * @param calm after how long without a key the answer is shown, 10 to 60 s, 20 by default (our own choice)
- * @param newInDrill the most new families in a drill, 0 to 4, 2 by default (an acquisition rate of about four facts a
- *     session, Burns, Zaslofsky, Maki and Kwong 2016, divided by the three traces of a family)
+ * @param chosen what is not as usual
  */
-public record Settings(int minutes, Duration quick, Duration calm, int newInDrill) {
+public record Settings(Map<Setting, String> chosen) {
     /** What holds when the parent has chosen nothing. */
-    public static final Settings USUAL = new Settings(8, Duration.ofSeconds(3), Duration.ofSeconds(20), 2);
+    public static final Settings USUAL = new Settings(Map.of());
 
     /** The teaching order when the parent has chosen none. */
     public static final List<Integer> USUAL_ORDER = Families.USUAL_ORDER;
 
     public Settings {
-        within("minutes", minutes, 5, 10);
-        long seconds = quick.toSeconds();
-        if (seconds != 2 && seconds != 3 && seconds != 5) {
-            throw new IllegalArgumentException("quick is 2, 3 or 5 seconds, not " + seconds);
+        for (Map.Entry<Setting, String> choice : chosen.entrySet()) {
+            Setting setting = choice.getKey();
+            if (!setting.offered().contains(choice.getValue())) {
+                throw new IllegalArgumentException(setting.key() + " is one of " + String.join(", ", setting.offered())
+                        + ", not " + choice.getValue());
+            }
         }
-        within("calm", (int) calm.toSeconds(), 10, 60);
-        within("newInDrill", newInDrill, 0, 4);
+        chosen = Map.copyOf(chosen);
     }
 
     /**
@@ -51,29 +51,71 @@ public record Settings(int minutes, Duration quick, Duration calm, int newInDril
     /**
      * These settings with one of them changed.
      *
-     * @throws IllegalArgumentException if the value is not a number within its limits
+     * @throws IllegalArgumentException if the value is not one of the setting's
      */
     public Settings with(String name, String text) {
-        return switch (name) {
-            case "minutes" -> new Settings(number(text), quick, calm, newInDrill);
-            case "quick" -> new Settings(minutes, Duration.ofSeconds(number(text)), calm, newInDrill);
-            case "calm" -> new Settings(minutes, quick, Duration.ofSeconds(number(text)), newInDrill);
-            case "new" -> new Settings(minutes, quick, calm, number(text));
-            default -> this;
-        };
+        Optional<Setting> setting =
+                Stream.of(Setting.values()).filter(s -> s.key().equals(name)).findFirst();
+        if (setting.isEmpty()) {
+            return this;
+        }
+        Map<Setting, String> all = new EnumMap<>(Setting.class);
+        all.putAll(chosen);
+        all.put(setting.get(), text.strip());
+        return new Settings(all);
     }
 
-    private static int number(String text) {
-        try {
-            return Integer.parseInt(text.strip());
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException("a whole number is needed, not \"" + text + "\"", e);
-        }
+    /** The value of one of them. */
+    public String value(Setting setting) {
+        return Objects.requireNonNull(chosen.getOrDefault(setting, setting.usual()));
     }
 
-    private static void within(String name, int value, int low, int high) {
-        if (value < low || value > high) {
-            throw new IllegalArgumentException(name + " is from " + low + " to " + high + ", not " + value);
-        }
+    /** Planned length of a drill, 5 to 10 minutes. */
+    public int minutes() {
+        return number(Setting.MINUTES);
+    }
+
+    /** The limit for a quick answer, in thinking time. */
+    public Duration quick() {
+        return Duration.ofSeconds(number(Setting.QUICK));
+    }
+
+    /** After how long without a key the answer is shown. */
+    public Duration calm() {
+        return Duration.ofSeconds(number(Setting.CALM));
+    }
+
+    /** The most new families in a drill. */
+    public int newInDrill() {
+        return number(Setting.NEW);
+    }
+
+    /** Days of practice planned in a week, 1 to 7. */
+    public int days() {
+        return number(Setting.DAYS);
+    }
+
+    /** Whether one-minute timings may be taken. */
+    public boolean timings() {
+        return value(Setting.TIMING).equals("minute");
+    }
+
+    /** Whether new families and errors come with a picture. */
+    public boolean pictures() {
+        return value(Setting.PICTURES).equals("yes");
+    }
+
+    /** Whether a division waits until its product is accurate. */
+    public boolean divisionsLater() {
+        return value(Setting.DIVISIONS).equals("later");
+    }
+
+    /** Whether a division may be asked as a missing factor. */
+    public boolean missingFactors() {
+        return value(Setting.MISSING).equals("yes");
+    }
+
+    private int number(Setting setting) {
+        return Integer.parseInt(value(setting));
     }
 }

@@ -34,11 +34,11 @@ public final class HomePage implements Page {
             trouble = e.line();
         }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
-        lines.add("Add a child");
+        lines.add(records.words().say("home.add"));
         if (!children.isEmpty()) {
-            lines.add("For parents");
+            lines.add(records.words().say("home.parents"));
         }
-        lines.add("Leave");
+        lines.add(records.words().say("home.leave"));
         menu = new Menu(lines);
     }
 
@@ -47,8 +47,7 @@ public final class HomePage implements Page {
         int top = Math.max(1, picture.height() / 2 - 7);
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
         picture.centred(top + 1, "7 × 8 = 56   ↔   56 ÷ 8 = 7", Ink.QUIET);
-        picture.centred(
-                top + 3, children.isEmpty() ? "Welcome. Who will practise?" : "Who wants to practise?", Ink.PLAIN);
+        picture.centred(top + 3, records.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
         picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on", Ink.QUIET);

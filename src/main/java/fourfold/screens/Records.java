@@ -33,6 +33,9 @@ public interface Records {
     /** One past drill in a line: when it began, how many questions were asked from memory, how many were right. */
     record PastDrill(Sitting sitting, int asked, int right) {}
 
+    /** The language of this home. */
+    Words words();
+
     /** The children who practise here. */
     List<Child> children();
 
