@@ -1,0 +1,48 @@
+package fourfold.benchmark;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The commands that a benchmark starts. */
+final class Packaged {
+    private static final String JAVA = System.getProperty("java.home") + "/bin/java";
+
+    private Packaged() {}
+
+    /** The packaged program as README starts it, with options for the virtual machine if any. */
+    static List<String> program(List<String> options, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(JAVA));
+        command.addAll(options);
+        command.addAll(List.of("-jar", System.getProperty("fourfold.jar", "target/fourfold.jar")));
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    static List<String> program(String... arguments) {
+        return program(List.of(), arguments);
+    }
+
+    /** A main class of the benchmarks, on the class path of this run. */
+    static List<String> bare(Class<?> main, String... arguments) {
+        List<String> command = new ArrayList<>(List.of(JAVA, main.getName()));
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    /** Runs a command without a terminal; gives how long it took, in nanoseconds. */
+    static long run(List<String> command, java.util.Map<String, String> environment) throws Exception {
+        ProcessBuilder builder = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .redirectOutput(ProcessBuilder.Redirect.PIPE);
+        builder.environment().putAll(environment);
+        long before = System.nanoTime();
+        Process process = builder.start();
+        process.getInputStream().readAllBytes();
+        int code = process.waitFor();
+        long after = System.nanoTime();
+        if (code != 0) {
+            throw new IllegalStateException(command + " ended with " + code);
+        }
+        return after - before;
+    }
+}
