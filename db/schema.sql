@@ -32,39 +32,6 @@ CREATE TABLE drill (
 
 CREATE UNIQUE INDEX ix_drill_child ON drill (child_nr, started_at, id);
 
-CREATE TABLE answer (
-  drill_nr INTEGER NOT NULL,
-  position INTEGER NOT NULL, -- place in the drill, from 1
-  asked_at BIGINT NOT NULL,
-  zone_offset_min SMALLINT NOT NULL,
-  purpose SMALLINT NOT NULL, -- 0 copy, 1 introduce, 2 practise, 3 again, 4 probe
-  operation SMALLINT, -- 1 multiply, 2 divide; NULL for a number to copy
-  left_number SMALLINT NOT NULL, -- the number before the sign, or the number to copy
-  right_number SMALLINT, -- the number after the sign; NULL for a number to copy
-  typed VARCHAR(4), -- the digits as they stood; NULL for no answer
-  first_key_ms INTEGER, -- from paint to first digit; NULL if none, or if the drill was paused
-  whole_ms INTEGER, -- from paint to Enter or to the calm limit; NULL if the drill was paused
-  erasures INTEGER NOT NULL, -- digits taken back
-  surface SMALLINT NOT NULL, -- 1 terminal, 2 window, 3 plain lines
-  CONSTRAINT pk_answer PRIMARY KEY (drill_nr, position),
-  CONSTRAINT fk_answer_drill FOREIGN KEY (drill_nr) REFERENCES drill (nr),
-  CONSTRAINT ck_answer_position CHECK (position BETWEEN 1 AND 10000),
-  CONSTRAINT ck_answer_asked CHECK (asked_at BETWEEN 0 AND 99999999999999),
-  CONSTRAINT ck_answer_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
-  CONSTRAINT ck_answer_purpose CHECK (purpose BETWEEN 0 AND 4),
-  CONSTRAINT ck_answer_prompt CHECK (
-    (purpose = 0 AND operation IS NULL AND right_number IS NULL AND left_number BETWEEN 1 AND 100)
-    OR (purpose <> 0 AND operation IS NOT NULL AND right_number IS NOT NULL AND right_number BETWEEN 1 AND 10
-      AND ((operation = 1 AND left_number BETWEEN 1 AND 10)
-        OR (operation = 2 AND left_number % right_number = 0
-          AND left_number BETWEEN right_number AND right_number * 10)))),
-  CONSTRAINT ck_answer_typed CHECK (LENGTH(typed) BETWEEN 1 AND 4 AND LTRIM(typed, '0123456789') = ''),
-  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 1000000000),
-  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 1000000000),
-  CONSTRAINT ck_answer_erasures CHECK (erasures BETWEEN 0 AND 100000),
-  CONSTRAINT ck_answer_surface CHECK (surface BETWEEN 1 AND 3)
-);
-
 CREATE TABLE act (
   nr INTEGER  NOT NULL,
   id VARCHAR(36) NOT NULL, -- the same on every computer
@@ -86,6 +53,69 @@ CREATE TABLE act (
 
 CREATE INDEX ix_act_child ON act (child_nr, made_at);
 
+CREATE TABLE answer (
+  drill_nr INTEGER NOT NULL,
+  position INTEGER NOT NULL, -- place in the drill, from 1
+  asked_at BIGINT NOT NULL,
+  zone_offset_min SMALLINT NOT NULL,
+  purpose SMALLINT NOT NULL, -- 0 copy, 1 introduce, 2 practise, 3 again, 4 probe, 5 paper, 6 timed
+  operation SMALLINT, -- 1 multiply, 2 divide, 3 divide asked as right x ? = left; NULL for a copy
+  left_number SMALLINT NOT NULL, -- the number before the sign, or the number to copy
+  right_number SMALLINT, -- the number after the sign; NULL for a number to copy
+  typed VARCHAR(4), -- the digits as they stood; NULL for no answer
+  first_key_ms INTEGER, -- from paint to first digit; NULL if none, or if the drill was paused
+  whole_ms INTEGER, -- from paint to Enter or to the calm limit; NULL if the drill was paused
+  erasures INTEGER NOT NULL, -- digits taken back
+  surface SMALLINT NOT NULL, -- 1 terminal, 2 window, 3 plain lines
+  CONSTRAINT pk_answer PRIMARY KEY (drill_nr, position),
+  CONSTRAINT fk_answer_drill FOREIGN KEY (drill_nr) REFERENCES drill (nr),
+  CONSTRAINT ck_answer_position CHECK (position BETWEEN 1 AND 10000),
+  CONSTRAINT ck_answer_asked CHECK (asked_at BETWEEN 0 AND 99999999999999),
+  CONSTRAINT ck_answer_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
+  CONSTRAINT ck_answer_purpose CHECK (purpose BETWEEN 0 AND 6),
+  CONSTRAINT ck_answer_prompt CHECK (
+    (purpose = 0 AND operation IS NULL AND right_number IS NULL AND left_number BETWEEN 1 AND 100)
+    OR (purpose <> 0 AND operation IS NOT NULL AND right_number IS NOT NULL AND right_number BETWEEN 1 AND 10
+      AND ((operation = 1 AND left_number BETWEEN 1 AND 10)
+        OR (operation IN (2, 3) AND left_number % right_number = 0
+          AND left_number BETWEEN right_number AND right_number * 10)))),
+  CONSTRAINT ck_answer_typed CHECK (LENGTH(typed) BETWEEN 1 AND 4 AND LTRIM(typed, '0123456789') = ''),
+  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 1000000000),
+  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 1000000000),
+  CONSTRAINT ck_answer_paper CHECK (purpose <> 5 OR (first_key_ms IS NULL AND whole_ms IS NULL)),
+  CONSTRAINT ck_answer_erasures CHECK (erasures BETWEEN 0 AND 100000),
+  CONSTRAINT ck_answer_surface CHECK (surface BETWEEN 1 AND 3)
+);
+
+CREATE TABLE gate (
+  nr INTEGER NOT NULL,
+  hash VARCHAR(400) NOT NULL, -- how it was made, salt and hash, as text
+  set_at BIGINT NOT NULL,
+  wrong_tries INTEGER NOT NULL, -- since the last right one
+  wrong_at BIGINT, -- the last wrong one
+  CONSTRAINT pk_gate PRIMARY KEY (nr),
+  CONSTRAINT ck_gate_nr CHECK (nr = 1),
+  CONSTRAINT ck_gate_hash CHECK (LENGTH(hash) BETWEEN 1 AND 400),
+  CONSTRAINT ck_gate_set CHECK (set_at BETWEEN 0 AND 99999999999999),
+  CONSTRAINT ck_gate_tries CHECK (wrong_tries BETWEEN 0 AND 1000000),
+  CONSTRAINT ck_gate_wrong CHECK (wrong_at BETWEEN 0 AND 99999999999999)
+);
+
+CREATE TABLE removed_child (
+  id VARCHAR(36) NOT NULL,
+  removed_at BIGINT NOT NULL,
+  CONSTRAINT pk_removed_child PRIMARY KEY (id),
+  CONSTRAINT ck_removed_child_id CHECK (LENGTH(id) = 36),
+  CONSTRAINT ck_removed_child_at CHECK (removed_at BETWEEN 0 AND 99999999999999)
+);
+
+CREATE TABLE home_setting (
+  name VARCHAR(40) NOT NULL,
+  text VARCHAR(400) NOT NULL,
+  CONSTRAINT pk_home_setting PRIMARY KEY (name),
+  CONSTRAINT ck_home_setting_name CHECK (LENGTH(name) BETWEEN 1 AND 40)
+);
+
 CREATE VIEW answer_log AS
 SELECT
   nickname, drill, position,
@@ -97,10 +127,11 @@ SELECT
     || CASE WHEN seconds / 3600 < 10 THEN ' 0' ELSE ' ' END || (seconds / 3600)
     || CASE WHEN seconds / 60 % 60 < 10 THEN ':0' ELSE ':' END || (seconds / 60 % 60)
     || CASE WHEN seconds % 60 < 10 THEN ':0' ELSE ':' END || (seconds % 60) AS local_time,
-  CASE purpose WHEN 0 THEN 'copy' WHEN 1 THEN 'introduce' WHEN 2 THEN 'practise' WHEN 3 THEN 'again' ELSE 'probe' END
-    AS purpose,
+  CASE purpose WHEN 0 THEN 'copy' WHEN 1 THEN 'introduce' WHEN 2 THEN 'practise' WHEN 3 THEN 'again' WHEN 4 THEN 'probe'
+    WHEN 5 THEN 'paper' ELSE 'timed' END AS purpose,
   CASE operation WHEN 1 THEN left_number || ' x ' || right_number
     WHEN 2 THEN left_number || ' / ' || right_number
+    WHEN 3 THEN right_number || ' x ? = ' || left_number
     ELSE 'copy ' || left_number END AS asked,
   expected, typed,
   CASE WHEN typed IS NULL THEN 'none' WHEN CAST(typed AS INTEGER) = expected THEN 'right' ELSE 'wrong' END AS outcome,
@@ -119,7 +150,8 @@ FROM (
         FROM (
           SELECT a.*, d.id AS drill,
             CASE a.operation WHEN 1 THEN a.left_number * a.right_number
-              WHEN 2 THEN a.left_number / a.right_number ELSE a.left_number END AS expected,
+              WHEN 2 THEN a.left_number / a.right_number WHEN 3 THEN a.left_number / a.right_number
+              ELSE a.left_number END AS expected,
             (a.asked_at + a.zone_offset_min * 60000) / 86400000 + 719468 AS days,
             (a.asked_at + a.zone_offset_min * 60000) / 1000 % 86400 AS seconds,
             COALESCE(

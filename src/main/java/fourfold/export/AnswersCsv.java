@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import fourfold.facts.Answer;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
@@ -59,6 +60,9 @@ public final class AnswersCsv {
     private static final DateTimeFormatter INSTANT =
             DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
 
+    /** In the place of an operation: the division left ÷ right was asked as right × ? = left. */
+    private static final String FACTOR = "factor";
+
     private static final Instant LATEST = Instant.parse("5000-01-01T00:00:00Z");
 
     /** What a spreadsheet would take for a formula (OWASP, CSV Injection, from memory). */
@@ -96,7 +100,9 @@ public final class AnswersCsv {
                     INSTANT.format(answer.askedAt()),
                     Integer.toString(answer.zoneOffsetMinutes()),
                     answer.purpose().word(),
-                    question.map(q -> q.operation().word()).orElse(""),
+                    answer.prompt() instanceof MissingFactor
+                            ? FACTOR
+                            : question.map(q -> q.operation().word()).orElse(""),
                     Integer.toString(
                             question.map(Question::left).orElse(answer.prompt().expected())),
                     question.map(q -> Integer.toString(q.right())).orElse(""),
@@ -188,7 +194,10 @@ public final class AnswersCsv {
             require(row.getField(7).isEmpty() && row.getField(9).isEmpty(), "a copy has no operation and no right");
             return new NumberToCopy(left);
         }
-        return new Question(Operation.ofWord(row.getField(7)), left, whole("right", row.getField(9)));
+        int right = whole("right", row.getField(9));
+        return row.getField(7).equals(FACTOR)
+                ? new MissingFactor(new Question(Operation.DIVIDE, left, right))
+                : new Question(Operation.ofWord(row.getField(7)), left, right);
     }
 
     private static Optional<Duration> millis(String column, String text) {

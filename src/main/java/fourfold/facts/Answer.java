@@ -61,6 +61,9 @@ public record Answer(
         if (firstKey.isPresent() && firstKey.get().isNegative()) {
             throw new IllegalArgumentException("first key is never before the prompt");
         }
+        if (purpose == Purpose.PAPER && (firstKey.isPresent() || whole.isPresent())) {
+            throw new IllegalArgumentException("an answer given on paper has no times");
+        }
         if (whole.isPresent() && whole.get().isNegative()) {
             throw new IllegalArgumentException("whole time is never negative");
         }
@@ -93,9 +96,12 @@ public record Answer(
         return typed.isEmpty();
     }
 
-    /** The question, if it was one and not a number to copy. */
+    /** The question, in whichever form it was asked, if it was one and not a number to copy. */
     public Optional<Question> question() {
-        return prompt instanceof Question question ? Optional.of(question) : Optional.empty();
+        if (prompt instanceof Question question) {
+            return Optional.of(question);
+        }
+        return prompt instanceof MissingFactor hidden ? Optional.of(hidden.quotient()) : Optional.empty();
     }
 
     /** The day on which it was given where the child was, counted from 1 January 1970. */

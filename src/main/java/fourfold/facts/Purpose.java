@@ -11,7 +11,11 @@ public enum Purpose {
     /** Asked from memory again in the same drill, after an error or a first success. */
     AGAIN,
     /** A family asked before it was ever taught here, to see whether it is known already. */
-    PROBE;
+    PROBE,
+    /** Asked on a printed page and entered afterwards: right or not, never timed. */
+    PAPER,
+    /** Asked in a one-minute timing. */
+    TIMED;
 
     /** The word used in files. */
     public String word() {
@@ -20,7 +24,7 @@ public enum Purpose {
 
     /** Whether the answer had to come from memory, so that right and wrong mean something. */
     public boolean isFromMemory() {
-        return this == PRACTISE || this == AGAIN || this == PROBE;
+        return this != COPY && this != INTRODUCE;
     }
 
     /**
@@ -35,6 +39,6 @@ public enum Purpose {
             }
         }
         throw new IllegalArgumentException(
-                "purpose must be copy, introduce, practise, again or probe, not \"" + word + "\"");
+                "purpose must be copy, introduce, practise, again, probe, paper or timed, not \"" + word + "\"");
     }
 }

@@ -116,10 +116,11 @@ final class Answers {
         insert.setLong(3, answer.askedAt().toEpochMilli());
         insert.setInt(4, answer.zoneOffsetMinutes());
         insert.setInt(5, Codes.of(answer.purpose()));
-        if (prompt instanceof Question question) {
-            insert.setInt(6, Codes.of(question.operation()));
-            insert.setInt(7, question.left());
-            insert.setInt(8, question.right());
+        Optional<Question> asked = answer.question();
+        if (asked.isPresent()) {
+            insert.setInt(6, Codes.of(asked.get(), prompt));
+            insert.setInt(7, asked.get().left());
+            insert.setInt(8, asked.get().right());
         } else {
             insert.setNull(6, Types.INTEGER);
             insert.setInt(7, prompt.expected());

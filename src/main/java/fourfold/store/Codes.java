@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Families;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
@@ -19,13 +20,20 @@ final class Codes {
 
     private static final int MULTIPLY = 1;
     private static final int DIVIDE = 2;
-    private static final List<Purpose> PURPOSES =
-            List.of(Purpose.COPY, Purpose.INTRODUCE, Purpose.PRACTISE, Purpose.AGAIN, Purpose.PROBE);
+    private static final int FACTOR = 3;
+    private static final List<Purpose> PURPOSES = List.of(
+            Purpose.COPY,
+            Purpose.INTRODUCE,
+            Purpose.PRACTISE,
+            Purpose.AGAIN,
+            Purpose.PROBE,
+            Purpose.PAPER,
+            Purpose.TIMED);
     private static final List<Surface> SURFACES = List.of(Surface.TERMINAL, Surface.WINDOW, Surface.PLAIN);
     private static final int WIDTH = Families.LARGEST_FACTOR + 1;
 
-    /** Each prompt once, so that a long log holds 300 of them and not one for each answer. */
-    private static final Prompt[] PROMPTS = new Prompt[3 * 101 * WIDTH];
+    /** Each prompt once, so that a long log holds 400 of them and not one for each answer. */
+    private static final Prompt[] PROMPTS = new Prompt[4 * 101 * WIDTH];
 
     static {
         for (int n = 1; n <= 100; n++) {
@@ -33,13 +41,21 @@ final class Codes {
         }
         for (Question question : Families.questions()) {
             PROMPTS[place(of(question.operation()), question.left(), question.right())] = question;
+            if (question.operation() == Operation.DIVIDE) {
+                PROMPTS[place(FACTOR, question.left(), question.right())] = new MissingFactor(question);
+            }
         }
     }
 
     private Codes() {}
 
-    static int of(Operation operation) {
+    private static int of(Operation operation) {
         return operation == Operation.MULTIPLY ? MULTIPLY : DIVIDE;
+    }
+
+    /** What stands for the form in which a question was asked. */
+    static int of(Question question, Prompt asked) {
+        return asked instanceof MissingFactor ? FACTOR : of(question.operation());
     }
 
     static int of(Purpose purpose) {
@@ -65,7 +81,8 @@ final class Codes {
      * @throws IllegalArgumentException if there is no such prompt
      */
     static Prompt prompt(int operation, int left, int right) {
-        boolean inside = operation >= 0 && operation <= 2 && left >= 1 && left <= 100 && right >= 0 && right < WIDTH;
+        boolean inside =
+                operation >= 0 && operation <= FACTOR && left >= 1 && left <= 100 && right >= 0 && right < WIDTH;
         Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;
         if (prompt == null) {
             throw new IllegalArgumentException(

@@ -37,7 +37,7 @@ final class Copy {
 
     /** Reads every page of the copy, without changing it. */
     static void check(Path copy) throws SQLException {
-        try (Connection connection = ReadOnly.of(copy)) {
+        try (Connection connection = ReadOnly.checking(copy)) {
             List<String> found =
                     Database.query(connection, "PRAGMA integrity_check", none -> {}, row -> row.getString(1));
             if (!found.equals(List.of("ok"))) {

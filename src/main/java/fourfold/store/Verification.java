@@ -58,7 +58,7 @@ public final class Verification {
             found("a write was cut short; opening the program completes it, then verify again");
             return;
         }
-        try (Connection connection = ReadOnly.of(file)) {
+        try (Connection connection = ReadOnly.checking(file)) {
             pages(connection);
             references(connection);
             rows(connection);

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
+import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -63,7 +65,7 @@ class AnswersCsvTest {
         Purpose purpose = Purpose.values()[dice.nextInt(Purpose.values().length)];
         Prompt prompt = purpose == Purpose.COPY
                 ? new NumberToCopy(dice.nextInt(1, 101))
-                : QUESTIONS.get(dice.nextInt(QUESTIONS.size()));
+                : prompt(QUESTIONS.get(dice.nextInt(QUESTIONS.size())), dice);
         String digits = switch (dice.nextInt(4)) {
             case 0 -> "";
             case 1 -> Integer.toString(dice.nextInt(10_000));
@@ -79,10 +81,14 @@ class AnswersCsvTest {
                 purpose,
                 prompt,
                 digits,
-                some(dice),
-                some(dice),
+                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
+                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
                 dice.nextInt(100_001),
                 Surface.values()[dice.nextInt(3)]);
+    }
+
+    private static Prompt prompt(Question question, SplittableRandom dice) {
+        return question.operation() == Operation.DIVIDE && dice.nextBoolean() ? new MissingFactor(question) : question;
     }
 
     private static Optional<Duration> some(SplittableRandom dice) {
@@ -134,7 +140,7 @@ class AnswersCsvTest {
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,42,0|line 2: correct does not fit what was typed",
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,x2,1|line 2: an answer is at most 4 digits, not \"x2\"",
                 "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be copy, introduce, practise,"
-                        + " again or probe, not \"guess\"",
+                        + " again, probe, paper or timed, not \"guess\"",
                 "terminal|abacus|line 2: surface must be terminal, window or plain, not \"abacus\"",
                 "id,child,|id,kid,|line 1: the first line must be id,child,drill,position,asked_at,zone_offset_min,"
                         + "purpose,operation,left,right,typed,correct,first_key_ms,whole_ms,erasures,surface"

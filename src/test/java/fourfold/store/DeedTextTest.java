@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -87,8 +88,14 @@ class DeedTextTest {
     @Example
     void theNumbersInTheFileStayAsTheyAre() {
         // As the migration's comments say.
-        assertEquals(List.of(0, 1, 2, 3, 4), codes(Purpose.values(), Codes::of));
-        assertEquals(List.of(1, 2), codes(Operation.values(), Codes::of));
+        assertEquals(List.of(0, 1, 2, 3, 4, 5, 6), codes(Purpose.values(), Codes::of));
+        Question product = Question.product(7, 8);
+        Question quotient = new Question(Operation.DIVIDE, 56, 7);
+        MissingFactor hidden = new MissingFactor(quotient);
+        assertEquals(1, Codes.of(product, product));
+        assertEquals(2, Codes.of(quotient, quotient));
+        assertEquals(3, Codes.of(quotient, hidden));
+        assertEquals(hidden, Codes.prompt(3, 56, 7));
         assertEquals(List.of(1, 2, 3), codes(Surface.values(), Codes::of));
         for (Purpose purpose : Purpose.values()) {
             assertEquals(purpose, Codes.purpose(Codes.of(purpose)));
@@ -97,10 +104,10 @@ class DeedTextTest {
             assertEquals(surface, Codes.surface(Codes.of(surface)));
         }
         for (Question question : Families.questions()) {
-            assertEquals(question, Codes.prompt(Codes.of(question.operation()), question.left(), question.right()));
+            assertEquals(question, Codes.prompt(Codes.of(question, question), question.left(), question.right()));
         }
         assertThrows(IllegalArgumentException.class, () -> Codes.prompt(2, 57, 7));
-        assertThrows(IllegalArgumentException.class, () -> Codes.prompt(3, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> Codes.prompt(4, 1, 1));
         assertThrows(IllegalArgumentException.class, () -> Codes.prompt(0, 0, 0));
     }
 

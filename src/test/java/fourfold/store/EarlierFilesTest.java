@@ -57,7 +57,10 @@ class EarlierFilesTest {
                     if ((n % 3 == 0) == child.equals(bo)) {
                         Sitting sitting = Invented.sitting(child, n);
                         for (int p = 1; p <= 12; p++) {
-                            given.add(Invented.answer(sitting, p));
+                            given.add(
+                                    version.equals("1")
+                                            ? Invented.answerOfVersion1(sitting, p)
+                                            : Invented.answer(sitting, p));
                         }
                     }
                 }

@@ -5,7 +5,9 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
+import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Sitting;
@@ -46,8 +48,20 @@ final class Invented {
 
     /** Any answer the program could give rise to: every purpose, prompt, surface, and every missing value. */
     static Answer answer(Sitting sitting, int position) {
+        Answer old = answer(sitting, position, Purpose.values()[position % Purpose.values().length]);
+        return old.question()
+                .filter(q -> q.operation() == Operation.DIVIDE && position % 3 == 0)
+                .map(q -> asking(old, new MissingFactor(q)))
+                .orElse(old);
+    }
+
+    /** An answer that a program with the first schema could give rise to. */
+    static Answer answerOfVersion1(Sitting sitting, int position) {
+        return answer(sitting, position, Purpose.values()[position % (Purpose.PROBE.ordinal() + 1)]);
+    }
+
+    private static Answer answer(Sitting sitting, int position, Purpose purpose) {
         SplittableRandom dice = new SplittableRandom(sitting.seed() + position);
-        Purpose purpose = Purpose.values()[position % Purpose.values().length];
         Prompt prompt = purpose == Purpose.COPY
                 ? new NumberToCopy(1 + dice.nextInt(100))
                 : Families.questions().get(dice.nextInt(Families.questions().size()));
@@ -57,8 +71,9 @@ final class Invented {
             case 2 -> Integer.toString(dice.nextInt(10_000));
             default -> Integer.toString(prompt.expected());
         };
+        boolean timed = purpose != Purpose.PAPER;
         Optional<Duration> first =
-                dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
+                !timed || dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
         return new Answer(
                 sitting.child(),
                 sitting.id(),
@@ -69,9 +84,27 @@ final class Invented {
                 prompt,
                 typed,
                 first,
-                dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(20_000))),
+                !timed || dice.nextInt(5) == 0
+                        ? Optional.empty()
+                        : Optional.of(Duration.ofMillis(dice.nextInt(20_000))),
                 dice.nextInt(3),
                 Surface.values()[dice.nextInt(3)]);
+    }
+
+    private static Answer asking(Answer answer, Prompt prompt) {
+        return new Answer(
+                answer.child(),
+                answer.drill(),
+                answer.position(),
+                answer.askedAt(),
+                answer.zoneOffsetMinutes(),
+                answer.purpose(),
+                prompt,
+                answer.typed(),
+                answer.firstKey(),
+                answer.whole(),
+                answer.erasures(),
+                answer.surface());
     }
 
     /** The same answer with something else typed. */
