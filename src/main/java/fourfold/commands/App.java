@@ -24,24 +24,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        subcommands = {
-            DrillCommand.class,
-            GridCommand.class,
-            FamilyCommand.class,
-            FocusCommand.class,
-            HoldCommand.class,
-            ResetCommand.class,
-            ChildrenCommand.class,
-            ExportCommand.class,
-            BackupCommand.class,
-            RestoreCommand.class,
-            VerifyCommand.class,
-            SalvageCommand.class,
-            MergeCommand.class,
-            ImportCommand.class,
-            SimulateCommand.class,
-            DemoDataCommand.class
-        },
         footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
 final class App implements Callable<Integer> {
     private final World world;

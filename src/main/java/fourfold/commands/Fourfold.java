@@ -55,14 +55,7 @@ public final class Fourfold {
     }
 
     static int run(World world, String... arguments) {
-        App app = new App(world);
-        CommandLine line = new CommandLine(app)
-                .setOut(world.out())
-                .setErr(world.err())
-                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-                .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
-                .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e));
-        int code = line.execute(arguments);
+        int code = arguments.length == 0 ? opened(world) : commanded(world, arguments);
         boolean lostWords = world.out().checkError();
         boolean lostData = world.data().checkError();
         if ((lostWords || lostData) && code == ExitCode.DONE) {
@@ -71,6 +64,28 @@ public final class Fourfold {
         }
         world.err().flush();
         return code;
+    }
+
+    /** Nothing to parse: the options' library stays out of the way of the first picture. */
+    private static int opened(World world) {
+        App app = new App(world);
+        try {
+            return app.call();
+        } catch (StageException | RuntimeException e) {
+            return failed(world, app.debug(), e);
+        }
+    }
+
+    private static int commanded(World world, String... arguments) {
+        App app = new App(world);
+        CommandLine line = new CommandLine(app);
+        CommandList.addTo(line, arguments);
+        return line.setOut(world.out())
+                .setErr(world.err())
+                .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
+                .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
+                .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e))
+                .execute(arguments);
     }
 
     private static int wrongUsage(World world, ParameterException e) {

@@ -40,7 +40,7 @@ final class Household implements Records {
     private Words words = Words.english();
 
     Household(Store store, Moments moments) {
-        this(store, moments, new SecureRandom()::nextLong);
+        this(store, moments, () -> new SecureRandom().nextLong());
     }
 
     /** With given seeds for drills, one after the other, and without backups. */
@@ -50,7 +50,7 @@ final class Household implements Records {
 
     /** With backups of the store's file, and one drill of a child at a time. */
     Household(Store store, Moments moments, Path file) {
-        this(store, moments, new SecureRandom()::nextLong, Optional.of(file));
+        this(store, moments, () -> new SecureRandom().nextLong(), Optional.of(file));
     }
 
     private Household(Store store, Moments moments, LongSupplier seeds, Optional<Path> file) {

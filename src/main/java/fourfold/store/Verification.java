@@ -4,6 +4,7 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Sitting;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -67,10 +68,19 @@ public final class Verification {
         }
     }
 
-    /** Whether a program was killed in the middle of a write; only a program that may write can tidy up. */
+    /**
+     * Whether a program was killed in the middle of a write; only a program that may write can tidy up. A journal whose
+     * first byte is nought was never made to count, as nothing had reached the file yet (SQLite's file format, section 3,
+     * and its pages on locking, "hot journals").
+     */
     static boolean unfinishedWrite(Path file) throws IOException {
         Path journal = file.resolveSibling(file.getFileName() + "-journal");
-        return Files.exists(journal) && Files.size(journal) > 0;
+        if (!Files.exists(journal)) {
+            return false;
+        }
+        try (InputStream in = Files.newInputStream(journal)) {
+            return in.read() > 0;
+        }
     }
 
     private void pages(Connection connection) throws SQLException {

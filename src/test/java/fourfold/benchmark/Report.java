@@ -77,7 +77,10 @@ final class Report {
     /** How many programs wanted a processor on average: in the last minute, five minutes and fifteen. */
     static String load() {
         try {
-            return String.join(" ", List.of(Files.readString(Path.of("/proc/loadavg")).split(" ", -1)).subList(0, 3));
+            return String.join(
+                    " ",
+                    List.of(Files.readString(Path.of("/proc/loadavg")).split(" ", -1))
+                            .subList(0, 3));
         } catch (IOException e) {
             return "unknown";
         }

@@ -57,8 +57,7 @@ class StartBenchmark {
         return fourfold.screens.PtyProgram.classPath();
     }
 
-    private static long frame(List<String> command, Map<String, String> environment, String words)
-            throws IOException {
+    private static long frame(List<String> command, Map<String, String> environment, String words) throws IOException {
         try (TimedPty program = TimedPty.start(environment, 80, 24, command)) {
             long shown = program.whenShown(words);
             program.type("\u0003");

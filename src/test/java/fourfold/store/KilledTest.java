@@ -8,8 +8,10 @@ import fourfold.facts.Sitting;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
@@ -81,6 +83,22 @@ class KilledTest {
             assertEquals(2, store.sittings(Victim.CHILD.id()).size());
             assertEquals(40, store.answers(Victim.CHILD.id()).size());
         }
+    }
+
+    /** A journal begins with noughts until it counts; SQLite itself passes such a one over and leaves it where it is. */
+    @Test
+    void aJournalThatNeverCameToCountIsNoUnfinishedWrite() throws IOException {
+        Path file = folder.resolve("family.db");
+        Store.open(file).close();
+        Path journal = folder.resolve("family.db-journal");
+        Files.write(journal, new byte[512]);
+        assertEquals(List.of(), Verification.of(file));
+        byte[] header = {(byte) 0xd9, (byte) 0xd5, 0x05, (byte) 0xf9, 0x20, (byte) 0xa1, 0x63, (byte) 0xd7};
+        Files.write(journal, Arrays.copyOf(header, 512));
+        assertTrue(Verification.of(file).get(0).contains("cut short"));
+        Files.write(journal, new byte[512]);
+        Store.open(file).close();
+        assertEquals(List.of(), Verification.of(file));
     }
 
     /** Starts the program, kills it once it has told of so many answers, and says which was the last. */

@@ -1,0 +1,66 @@
+package fourfold.commands;
+
+import java.util.Arrays;
+import java.util.List;
+import picocli.CommandLine;
+
+/**
+ * The program's commands, in the order in which the help shows them. Only those that are named on the command line are
+ * made: looking at one costs the options' library several milliseconds, and all of them more than the rest of the start.
+ */
+final class CommandList {
+    static final List<String> NAMES = List.of(
+            "drill",
+            "grid",
+            "family",
+            "focus",
+            "hold",
+            "reset",
+            "children",
+            "export",
+            "backup",
+            "restore",
+            "verify",
+            "salvage",
+            "merge",
+            "import",
+            "simulate",
+            "demo-data");
+
+    private CommandList() {}
+
+    /** Adds what these arguments may need: the commands they name, or all where they name none or ask for help. */
+    static void addTo(CommandLine line, String... arguments) {
+        List<String> words = Arrays.asList(arguments);
+        boolean all = words.contains("-h")
+                || words.contains("--help")
+                || NAMES.stream().noneMatch(words::contains);
+        for (String name : NAMES) {
+            if (all || words.contains(name)) {
+                line.addSubcommand(name, command(name));
+            }
+        }
+    }
+
+    private static Object command(String name) {
+        return switch (name) {
+            case "drill" -> new DrillCommand();
+            case "grid" -> new GridCommand();
+            case "family" -> new FamilyCommand();
+            case "focus" -> new FocusCommand();
+            case "hold" -> new HoldCommand();
+            case "reset" -> new ResetCommand();
+            case "children" -> new ChildrenCommand();
+            case "export" -> new ExportCommand();
+            case "backup" -> new BackupCommand();
+            case "restore" -> new RestoreCommand();
+            case "verify" -> new VerifyCommand();
+            case "salvage" -> new SalvageCommand();
+            case "merge" -> new MergeCommand();
+            case "import" -> new ImportCommand();
+            case "simulate" -> new SimulateCommand();
+            case "demo-data" -> new DemoDataCommand();
+            default -> throw new IllegalArgumentException("no command " + name);
+        };
+    }
+}
