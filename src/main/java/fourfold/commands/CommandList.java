@@ -32,14 +32,21 @@ final class CommandList {
     /** Adds what these arguments may need: the commands they name, or all where they name none or ask for help. */
     static void addTo(CommandLine line, String... arguments) {
         List<String> words = Arrays.asList(arguments);
-        boolean all = words.contains("-h")
-                || words.contains("--help")
-                || NAMES.stream().noneMatch(words::contains);
+        boolean all = words.contains("-h") || words.contains("--help") || namesNone(words);
         for (String name : NAMES) {
             if (all || words.contains(name)) {
                 line.addSubcommand(name, command(name));
             }
         }
+    }
+
+    static boolean namesNone(List<String> words) {
+        for (String word : words) {
+            if (NAMES.contains(word)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Object command(String name) {

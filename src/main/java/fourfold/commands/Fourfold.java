@@ -30,6 +30,7 @@ public final class Fourfold {
 
     /** Runs the program on the process's own streams; gives the exit code. */
     public static int run(String[] arguments) {
+        Ahead.begin(arguments);
         Charset charset = encoding("stdout.encoding");
         // The library's own stream would swallow a full disk; this one tells.
         OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));

@@ -144,6 +144,22 @@ public final class Picture {
     }
 
     private static String drawable(String text) {
+        return text.chars().allMatch(Picture::isPlain) ? text : fitted(text);
+    }
+
+    /**
+     * Whether a character can be drawn as it is whatever stands beside it: Latin letters and signs, dashes and quotes,
+     * arrows, lines and blocks, which no normal form joins to others. It keeps the large tables of the others unread.
+     */
+    private static boolean isPlain(int c) {
+        return (c >= ' ' && c < 0x7f)
+                || (c >= 0xa0 && c < 0x300 && c != 0xad)
+                || (c >= 0x2010 && c < 0x2028)
+                || (c >= 0x2190 && c < 0x2200)
+                || (c >= 0x2500 && c < 0x2600);
+    }
+
+    private static String fitted(String text) {
         StringBuilder kept = new StringBuilder(text.length());
         Normalizer.normalize(text, Normalizer.Form.NFC).codePoints().forEach(c -> {
             int type = Character.getType(c);

@@ -40,7 +40,7 @@ final class RawTerminal extends UnixTerminal {
     private final KeyDecoder decoder = new KeyDecoder();
     private final char[] chunk = new char[1024];
     private volatile TerminalSize size = new TerminalSize(80, 24);
-    private volatile boolean sizeStale = true;
+    private volatile boolean sizeStale;
     private volatile boolean continued;
     private volatile boolean suspended;
     private volatile boolean leaving;
@@ -49,7 +49,14 @@ final class RawTerminal extends UnixTerminal {
         super(InputStream.nullInputStream(), frames, charset, CtrlCBehaviour.TRAP);
         this.frames = frames;
         this.modes = modes;
+        this.size = modes.sizeFound().orElse(size);
         this.characters = new InputStreamReader(in, charset);
+    }
+
+    /** Loads this class and those it needs; the terminal is left alone. */
+    static void load() {
+        new KeyDecoder().next();
+        TerminalModes.load();
     }
 
     /** Takes the terminal over: keys arrive at once and unseen. */

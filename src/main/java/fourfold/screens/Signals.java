@@ -14,21 +14,33 @@ final class Signals {
 
     private Signals() {}
 
+    /** Loads what {@link #on} needs. */
+    static void load() {
+        try {
+            proxy(Class.forName(HANDLER), () -> {});
+        } catch (ReflectiveOperationException | RuntimeException e) {
+            // As below.
+        }
+    }
+
     /** Runs {@code act} on each signal called {@code name}, such as {@code WINCH}; on a thread of the system's. */
     static void on(String name, Runnable act) {
         try {
             Class<?> handler = Class.forName(HANDLER);
-            Object runs = Proxy.newProxyInstance(
-                    Signals.class.getClassLoader(), new Class<?>[] {handler}, (proxy, method, arguments) -> {
-                        if (method.getName().equals("handle")) {
-                            act.run();
-                        }
-                        return null;
-                    });
-            handle(name, handler, runs);
+            handle(name, handler, proxy(handler, act));
         } catch (ReflectiveOperationException | RuntimeException e) {
             // No such signal here, or the virtual machine keeps it for itself: nothing to add.
         }
+    }
+
+    private static Object proxy(Class<?> handler, Runnable act) {
+        return Proxy.newProxyInstance(
+                Signals.class.getClassLoader(), new Class<?>[] {handler}, (proxy, method, arguments) -> {
+                    if (method.getName().equals("handle")) {
+                        act.run();
+                    }
+                    return null;
+                });
     }
 
     /** Makes the process deaf to the signal called {@code name}. */

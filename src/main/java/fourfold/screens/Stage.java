@@ -68,6 +68,18 @@ public final class Stage implements AutoCloseable {
         throw new StageException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
     }
 
+    /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
+    public static void loadLibrary() {
+        Signals.load();
+        try (Stage stage = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
+            Picture picture = new Picture(40, 12, true);
+            picture.centred(0, "×", Ink.STRONG);
+            picture.show(stage.screen(), new Picture(1, 1, true));
+            stage.paint(true);
+        }
+        RawTerminal.load();
+    }
+
     private static Stage openTerminal(Map<String, String> environment) throws StageException {
         String encoding = System.getProperty("native.encoding", "US-ASCII");
         Abilities abilities = Abilities.of(environment, encoding);

@@ -12,21 +12,40 @@ final class TerminalModes {
     private static final String RAW = "stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
 
     private final String found;
+    private final Optional<TerminalSize> sizeFound;
     /** True from the start: to restore what was not yet changed does no harm, and a signal may come at any time. */
     private volatile boolean raw = true;
 
-    private TerminalModes(String found) {
+    private TerminalModes(String found, Optional<TerminalSize> sizeFound) {
         this.found = found;
+        this.sizeFound = sizeFound;
     }
 
-    /** Remembers the modes as they are now. */
+    /** Loads what running a process needs, without running one. */
+    static void load() {
+        ProcessHandle.current().isAlive();
+        new ProcessBuilder("stty").redirectInput(Redirect.INHERIT);
+    }
+
+    /** Remembers the modes and the size as they are now; with one process, as each takes a start's time. */
     static TerminalModes asFound() throws IOException {
-        String found = run("stty -g");
+        String both = run("stty -g && stty size");
+        int end = both.indexOf('\n');
+        String found = end < 0 ? both : both.substring(0, end);
         // The text goes back through a shell, so only what stty writes may be in it.
-        if (!found.matches("[0-9A-Za-z:=]+")) {
+        if (!found.chars().allMatch(TerminalModes::isOfModes) || found.isEmpty()) {
             throw new IOException("stty -g gave no modes");
         }
-        return new TerminalModes(found);
+        return new TerminalModes(found, size(end < 0 ? "" : both.substring(end + 1)));
+    }
+
+    private static boolean isOfModes(int c) {
+        return (c >= '0' && c <= '9') || (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || c == ':' || c == '=';
+    }
+
+    /** The size when the modes were found. */
+    Optional<TerminalSize> sizeFound() {
+        return sizeFound;
     }
 
     /**
@@ -49,11 +68,19 @@ final class TerminalModes {
     /** The size of the terminal; empty if it does not know. */
     static Optional<TerminalSize> size() {
         try {
-            String[] rowsAndColumns = run("stty size").split(" ", -1);
+            return size(run("stty size"));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Optional<TerminalSize> size(String printed) {
+        try {
+            String[] rowsAndColumns = printed.split(" ", -1);
             TerminalSize size =
                     new TerminalSize(Integer.parseInt(rowsAndColumns[1]), Integer.parseInt(rowsAndColumns[0]));
             return size.getColumns() > 0 && size.getRows() > 0 ? Optional.of(size) : Optional.empty();
-        } catch (IOException | RuntimeException e) {
+        } catch (RuntimeException e) {
             return Optional.empty();
         }
     }

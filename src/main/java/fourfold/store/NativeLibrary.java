@@ -29,7 +29,7 @@ final class NativeLibrary {
     private NativeLibrary() {}
 
     /** Tells the driver where the library is, unpacking it first if need be, unless the user has told it already. */
-    static void prepare(Path cache) {
+    static synchronized void prepare(Path cache) {
         if (System.getProperty(FOLDER_PROPERTY) != null || System.getProperty(TEMPORARY_PROPERTY) != null) {
             return;
         }
@@ -50,9 +50,13 @@ final class NativeLibrary {
 
     /** The folder in the cache that holds the library, unpacked now if it was not there. */
     static Path unpacked(Path cache) throws IOException {
-        String system = OSInfo.getNativeLibFolderPathForCurrentOS();
-        Path folder = cache.resolve(PREFIX + SQLiteJDBCLoader.getVersion() + "-" + system.replace('/', '-'));
+        // The driver's own name for a system takes a process to find out. Two systems that share a home and these
+        // words,
+        // but no library, do no harm: where the library can't be loaded, the driver unpacks its own.
+        String words = System.getProperty("os.name", "") + "-" + System.getProperty("os.arch", "");
+        Path folder = cache.resolve(PREFIX + SQLiteJDBCLoader.getVersion() + "-" + words.replaceAll("[^\\w.-]", "_"));
         if (!Files.isRegularFile(folder.resolve(NAME))) {
+            String system = OSInfo.getNativeLibFolderPathForCurrentOS();
             Rights.makeFolder(folder);
             unpack("/org/sqlite/native/" + system + "/" + NAME, folder);
             removeStale(cache, folder);

@@ -2,6 +2,7 @@ package fourfold.store;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -18,7 +19,11 @@ record Schema(List<String> locations, List<Step> steps) {
             List.of("classpath:db/migration"), List.of(new Step("1", -290438652), new Step("2", 1434903109)));
 
     /** One migration as Flyway's history names it. */
-    record Step(String version, int checksum) {}
+    record Step(String version, int checksum) {
+        String words() {
+            return version + ":" + checksum;
+        }
+    }
 
     /** How a file stands to this program. */
     enum State {
@@ -44,16 +49,18 @@ record Schema(List<String> locations, List<Step> steps) {
         if (!tables.contains("flyway_schema_history")) {
             return tables.isEmpty() ? State.EMPTY : State.FOREIGN;
         }
-        List<Step> applied = Database.query(
+        List<String> applied = Database.query(
                 connection,
                 "SELECT version, checksum FROM flyway_schema_history WHERE version IS NOT NULL ORDER BY installed_rank",
                 none -> {},
-                row -> new Step(row.getString(1), row.getInt(2)));
-        if (applied.equals(steps)) {
+                row -> new Step(row.getString(1), row.getInt(2)).words());
+        List<String> known = new ArrayList<>();
+        steps.forEach(step -> known.add(step.words()));
+        if (applied.equals(known)) {
             return State.CURRENT;
         }
-        int shared = Math.min(applied.size(), steps.size());
-        if (!applied.subList(0, shared).equals(steps.subList(0, shared))) {
+        int shared = Math.min(applied.size(), known.size());
+        if (!applied.subList(0, shared).equals(known.subList(0, shared))) {
             return State.FOREIGN;
         }
         if (applied.size() > shared) {
@@ -69,6 +76,6 @@ record Schema(List<String> locations, List<Step> steps) {
 
     @Override
     public String toString() {
-        return steps.stream().map(s -> s.version() + ":" + s.checksum()).collect(Collectors.joining(" "));
+        return steps.stream().map(Step::words).collect(Collectors.joining(" "));
     }
 }

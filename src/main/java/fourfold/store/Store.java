@@ -37,6 +37,11 @@ public final class Store implements AutoCloseable {
         return new Store(StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY));
     }
 
+    /** Loads the database driver, which the first {@link #open} would do; any thread may call it. */
+    public static void loadDriver() {
+        StoreFile.loadDriver();
+    }
+
     Database database() {
         return database;
     }

@@ -48,6 +48,19 @@ final class StoreFile {
         return new StoreFile(file.toAbsolutePath().normalize(), patience, schema).open();
     }
 
+    /** Loads what {@link #open} will need; a file is neither made nor read. What can't be loaded, open will tell of. */
+    static void loadDriver() {
+        try {
+            NativeLibrary.prepareUsual();
+            StoreFile nowhere = new StoreFile(Path.of(":memory:"), PATIENCE, Schema.TODAY);
+            try (Connection connection = nowhere.source(true).getConnection()) {
+                Database.query(connection, "SELECT ?", values -> values.setString(1, ""), row -> row.getString(1));
+            }
+        } catch (SQLException | RuntimeException | LinkageError e) {
+            DRIVER.log(Level.FINE, "not loaded ahead", e);
+        }
+    }
+
     private Database open() {
         boolean made = false;
         try {
