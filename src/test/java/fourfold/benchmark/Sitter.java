@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 final class Sitter {
     private static final Pattern ENTER_GOES_ON = Pattern.compile("[Pp]ress Enter|Enter: go on");
-    private static final Pattern PROMPT = Pattern.compile("[0-9]+|[0-9]+[×÷][0-9]+=");
+    private static final Pattern PROMPT = Pattern.compile("[0-9]+|[0-9]+[×÷][0-9]+=[0-9]*");
     private static final long QUIET_MILLIS = 15;
 
     /** When the keys of one answer were sent, in nanoseconds after its picture had arrived. */
@@ -113,7 +113,7 @@ final class Sitter {
     }
 
     private static int comesTo(String prompt) {
-        String[] numbers = prompt.replace("=", "").split("[×÷]", -1);
+        String[] numbers = prompt.replaceFirst("=.*", "").split("[×÷]", -1);
         int left = Integer.parseInt(numbers[0]);
         if (numbers.length == 1) {
             return left;
