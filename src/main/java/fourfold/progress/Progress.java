@@ -4,6 +4,7 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
 import fourfold.memory.Memory;
@@ -15,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a child stands: the fold of all answers, oldest first, under the parent's acts, together with the drill that is
@@ -72,8 +74,12 @@ public final class Progress {
 
     /** A long log folded without copying: give it every answer, oldest first, then ask for the progress. */
     public static final class Fold implements Consumer<Answer> {
+        private final Progress blank;
         private final Optional<Memory.Fold> memory;
-        private Progress sum;
+        private final Standing[] standings;
+        private MotorTime motor;
+        private long answers;
+        private @Nullable Answer last;
 
         /** A fold under what the parent's acts came to. */
         public Fold(Steering steering) {
@@ -81,15 +87,10 @@ public final class Progress {
         }
 
         private Fold(Progress blank, boolean remembering) {
-            memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
-            sum = new Progress(
-                    blank.steering,
-                    blank.motor,
-                    remembering ? blank.memory : Optional.empty(),
-                    blank.standings,
-                    0,
-                    Optional.empty(),
-                    Optional.empty());
+            this.blank = blank;
+            this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
+            this.standings = blank.standings.clone();
+            this.motor = blank.motor;
         }
 
         /**
@@ -102,49 +103,61 @@ public final class Progress {
 
         @Override
         public void accept(Answer answer) {
-            if (memory.isPresent() && sum.counts(answer)) {
-                memory.get().take(answer, sum.motor);
+            if (blank.counts(answer)) {
+                if (memory.isPresent()) {
+                    memory.get().take(answer, motor);
+                }
+                blank.stand(answer, standings, motor);
             }
-            sum = sum.with(answer, sum.standings, sum.memory, Optional.empty());
+            motor = motor.after(answer);
+            answers++;
+            last = answer;
         }
 
         /** What all answers so far come to; the fold must not be used any more afterwards. */
         public Progress progress() {
             return new Progress(
-                    sum.steering,
-                    sum.motor,
+                    blank.steering,
+                    motor,
                     memory.map(Memory.Fold::memory),
-                    sum.standings,
-                    sum.answers,
-                    sum.lastAnswer,
+                    standings,
+                    answers,
+                    Optional.ofNullable(last),
                     Optional.empty());
         }
     }
 
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
-        Optional<Memory> remembered = counts(answer) ? memory.map(m -> m.after(answer, motor)) : memory;
-        return with(answer, standings.clone(), remembered, drill.map(d -> d.after(answer)));
-    }
-
-    private Progress with(
-            Answer answer, Standing[] into, Optional<Memory> remembered, Optional<DrillSoFar> drillAfter) {
-        if (counts(answer)) {
-            int i = answer.question().orElseThrow().traceIndex();
-            into[i] = into[i].after(
-                    answer, motor.thinking(answer), steering.settings().quick());
+        boolean counts = counts(answer);
+        Standing[] into = standings.clone();
+        if (counts) {
+            stand(answer, into, motor);
         }
         return new Progress(
-                steering, motor.after(answer), remembered, into, answers + 1, Optional.of(answer), drillAfter);
+                steering,
+                motor.after(answer),
+                counts ? memory.map(m -> m.after(answer, motor)) : memory,
+                into,
+                answers + 1,
+                Optional.of(answer),
+                drill.map(d -> d.after(answer)));
+    }
+
+    private void stand(Answer answer, Standing[] into, MotorTime hands) {
+        int i = answer.question().orElseThrow().traceIndex();
+        into[i] = into[i].after(
+                answer, hands.thinking(answer), steering.settings().quick());
     }
 
     /** Whether the answer is to a question whose family was not begun again after it. */
     private boolean counts(Answer answer) {
-        return answer.question()
-                .filter(q -> steering.begunAgain(q.family())
-                        .filter(since -> answer.askedAt().isBefore(since))
-                        .isEmpty())
-                .isPresent();
+        Optional<Question> question = answer.question();
+        return question.isPresent()
+                && (steering.nothingBegunAgain()
+                        || steering.begunAgain(question.get().family())
+                                .filter(since -> answer.askedAt().isBefore(since))
+                                .isEmpty());
     }
 
     /** With a drill begun. */

@@ -250,8 +250,8 @@ public final class Standing {
             boolean lastFive = kept >= 5 && rightOfLast(thinking, kept, 5) == 5;
             boolean nineOfTen = kept >= WINDOW && rightOfLast(thinking, kept, WINDOW) >= 9;
             boolean fluent = accurate
-                    && ((lastFive && medianOfRight(thinking, kept, 5) <= limitMillis)
-                            || (nineOfTen && medianOfRight(thinking, kept, WINDOW) <= limitMillis));
+                    && ((lastFive && isMedianWithin(limitMillis, thinking, kept, 5))
+                            || (nineOfTen && isMedianWithin(limitMillis, thinking, kept, WINDOW)));
             if (fluent && days[0] != lastFluentDay) {
                 fluentDays++;
                 lastFluentDay = days[0];
@@ -279,6 +279,19 @@ public final class Standing {
                 count += thinking[i] == WRONG ? 0 : 1;
             }
             return count;
+        }
+
+        /** Whether {@link #medianOfRight} is at most the limit, without sorting. */
+        static boolean isMedianWithin(long limit, int[] thinking, int kept, int n) {
+            int timed = 0;
+            int within = 0;
+            for (int i = 0; i < Math.min(n, kept); i++) {
+                if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
+                    timed++;
+                    within += thinking[i] <= limit ? 1 : 0;
+                }
+            }
+            return timed > 0 && within > (timed - 1) / 2;
         }
 
         /** The lower median of the timed right answers, so that it is a time that was really taken. */
