@@ -95,7 +95,9 @@ final class Household implements Records {
     }
 
     private Progress folded(Child child, Progress.Fold fold) {
-        store.readAnswers(child.id(), fold);
+        SideBySide both = new SideBySide(fold);
+        store.readAnswers(child.id(), both);
+        both.finish();
         return fold.progress();
     }
 

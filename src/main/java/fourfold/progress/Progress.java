@@ -76,7 +76,8 @@ public final class Progress {
     public static final class Fold implements Consumer<Answer> {
         private final Progress blank;
         private final Optional<Memory.Fold> memory;
-        private final Standing[] standings;
+        private final Standing.Fold[] standings = new Standing.Fold[Trace.COUNT];
+        private final long limit;
         private MotorTime motor;
         private long answers;
         private @Nullable Answer last;
@@ -89,7 +90,8 @@ public final class Progress {
         private Fold(Progress blank, boolean remembering) {
             this.blank = blank;
             this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
-            this.standings = blank.standings.clone();
+            Arrays.setAll(standings, i -> new Standing.Fold());
+            this.limit = blank.steering.settings().quick().toMillis();
             this.motor = blank.motor;
         }
 
@@ -107,7 +109,8 @@ public final class Progress {
                 if (memory.isPresent()) {
                     memory.get().take(answer, motor);
                 }
-                blank.stand(answer, standings, motor);
+                standings[answer.question().orElseThrow().traceIndex()].take(
+                        answer, motor.thinkingMillis(answer), limit);
             }
             motor = motor.after(answer);
             answers++;
@@ -120,7 +123,7 @@ public final class Progress {
                     blank.steering,
                     motor,
                     memory.map(Memory.Fold::memory),
-                    standings,
+                    Arrays.stream(standings).map(Standing.Fold::standing).toArray(Standing[]::new),
                     answers,
                     Optional.ofNullable(last),
                     Optional.empty());
@@ -132,7 +135,9 @@ public final class Progress {
         boolean counts = counts(answer);
         Standing[] into = standings.clone();
         if (counts) {
-            stand(answer, into, motor);
+            int i = answer.question().orElseThrow().traceIndex();
+            into[i] = into[i].after(
+                    answer, motor.thinking(answer), steering.settings().quick());
         }
         return new Progress(
                 steering,
@@ -142,12 +147,6 @@ public final class Progress {
                 answers + 1,
                 Optional.of(answer),
                 drill.map(d -> d.after(answer)));
-    }
-
-    private void stand(Answer answer, Standing[] into, MotorTime hands) {
-        int i = answer.question().orElseThrow().traceIndex();
-        into[i] = into[i].after(
-                answer, hands.thinking(answer), steering.settings().quick());
     }
 
     /** Whether the answer is to a question whose family was not begun again after it. */

@@ -79,41 +79,27 @@ public final class Standing {
      */
     public Standing after(Answer answer, Optional<Duration> thinkingTime, Duration limit) {
         State s = new State(this);
-        s.met = true;
-        s.level = level == Mastery.NEW ? Mastery.ACQUIRING : level;
-        if (!answer.purpose().isFromMemory()) {
-            return new Standing(s);
-        }
-        boolean correct = answer.isCorrect();
-        long day = answer.localDay();
-        int millis = correct
-                ? (int) Math.min(
-                        UNTIMED - 1L, thinkingTime.map(Duration::toMillis).orElse((long) UNTIMED))
-                : WRONG;
-        if (correct && thinkingTime.isEmpty()) {
-            millis = UNTIMED;
-        }
-        s.push(millis, day);
-        s.asked++;
-        s.right += correct ? 1 : 0;
-        boolean quick = correct && millis <= limit.toMillis();
-        boolean afterGap = asked > 0 && day - lastDay >= GAP_DAYS;
-        if (!correct) {
-            s.keptOverAGap = false;
-            s.fluentDays = 0;
-        } else if (quick && afterGap && level.atLeast(Mastery.FLUENT)) {
-            s.keptOverAGap = true;
-        }
-        if (day != lastDay || asked == 0) {
-            s.gapStep = correct ? (asked == 0 ? 0 : Math.min(gapStep + 1, GROWING_GAPS.length - 1)) : 0;
-        } else if (!correct) {
-            s.gapStep = 0;
-        }
-        s.lastDay = day;
-        s.lastMillis = answer.askedAt().toEpochMilli();
-        s.lastRight = correct;
-        s.level = s.judge(limit.toMillis());
+        s.take(answer, thinkingTime.map(Duration::toMillis).orElse((long) UNTIMED), limit.toMillis());
         return new Standing(s);
+    }
+
+    /** Many answers to one trace, one after the other; much faster than a standing for each. */
+    static final class Fold {
+        private final State state = new State();
+
+        /**
+         * Takes one more answer, as {@link Standing#after} does.
+         *
+         * @param thinkingMillis not a number if it was not timed
+         */
+        void take(Answer answer, double thinkingMillis, long limitMillis) {
+            state.take(answer, Double.isNaN(thinkingMillis) ? UNTIMED : Math.round(thinkingMillis), limitMillis);
+        }
+
+        /** How the trace stands; the fold must not be used any more afterwards. */
+        Standing standing() {
+            return new Standing(state);
+        }
     }
 
     /** The level by the rules above. */
@@ -234,6 +220,39 @@ public final class Standing {
             lastMillis = from.lastMillis;
             gapStep = from.gapStep;
             lastRight = from.lastRight;
+        }
+
+        void take(Answer answer, long thinkingMillis, long limitMillis) {
+            Mastery before = level;
+            met = true;
+            level = before == Mastery.NEW ? Mastery.ACQUIRING : before;
+            if (!answer.purpose().isFromMemory()) {
+                return;
+            }
+            boolean correct = answer.isCorrect();
+            long day = answer.localDay();
+            int millis = correct ? (int) Math.min(UNTIMED, thinkingMillis) : WRONG;
+            push(millis, day);
+            boolean first = asked == 0;
+            asked++;
+            right += correct ? 1 : 0;
+            boolean quick = correct && millis <= limitMillis;
+            boolean afterGap = !first && day - lastDay >= GAP_DAYS;
+            if (!correct) {
+                keptOverAGap = false;
+                fluentDays = 0;
+            } else if (quick && afterGap && before.atLeast(Mastery.FLUENT)) {
+                keptOverAGap = true;
+            }
+            if (day != lastDay || first) {
+                gapStep = correct ? (first ? 0 : Math.min(gapStep + 1, GROWING_GAPS.length - 1)) : 0;
+            } else if (!correct) {
+                gapStep = 0;
+            }
+            lastDay = day;
+            lastMillis = answer.askedAt().toEpochMilli();
+            lastRight = correct;
+            level = judge(limitMillis);
         }
 
         /** The newest answer stands first. */
