@@ -5,8 +5,10 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import fourfold.facts.Sitting;
+import fourfold.progress.Filling;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
+import fourfold.progress.Timings;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.screens.Words;
@@ -90,6 +92,24 @@ final class Household implements Records {
             Progress.Fold fold = new Progress.Fold(Steering.of(store.acts(child.id())));
             store.readAnswers(child.id(), fold);
             return fold.progress();
+        });
+    }
+
+    @Override
+    public Filling filling(Child child) {
+        return told(() -> {
+            Filling filling = new Filling();
+            store.readAnswers(child.id(), filling);
+            return filling;
+        });
+    }
+
+    @Override
+    public Timings timings(Child child) {
+        return told(() -> {
+            Timings timings = new Timings();
+            store.readAnswers(child.id(), timings);
+            return timings;
         });
     }
 
