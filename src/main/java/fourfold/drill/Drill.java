@@ -135,7 +135,7 @@ public final class Drill {
                     phase instanceof OneMinute ? finished(event.at()) : with(new Paused(phase, event.at(), false)));
         }
         Step step = onOpen(event);
-        return isKey(event) ? noticing(step, event.at()) : step;
+        return isKey(event) ? noticing(step, event) : step;
     }
 
     private Step onOpen(Event event) {
@@ -164,9 +164,13 @@ public final class Drill {
     }
 
     /** Counts keys that changed nothing; many of them at once are asked about. */
-    private Step noticing(Step step, Instant at) {
+    private Step noticing(Step step, Event event) {
+        Instant at = event.at();
         Drill next = step.next();
-        boolean idle = next.phase.equals(phase) && !isFinished();
+        boolean nothingToErase = event instanceof Event.Erase
+                && phase instanceof Asking asking
+                && asking.typed().isEmpty();
+        boolean idle = (next.phase.equals(phase) || nothingToErase) && !isFinished();
         Drill counted = next.with(idle ? next.noticed.idleKey(at) : next.noticed.meantKey());
         return counted.noticed.isMashing()
                 ? new Step(counted.handsOff(at), step.effects())

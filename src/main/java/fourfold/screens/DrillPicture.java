@@ -51,7 +51,7 @@ final class DrillPicture {
     }
 
     void notKeptAtTheEnd(Picture picture, int answers, String reason) {
-        trouble(picture, words.say("trouble.atend", words.counted("count.answers", answers, answers)), reason);
+        trouble(picture, words.counted("trouble.atend", answers, answers), reason);
         picture.centred(picture.height() - 1, words.say("trouble.foot.end"), Ink.QUIET);
     }
 
