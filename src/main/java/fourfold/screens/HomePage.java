@@ -1,6 +1,7 @@
 package fourfold.screens;
 
 import fourfold.facts.Child;
+import fourfold.facts.Family;
 import fourfold.scheduling.Scheduler;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -46,11 +47,17 @@ public final class HomePage implements Page {
     public void draw(Picture picture) {
         int top = Math.max(1, picture.height() / 2 - 7);
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
-        picture.centred(top + 1, "7 × 8 = 56   ↔   56 ÷ 8 = 7", Ink.QUIET);
+        picture.centred(top + 1, example(), Ink.QUIET);
         picture.centred(top + 3, records.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
-        picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on", Ink.QUIET);
+        picture.centred(picture.height() - 1, records.words().say("home.foot"), Ink.QUIET);
+    }
+
+    private String example() {
+        Family family = Family.of(7, 8);
+        return records.words().fact(family.facts().get(0)) + "   ↔   "
+                + records.words().fact(family.facts().get(3));
     }
 
     @Override

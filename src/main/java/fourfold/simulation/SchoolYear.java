@@ -30,6 +30,7 @@ public final class SchoolYear {
     public static final int SLOTS = Calendar.WEEKS * 4;
 
     private static final Duration MEETING = Duration.ofSeconds(4);
+    private static final Duration ONE_MORE = Duration.ofMillis(700);
     private static final Duration NOTICING = Duration.ofSeconds(2);
     private static final int MOST_STEPS = 20_000;
 
@@ -128,7 +129,10 @@ public final class SchoolYear {
             now = right.until();
             return apply(drill, new Event.Tick(now));
         }
-        now = now.plus(drill.phase() instanceof Phase.Meeting ? MEETING : NOTICING);
+        boolean lookedAll = drill.phase() instanceof Phase.Meeting meeting && meeting.isWhole();
+        boolean looks = drill.phase() instanceof Phase.Meeting && !lookedAll;
+        now = now.plus(
+                looks ? ONE_MORE : lookedAll ? MEETING : drill.phase() instanceof Phase.HandsOff ? MEETING : NOTICING);
         return apply(drill, new Event.Enter(now));
     }
 
@@ -152,7 +156,8 @@ public final class SchoolYear {
     }
 
     private Reply replyTo(Asking asking) {
-        if (asking.prompt() instanceof Question question) {
+        if (asking.question().isPresent()) {
+            Question question = asking.question().get();
             if (!asking.isInView()) {
                 return child.reply(question, now);
             }
