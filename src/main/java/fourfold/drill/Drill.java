@@ -227,9 +227,7 @@ public final class Drill {
     }
 
     private Drill onMeeting(Meeting meeting, Instant at) {
-        return meeting.isWhole()
-                ? typeNextFact(meeting.family(), at)
-                : with(new Meeting(meeting.family(), meeting.depiction(), meeting.grown() + 1));
+        return meeting.isWhole() ? typeNextFact(meeting.family(), at) : with(meeting.grow());
     }
 
     private Step onAsking(Asking asking, Event event) {
@@ -325,7 +323,7 @@ public final class Drill {
             Ahead meeting = ahead.meeting(family, progress);
             // Plain lines tell the whole picture at once.
             int grown = surface == Surface.PLAIN ? family.low() : 1;
-            return with(meeting).with(new Meeting(family, meeting.picture(), grown));
+            return with(meeting).with(new Meeting(family, meeting.picture(), Bridge.to(family, progress), grown));
         }
         boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
         Drill told = tell ? with(noticed.said(soFar().turns())) : this;
@@ -344,7 +342,7 @@ public final class Drill {
         if (ahead.toMeet().isEmpty() || !ahead.toMeet().get(0).family().equals(family)) {
             return goOn(at);
         }
-        Help help = new Help(ahead.picture(), Optional.empty());
+        Help help = new Help(ahead.picture(), Optional.empty(), Optional.empty());
         return with(ahead.afterMeeting())
                 .with(Asking.fresh(ahead.toMeet().get(0), Purpose.INTRODUCE, Reason.MEETING, help));
     }

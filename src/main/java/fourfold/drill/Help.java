@@ -9,16 +9,17 @@ import java.util.Optional;
  * What stands beside a fact that is in view.
  *
  * @param depiction its picture; empty where the parent wants none
- * @param mistake the wrong answer that led here, if there was one
+ * @param mixup what the wrong answer belongs to that led here, if that is clear
+ * @param bridge a way to the fact from what the child knows
  */
-public record Help(Optional<Depiction> depiction, Optional<Answer> mistake) {
+public record Help(Optional<Depiction> depiction, Optional<Mixup> mixup, Optional<Bridge> bridge) {
     /** Nothing. */
-    static final Help NONE = new Help(Optional.empty(), Optional.empty());
+    static final Help NONE = new Help(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** The help after an answer that was wrong or did not come; {@code before} is where the child stood then. */
     static Help after(Answer answer, Progress before) {
-        Optional<Depiction> depiction = answer.question().flatMap(q -> depiction(before, q));
-        return new Help(depiction, answer.isMissing() ? Optional.empty() : Optional.of(answer));
+        Question question = answer.question().orElseThrow();
+        return new Help(depiction(before, question), Mixup.of(answer), Bridge.to(question, before));
     }
 
     static Optional<Depiction> depiction(Progress before, Question question) {

@@ -22,9 +22,14 @@ public sealed interface Phase {
      *
      * @param family the family
      * @param depiction its picture; empty where the parent wants none
+     * @param bridge a way to the product from facts the child knows
      * @param grown how many of the picture's groups stand there, 1 to the smaller factor
      */
-    record Meeting(Family family, Optional<Depiction> depiction, int grown) implements Phase {
+    record Meeting(Family family, Optional<Depiction> depiction, Optional<Bridge> bridge, int grown) implements Phase {
+        Meeting grow() {
+            return new Meeting(family, depiction, bridge, grown + 1);
+        }
+
         /** Whether the whole picture stands there. */
         public boolean isWhole() {
             return grown >= family.low() || depiction.isEmpty();

@@ -32,8 +32,11 @@ final class LessonPicture {
             FactPicture drawn = FactPicture.of(depiction, family, meeting.grown());
             picture.centred(y, drawn.words(words), Ink.PLAIN);
             List<String> rows = drawn.rows(picture.width() - 4, last - y - 2);
-            block(picture, y + 1 + (last - y - 2 > rows.size() + 1 ? 1 : 0), rows, drawn);
+            block(picture, y + 1 + (last - y - 3 > rows.size() + 1 ? 1 : 0), rows, drawn);
         });
+        if (meeting.isWhole()) {
+            meeting.bridge().ifPresent(b -> picture.centred(last - 1, words.bridge(b), Ink.STRONG));
+        }
         picture.centred(last, words.say(meeting.isWhole() ? "meet.whole" : "meet.more", keys.ready()), Ink.PLAIN);
     }
 
@@ -73,6 +76,10 @@ final class LessonPicture {
         if (drawn.isPresent() && !rows.isEmpty()) {
             picture.centred(line + 1, drawn.get().words(words), Ink.QUIET);
             block(picture, line + 3, rows, drawn.get());
+            int free = line + 4 + rows.size();
+            if (free < picture.height() - 1) {
+                asking.help().bridge().ifPresent(b -> picture.centred(free, words.bridge(b), Ink.QUIET));
+            }
         } else if (picture.height() - 2 - line > 4) {
             SquareOfFour.draw(picture, line + 2, words, question.family());
         }
@@ -84,6 +91,7 @@ final class LessonPicture {
             lines.add(words.say("drill.nearly"));
             return lines;
         }
+        asking.help().mixup().ifPresent(m -> lines.add(words.mixup(m)));
         if (asking.reason() == Reason.MEETING) {
             lines.add(words.say(meetingLine(asking.question().orElseThrow())));
         } else if (asking.prompt() instanceof MissingFactor hidden) {

@@ -1,14 +1,18 @@
 package fourfold.screens;
 
+import fourfold.drill.Bridge;
 import fourfold.drill.Depiction;
+import fourfold.drill.Mixup;
 import fourfold.facts.Fact;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -105,6 +109,34 @@ public final class Words {
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
         return families.size() > most ? names + " …" : names;
+    }
+
+    /** What a wrong answer belongs to, in one calm line. */
+    public String mixup(Mixup mixup) {
+        return mixup(mixup, this::asked);
+    }
+
+    /** The same with questions told in another way. */
+    public String mixup(Mixup mixup, Function<Question, String> told) {
+        Question fits = mixup.fits();
+        if (mixup.kind() == Mixup.Kind.SUM) {
+            return say("mixup.product", fits.left() + " + " + fits.right());
+        }
+        return fits.operation() == Operation.MULTIPLY
+                ? say("mixup.product", told.apply(fits))
+                : say("mixup.quotient", fits.expected(), told.apply(fits));
+    }
+
+    /** A way to a fact from what the child knows. */
+    public String bridge(Bridge bridge) {
+        return bridge(bridge, question -> fact(question.fact()));
+    }
+
+    /** The same with facts told in another way. */
+    public String bridge(Bridge bridge, Function<Question, String> told) {
+        List<Object> gaps = new ArrayList<>(bridge.from().stream().map(told).toList());
+        gaps.add(bridge.group());
+        return say("bridge." + bridge.way().name().toLowerCase(Locale.ROOT), gaps.toArray());
     }
 
     /** The whole picture of a question's fact in words. */
