@@ -25,6 +25,8 @@ final class CommandList {
             "merge",
             "import",
             "simulate",
+            "completion",
+            "manual",
             "demo-data");
 
     private CommandList() {}
@@ -38,6 +40,13 @@ final class CommandList {
                 line.addSubcommand(name, command(name));
             }
         }
+    }
+
+    /** The whole program's command line, as its help shows it. */
+    static CommandLine all(World world) {
+        CommandLine line = new CommandLine(new App(world));
+        addTo(line);
+        return line;
     }
 
     static boolean namesNone(List<String> words) {
@@ -66,6 +75,8 @@ final class CommandList {
             case "merge" -> new MergeCommand();
             case "import" -> new ImportCommand();
             case "simulate" -> new SimulateCommand();
+            case "completion" -> new CompletionCommand();
+            case "manual" -> new ManualCommand();
             case "demo-data" -> new DemoDataCommand();
             default -> throw new IllegalArgumentException("no command " + name);
         };

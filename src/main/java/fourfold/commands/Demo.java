@@ -21,6 +21,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.stream.Stream;
 
 /**
@@ -39,15 +41,42 @@ final class Demo implements AutoCloseable {
     }
 
     static Demo make(Moments moments) {
+        // The answers are read while the file is made: each takes a good part of a second.
+        FutureTask<Family> reading = new FutureTask<>(Family::read);
+        Thread reader = new Thread(reading, "demo");
+        reader.setDaemon(true);
+        reader.start();
         try {
             Path folder = Files.createTempDirectory("fourfold-demo");
             Demo demo = new Demo(folder, Store.open(folder.resolve("demo.db")));
             // A demo that is left by a signal still leaves no files behind.
             Runtime.getRuntime().addShutdownHook(new Thread(demo::sweep));
-            demo.fill(moments.now());
+            demo.fill(reading.get(), moments.now());
             return demo;
         } catch (IOException e) {
             throw new UncheckedIOException("The demo could not be set up in the system's temporary folder.", e);
+        } catch (ExecutionException e) {
+            throw new IllegalStateException("The demo's answers can't be read.", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the demo was set up", e);
+        }
+    }
+
+    /** The invented family as it stands in the program. */
+    private record Family(List<Child> children, List<Answer> answers) {
+        static Family read() throws IOException {
+            Map<String, Child> children = new LinkedHashMap<>();
+            try (InputStream data = Demo.class.getResourceAsStream(DATA)) {
+                if (data == null) {
+                    throw new IOException("The demo's answers are missing from the program: " + DATA);
+                }
+                List<Answer> answers = AnswersCsv.read(
+                        new InputStreamReader(data, StandardCharsets.UTF_8),
+                        name -> children.computeIfAbsent(name, n -> new Child(UUID.randomUUID(), n, Instant.EPOCH))
+                                .id());
+                return new Family(List.copyOf(children.values()), answers);
+            }
         }
     }
 
@@ -55,23 +84,15 @@ final class Demo implements AutoCloseable {
         return store;
     }
 
-    private void fill(Instant now) throws IOException {
-        Map<String, Child> children = new LinkedHashMap<>();
-        List<Answer> answers;
-        try (InputStream data = Demo.class.getResourceAsStream(DATA)) {
-            if (data == null) {
-                throw new IOException("The demo's answers are missing from the program: " + DATA);
-            }
-            answers = AnswersCsv.read(
-                    new InputStreamReader(data, StandardCharsets.UTF_8),
-                    name -> children.computeIfAbsent(name, n -> new Child(UUID.randomUUID(), n, Instant.EPOCH))
-                            .id());
-        }
-        long newest = answers.stream().mapToLong(Answer::localDay).max().orElse(0);
+    private void fill(Family family, Instant now) {
+        long newest =
+                family.answers().stream().mapToLong(Answer::localDay).max().orElse(0);
         Duration shift = Duration.ofDays(now.getEpochSecond() / 86_400L - 1 - newest);
-        children.values().forEach(c -> store.add(new Child(c.id(), c.name(), now)));
-        List<Answer> moved = answers.stream().map(a -> moved(a, shift)).toList();
-        store.keepAll(sittings(moved), moved);
+        List<Child> children = family.children().stream()
+                .map(c -> new Child(c.id(), c.name(), now))
+                .toList();
+        List<Answer> moved = family.answers().stream().map(a -> moved(a, shift)).toList();
+        store.takeIn(children, sittings(moved), moved);
     }
 
     private static Answer moved(Answer a, Duration shift) {

@@ -37,7 +37,7 @@ final class FamilyCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
-            Progress progress = home.records().progress(whose);
+            Progress progress = home.records().levels(whose);
             if (json) {
                 app.world().out().print(ProgressJson.family(whose.name(), family, progress));
             } else {

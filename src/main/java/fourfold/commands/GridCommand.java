@@ -33,7 +33,7 @@ final class GridCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
-            Progress progress = home.records().progress(whose);
+            Progress progress = home.records().levels(whose);
             Grid grid = Grid.of(progress, progress.localDay(home.moments().now()));
             if (json) {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid));

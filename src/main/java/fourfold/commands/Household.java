@@ -88,11 +88,19 @@ final class Household implements Records {
 
     @Override
     public Progress progress(Child child) {
-        return told(() -> {
-            Progress.Fold fold = new Progress.Fold(Steering.of(store.acts(child.id())));
-            store.readAnswers(child.id(), fold);
-            return fold.progress();
-        });
+        return told(() -> folded(child, new Progress.Fold(Steering.of(store.acts(child.id())))));
+    }
+
+    @Override
+    public Progress levels(Child child) {
+        return told(() -> folded(child, Progress.Fold.ofLevels(Steering.of(store.acts(child.id())))));
+    }
+
+    private Progress folded(Child child, Progress.Fold fold) {
+        SideBySide both = new SideBySide(fold);
+        store.readAnswers(child.id(), both);
+        both.finish();
+        return fold.progress();
     }
 
     @Override

@@ -1,12 +1,37 @@
 package fourfold.commands;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
 
-/** The version, as the build wrote it into the jar. */
+/** The version and the build, as the build wrote them into the program. */
 final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
-        String version = Version.class.getPackage().getImplementationVersion();
-        return new String[] {"fourfold " + (version == null ? "(not packaged)" : version)};
+        return new String[] {words()};
+    }
+
+    /** Version, build, and the Java it runs on, in one line. */
+    static String words() {
+        return "fourfold " + told("version") + " (build " + told("build") + ", Java "
+                + Runtime.version().feature() + ")";
+    }
+
+    /** The version alone. */
+    static String number() {
+        return told("version");
+    }
+
+    private static String told(String what) {
+        Properties built = new Properties();
+        try (InputStream in = Version.class.getResourceAsStream("build.properties")) {
+            if (in != null) {
+                built.load(in);
+            }
+        } catch (IOException e) {
+            // What can't be read is told as unknown.
+        }
+        return built.getProperty(what, "unknown");
     }
 }

@@ -88,7 +88,11 @@ public record Answer(
 
     /** Whether what was typed is the right number; leading noughts are forgiven. */
     public boolean isCorrect() {
-        return !typed.isEmpty() && Integer.parseInt(typed) == prompt.expected();
+        int number = 0;
+        for (int i = 0; i < typed.length(); i++) {
+            number = 10 * number + typed.charAt(i) - '0';
+        }
+        return !typed.isEmpty() && number == prompt.expected();
     }
 
     /** Whether nothing was typed. */

@@ -91,7 +91,7 @@ public final class MotorTime {
     }
 
     /** As {@link #thinking}, in milliseconds; not a number where that is empty. */
-    double thinkingMillis(Answer answer) {
+    public double thinkingMillis(Answer answer) {
         if (answer.isMissing() || answer.firstKey().isEmpty() || answer.whole().isEmpty()) {
             return Double.NaN;
         }

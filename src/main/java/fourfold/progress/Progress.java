@@ -4,6 +4,7 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
 import fourfold.memory.Memory;
@@ -15,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where a child stands: the fold of all answers, oldest first, under the parent's acts, together with the drill that is
@@ -23,7 +25,9 @@ import java.util.function.Consumer;
 public final class Progress {
     private final Steering steering;
     private final MotorTime motor;
-    private final Memory memory;
+    /** Empty if only the levels were folded. */
+    private final Optional<Memory> memory;
+
     private final Standing[] standings;
     private final long answers;
     private final Optional<Answer> lastAnswer;
@@ -32,7 +36,7 @@ public final class Progress {
     private Progress(
             Steering steering,
             MotorTime motor,
-            Memory memory,
+            Optional<Memory> memory,
             Standing[] standings,
             long answers,
             Optional<Answer> lastAnswer,
@@ -54,7 +58,7 @@ public final class Progress {
         return new Progress(
                 steering,
                 MotorTime.unknown(),
-                Memory.blank(parameters),
+                Optional.of(Memory.blank(parameters)),
                 standings,
                 0,
                 Optional.empty(),
@@ -70,59 +74,89 @@ public final class Progress {
 
     /** A long log folded without copying: give it every answer, oldest first, then ask for the progress. */
     public static final class Fold implements Consumer<Answer> {
-        private final Memory.Fold memory;
-        private Progress sum;
+        private final Progress blank;
+        private final Optional<Memory.Fold> memory;
+        private final Standing.Fold[] standings = new Standing.Fold[Trace.COUNT];
+        private final long limit;
+        private MotorTime motor;
+        private long answers;
+        private @Nullable Answer last;
 
         /** A fold under what the parent's acts came to. */
         public Fold(Steering steering) {
-            sum = blank(steering);
-            memory = sum.memory.fold();
+            this(blank(steering), true);
+        }
+
+        private Fold(Progress blank, boolean remembering) {
+            this.blank = blank;
+            this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
+            Arrays.setAll(standings, i -> new Standing.Fold());
+            this.limit = blank.steering.settings().quick().toMillis();
+            this.motor = blank.motor;
+        }
+
+        /**
+         * A fold of levels, counts and times alone, several times as fast. What it comes to shows where a child stands but
+         * can't choose questions: it has no {@link Progress#memory()}.
+         */
+        public static Fold ofLevels(Steering steering) {
+            return new Fold(blank(steering), false);
         }
 
         @Override
         public void accept(Answer answer) {
-            if (sum.counts(answer)) {
-                memory.take(answer, sum.motor);
+            if (blank.counts(answer)) {
+                if (memory.isPresent()) {
+                    memory.get().take(answer, motor);
+                }
+                standings[answer.question().orElseThrow().traceIndex()].take(
+                        answer, motor.thinkingMillis(answer), limit);
             }
-            sum = sum.with(answer, sum.standings, sum.memory, Optional.empty());
+            motor = motor.after(answer);
+            answers++;
+            last = answer;
         }
 
         /** What all answers so far come to; the fold must not be used any more afterwards. */
         public Progress progress() {
             return new Progress(
-                    sum.steering,
-                    sum.motor,
-                    memory.memory(),
-                    sum.standings,
-                    sum.answers,
-                    sum.lastAnswer,
+                    blank.steering,
+                    motor,
+                    memory.map(Memory.Fold::memory),
+                    Arrays.stream(standings).map(Standing.Fold::standing).toArray(Standing[]::new),
+                    answers,
+                    Optional.ofNullable(last),
                     Optional.empty());
         }
     }
 
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
-        Memory remembered = counts(answer) ? memory.after(answer, motor) : memory;
-        return with(answer, standings.clone(), remembered, drill.map(d -> d.after(answer)));
-    }
-
-    private Progress with(Answer answer, Standing[] into, Memory remembered, Optional<DrillSoFar> drillAfter) {
-        if (counts(answer)) {
+        boolean counts = counts(answer);
+        Standing[] into = standings.clone();
+        if (counts) {
             int i = answer.question().orElseThrow().traceIndex();
             into[i] = into[i].after(
                     answer, motor.thinking(answer), steering.settings().quick());
         }
         return new Progress(
-                steering, motor.after(answer), remembered, into, answers + 1, Optional.of(answer), drillAfter);
+                steering,
+                motor.after(answer),
+                counts ? memory.map(m -> m.after(answer, motor)) : memory,
+                into,
+                answers + 1,
+                Optional.of(answer),
+                drill.map(d -> d.after(answer)));
     }
 
     /** Whether the answer is to a question whose family was not begun again after it. */
     private boolean counts(Answer answer) {
-        return answer.question()
-                .filter(q -> steering.begunAgain(q.family())
-                        .filter(since -> answer.askedAt().isBefore(since))
-                        .isEmpty())
-                .isPresent();
+        Optional<Question> question = answer.question();
+        return question.isPresent()
+                && (steering.nothingBegunAgain()
+                        || steering.begunAgain(question.get().family())
+                                .filter(since -> answer.askedAt().isBefore(since))
+                                .isEmpty());
     }
 
     /** With a drill begun. */
@@ -152,9 +186,13 @@ public final class Progress {
         return motor;
     }
 
-    /** What the child remembers, as far as the answers tell. */
+    /**
+     * What the child remembers, as far as the answers tell.
+     *
+     * @throws java.util.NoSuchElementException if only the levels were folded
+     */
     public Memory memory() {
-        return memory;
+        return memory.orElseThrow();
     }
 
     /** How many answers there are, of every purpose. */

@@ -83,6 +83,11 @@ public record Steering(
         return new Steering(focused, held, resets, opened, closed, order, Settings.of(chosen));
     }
 
+    /** Whether no family was ever begun again. */
+    boolean nothingBegunAgain() {
+        return resets.isEmpty();
+    }
+
     /** Since when the family's answers count; empty if it was never begun again. */
     public Optional<Instant> begunAgain(Family family) {
         return Optional.ofNullable(resets.get(family));

@@ -1,9 +1,11 @@
 package fourfold.screens;
 
 import com.googlecode.lanterna.SGR;
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import fourfold.progress.Mastery;
 import java.util.EnumSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a character is drawn. Colour never stands alone: levels have a shape of their own, a chosen line is reversed, a
@@ -24,12 +26,20 @@ public enum Ink {
     FLUENT(new TextColor.RGB(176, 165, 114)),
     LASTING(new TextColor.RGB(225, 204, 92));
 
+    /** Everyday characters: the first 256, and the 256 lines and blocks of which pictures are drawn. */
+    private static final int PAGE = 0x100;
+
+    private static final int LINES = 0x2500;
+
     // Lanterna's colours are not marked immutable, and nothing here changes one.
     @SuppressWarnings("ImmutableEnumChecker")
     private final TextColor colour;
 
     @SuppressWarnings("ImmutableEnumChecker")
     private final EnumSet<SGR> style;
+
+    @SuppressWarnings("ImmutableEnumChecker") // A memory of what was made; two threads may make the same twice.
+    private final @Nullable TextCharacter[] cells = new TextCharacter[2 * PAGE];
 
     Ink(TextColor colour, SGR... style) {
         this.colour = colour;
@@ -50,11 +60,24 @@ public enum Ink {
         };
     }
 
-    TextColor colour() {
-        return colour;
+    /**
+     * A character in this ink, as the terminal library wants it. The library looks closely at every character it is given,
+     * so those of everyday are made once.
+     */
+    TextCharacter cell(char c) {
+        int place = c < PAGE ? c : c >= LINES && c < LINES + PAGE ? c - LINES + PAGE : -1;
+        if (place < 0) {
+            return made(c);
+        }
+        TextCharacter cell = cells[place];
+        if (cell == null) {
+            cell = made(c);
+            cells[place] = cell;
+        }
+        return cell;
     }
 
-    EnumSet<SGR> style() {
-        return EnumSet.copyOf(style);
+    private TextCharacter made(char c) {
+        return TextCharacter.fromCharacter(c, colour, TextColor.ANSI.DEFAULT)[0].withModifiers(style);
     }
 }

@@ -6,15 +6,16 @@ import java.util.Deque;
 import java.util.Optional;
 
 /**
- * Keeps out keys that no hand can have pressed: more than {@value #MOST} within 5 ms are a paste or a flood, and all of
+ * Keeps out keys that no hand can have pressed: more than {@value #MOST} within 2 ms are a paste or a flood, and all of
  * it is dropped until 50 ms have been quiet.
  *
- * <p>Each key is held back for 5 ms, which nobody sees; its stamp stays what it was. A held-down key repeats about thirty
+ * <p>Each key is held back for 2 ms, which nobody sees; its stamp stays what it was. A terminal hands a paste over in one
+ * piece, and no hand presses four keys in that time (our own choice). A held-down key repeats about thirty
  * times a second and passes.
  */
 final class PasteGuard {
     static final int MOST = 3;
-    static final long WINDOW_NANOS = Duration.ofMillis(5).toNanos();
+    static final long WINDOW_NANOS = Duration.ofMillis(2).toNanos();
     static final long QUIET_NANOS = Duration.ofMillis(50).toNanos();
 
     private final Deque<KeyPress> held = new ArrayDeque<>();

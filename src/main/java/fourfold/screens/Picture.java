@@ -1,8 +1,6 @@
 package fourfold.screens;
 
 import com.googlecode.lanterna.TerminalTextUtils;
-import com.googlecode.lanterna.TextCharacter;
-import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.screen.Screen;
 import java.text.Normalizer;
 import java.util.Arrays;
@@ -129,11 +127,7 @@ public final class Picture {
         boolean all = before.width != width || before.height != height;
         for (int i = 0; i < letters.length; i++) {
             if ((all || letters[i] != before.letters[i] || inks[i] != before.inks[i]) && letters[i] != COVERED) {
-                screen.setCharacter(
-                        i % width,
-                        i / width,
-                        TextCharacter.fromCharacter(letters[i], inks[i].colour(), TextColor.ANSI.DEFAULT)[0]
-                                .withModifiers(inks[i].style()));
+                screen.setCharacter(i % width, i / width, inks[i].cell(letters[i]));
             }
         }
     }

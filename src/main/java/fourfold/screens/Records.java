@@ -57,6 +57,11 @@ public interface Records {
     /** The child's one-minute timings. */
     Timings timings(Child child);
 
+    /** Where the child stands for those who only look: without the memory that choosing questions needs, and sooner. */
+    default Progress levels(Child child) {
+        return progress(child);
+    }
+
     /** A new drill of a child, not yet kept; refused while the child practises in another window. */
     Sitting newSitting(Child child, int minutes, Instant at);
 

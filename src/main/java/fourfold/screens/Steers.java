@@ -20,7 +20,7 @@ final class Steers {
     Steers(Records records, Child child) {
         this.records = records;
         this.child = child;
-        this.progress = records.progress(child);
+        this.progress = records.levels(child);
     }
 
     Progress progress() {
@@ -55,7 +55,7 @@ final class Steers {
 
     void open(int table, boolean open, Instant at) {
         records.keep(child, List.of(open ? new Deed.OpenTable(table) : new Deed.CloseTable(table)), at);
-        progress = records.progress(child);
+        progress = records.levels(child);
         say(
                 open
                         ? "Table " + table + " is open: its families come next.   u undo"
@@ -77,13 +77,13 @@ final class Steers {
             }
         }
         records.keep(child, back, at);
-        progress = records.progress(child);
+        progress = records.levels(child);
         say("Undone: " + Deeds.told(last.deed()) + (back.size() > 1 ? " and " + (back.size() - 1) + " more" : "")
                 + ".");
     }
 
     private void keep(List<Family> families, Function<Family, Deed> deed, Instant at) {
         records.keep(child, families.stream().map(deed).toList(), at);
-        progress = records.progress(child);
+        progress = records.levels(child);
     }
 }

@@ -7,6 +7,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.stream.IntStream;
 
 /**
  * Reads answers. A row's small numbers are packed into three large ones by the database and taken apart here: each
@@ -35,6 +37,12 @@ final class AnswerRow {
             """;
 
     private static final String[] NOUGHTS = {"", "0", "00", "000", "0000"};
+
+    private static final String[] NUMBERS =
+            IntStream.rangeClosed(0, 100).mapToObj(Integer::toString).toArray(String[]::new);
+
+    private static final int TIMES = 8192;
+    private static final AtomicReferenceArray<Optional<Duration>> MADE = new AtomicReferenceArray<>(TIMES);
 
     private AnswerRow() {}
 
@@ -83,11 +91,24 @@ final class AnswerRow {
         if (length == 0) {
             return "";
         }
-        String digits = Integer.toString(packed & 16383);
+        int number = packed & 16383;
+        String digits = number < NUMBERS.length ? NUMBERS[number] : Integer.toString(number);
         return digits.length() == length ? digits : NOUGHTS[length - digits.length()] + digits;
     }
 
+    /** Times come again and again in a long log, so those of a few seconds are made once. */
     private static Optional<Duration> time(int millisAndOne) {
-        return millisAndOne == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(millisAndOne - 1));
+        if (millisAndOne == 0) {
+            return Optional.empty();
+        }
+        if (millisAndOne < 0 || millisAndOne >= TIMES) {
+            return Optional.of(Duration.ofMillis(millisAndOne - 1));
+        }
+        Optional<Duration> made = MADE.get(millisAndOne);
+        if (made == null) {
+            made = Optional.of(Duration.ofMillis(millisAndOne - 1));
+            MADE.set(millisAndOne, made);
+        }
+        return made;
     }
 }

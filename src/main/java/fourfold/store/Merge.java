@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
  * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
@@ -164,17 +165,26 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
             }
             // A folder for temporary files that only this person can read.
             Path copy = Files.createTempDirectory("fourfold-merge").resolve("other.db");
-            Rights.makeFile(copy);
-            try (Connection connection = ReadOnly.of(other)) {
-                Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
+            try {
+                fill(copy, other);
+                return copy;
+            } catch (IOException | SQLException | StoreException e) {
+                discard(copy);
+                throw e;
             }
-            Store.open(copy).close();
-            return copy;
         } catch (IOException e) {
             throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
         } catch (SQLException e) {
             throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
         }
+    }
+
+    private static void fill(Path copy, Path other) throws IOException, SQLException {
+        Rights.makeFile(copy);
+        try (Connection connection = ReadOnly.of(other)) {
+            Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
+        }
+        Store.open(copy).close();
     }
 
     private static boolean run(Connection connection, String sql) throws SQLException {
@@ -186,14 +196,17 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         return path.toString().replace("'", "''");
     }
 
+    /** The copy goes, and whatever was made beside it while it was brought up to date. */
     private static void discard(Path copy) {
-        try {
-            Files.deleteIfExists(copy.resolveSibling("other.db-journal"));
-            Files.deleteIfExists(copy);
-            Path folder = copy.getParent();
-            if (folder != null) {
-                Files.deleteIfExists(folder);
+        Path folder = copy.getParent();
+        if (folder == null) {
+            return;
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path file : files.toList()) {
+                Files.deleteIfExists(file);
             }
+            Files.deleteIfExists(folder);
         } catch (IOException e) {
             // The system clears its temporary folder itself.
         }

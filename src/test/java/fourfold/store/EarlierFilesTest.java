@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,11 +81,22 @@ class EarlierFilesTest {
     void aBackupOfThatTimeCanBeMergedWithoutTouchingIt(String version) throws IOException {
         Path old = file(version);
         byte[] before = Files.readAllBytes(old);
+        List<Path> earlierCopies = copiesLeft();
         try (Store store = Store.open(folder.resolve("today.db"))) {
             Merge.Said nothing = new Merge.Said(java.util.Set.of(), java.util.Map.of(), Invented.MORNING, 0);
             assertEquals(72, Merge.of(store, old, nothing).answers());
         }
         assertArrayEquals(before, Files.readAllBytes(old));
+        assertEquals(earlierCopies, copiesLeft(), "a copy of the children's answers was left behind");
+    }
+
+    /** Copies made while another computer's old file was brought up to date, in the folder for temporary files. */
+    private static List<Path> copiesLeft() throws IOException {
+        try (Stream<Path> folders = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
+            return folders.filter(f -> String.valueOf(f.getFileName()).startsWith("fourfold-merge"))
+                    .filter(f -> Files.exists(f.resolve("other-before-2.db")))
+                    .toList();
+        }
     }
 
     @Test

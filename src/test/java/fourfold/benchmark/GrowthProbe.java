@@ -1,0 +1,144 @@
+package fourfold.benchmark;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import fourfold.facts.Purpose;
+import fourfold.facts.Sitting;
+import fourfold.facts.Surface;
+import fourfold.progress.Grid;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
+import fourfold.scheduling.LastingGain;
+import fourfold.scheduling.Scheduler;
+import fourfold.scheduling.Turn;
+import fourfold.store.Store;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * A fresh process that does what the program does with a child's file, once, and prints how long each part took: opening,
+ * reading the answers and folding them, the grid, the next questions, and appending answers.
+ */
+final class GrowthProbe {
+    private static final int ASKED = 400;
+    private static final int PAGE = 4096;
+
+    private GrowthProbe() {}
+
+    /** The file, the child's name, and whether to append. Prints numbers, see {@link GrowthBenchmark}. */
+    public static void main(String[] arguments) throws IOException {
+        Path file = Path.of(arguments[0]);
+        Store.loadDriver();
+        long begun = System.nanoTime();
+        try (Store store = Store.open(file)) {
+            long opened = System.nanoTime();
+            Child child = store.children().stream()
+                    .filter(c -> c.name().equals(arguments[1]))
+                    .findFirst()
+                    .orElseThrow();
+            boolean looking = arguments[2].equals("look");
+            Progress.Fold fold = looking
+                    ? Progress.Fold.ofLevels(Steering.of(store.acts(child.id())))
+                    : new Progress.Fold(Steering.of(store.acts(child.id())));
+            store.readAnswers(child.id(), fold);
+            Progress progress = fold.progress();
+            long folded = System.nanoTime();
+            Grid grid = Grid.of(progress, LongPractice.END.getEpochSecond() / 86_400);
+            long drawn = System.nanoTime();
+            if (grid.toString().isEmpty()) {
+                throw new IllegalStateException();
+            }
+            long most = peak();
+            Times next = new Times();
+            Times append = new Times();
+            Times sync = new Times();
+            ask(store, child, progress, next, append, sync, arguments[2].equals("append") ? file : null);
+            System.out.printf(
+                    java.util.Locale.ROOT,
+                    "%d %.3f %.3f %.3f %.1f %.3f %.3f %.3f %.3f %.3f %.3f%n",
+                    progress.answers(),
+                    (opened - begun) / 1e6,
+                    (folded - opened) / 1e6,
+                    (drawn - folded) / 1e6,
+                    most / 1e6,
+                    next.median(),
+                    next.p99(),
+                    append.count() == 0 ? 0 : append.median(),
+                    append.count() == 0 ? 0 : append.p99(),
+                    sync.count() == 0 ? 0 : sync.median(),
+                    sync.count() == 0 ? 0 : sync.p99());
+        }
+    }
+
+    /** Bytes of the heap at its fullest so far. */
+    private static long peak() {
+        return java.lang.management.ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == java.lang.management.MemoryType.HEAP)
+                .mapToLong(pool -> pool.getPeakUsage().getUsed())
+                .sum();
+    }
+
+    private static void ask(Store store, Child child, Progress before, Times next, Times append, Times sync, Path file)
+            throws IOException {
+        Scheduler scheduler = new LastingGain();
+        Instant at = LongPractice.END;
+        Sitting sitting = new Sitting(UUID.randomUUID(), child.id(), at, 60, Duration.ofMinutes(30), 5);
+        if (file != null) {
+            store.begin(sitting);
+        }
+        Progress progress = before.beginning(sitting);
+        try (FileChannel floor = file == null ? null : floor(file)) {
+            for (int i = 1; i <= ASKED; i++) {
+                long from = System.nanoTime();
+                Optional<Turn> turn = scheduler.next(progress, at, sitting.seed());
+                next.add(System.nanoTime() - from);
+                if (turn.isEmpty()) {
+                    return;
+                }
+                Purpose purpose = turn.get().purpose();
+                Answer answer = new Answer(
+                        child.id(),
+                        sitting.id(),
+                        i,
+                        at,
+                        60,
+                        purpose,
+                        turn.get().question(),
+                        Integer.toString(turn.get().question().expected()),
+                        Optional.of(Duration.ofMillis(1200)),
+                        Optional.of(Duration.ofMillis(1700)),
+                        0,
+                        Surface.TERMINAL);
+                if (floor != null) {
+                    sync.add(synced(floor));
+                    from = System.nanoTime();
+                    store.keep(answer);
+                    append.add(System.nanoTime() - from);
+                }
+                progress = progress.after(answer);
+                at = at.plusSeconds(4);
+            }
+        }
+    }
+
+    private static FileChannel floor(Path file) throws IOException {
+        return FileChannel.open(file.resolveSibling("floor.bin"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+    }
+
+    /** One page overwritten and forced to the disk: what the file system itself takes. */
+    private static long synced(FileChannel floor) throws IOException {
+        ByteBuffer page = ByteBuffer.allocate(PAGE);
+        page.putLong(0, System.nanoTime());
+        long from = System.nanoTime();
+        floor.write(page, 0);
+        floor.force(true);
+        return System.nanoTime() - from;
+    }
+}
