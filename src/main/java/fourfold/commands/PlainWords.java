@@ -54,15 +54,14 @@ final class PlainWords {
         }
         String mixup = asking.help()
                 .mixup()
-                .map(m -> words.mixup(m, this::asked) + " ")
+                .flatMap(m -> words.mixup(m, this::asked))
+                .map(m -> m + " ")
                 .orElse("");
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())
                 : say("plain.hereitis");
-        String bridge = asking.help()
-                .bridge()
-                .map(b -> " " + words.bridge(b, this::told))
-                .orElse("");
+        String bridge =
+                asking.help().hint().map(h -> " " + words.hint(h, this::told)).orElse("");
         return mixup + begin + " " + because(asking, question) + bridge + type;
     }
 
@@ -81,7 +80,7 @@ final class PlainWords {
         lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
         meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
         family.questions().forEach(question -> lines.add(sentence(told(question))));
-        meeting.bridge().ifPresent(b -> lines.add(words.bridge(b, this::told)));
+        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::told)));
         lines.add(say("plain.ready"));
         return lines;
     }

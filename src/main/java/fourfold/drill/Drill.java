@@ -19,6 +19,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
+import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
@@ -323,7 +324,8 @@ public final class Drill {
             Ahead meeting = ahead.meeting(family, progress);
             // Plain lines tell the whole picture at once.
             int grown = surface == Surface.PLAIN ? family.low() : 1;
-            return with(meeting).with(new Meeting(family, meeting.picture(), Bridge.to(family, progress), grown));
+            return with(meeting)
+                    .with(new Meeting(family, meeting.picture(), Hint.to(turn.question(), progress), grown));
         }
         boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
         Drill told = tell ? with(noticed.said(soFar().turns())) : this;

@@ -2,24 +2,26 @@ package fourfold.drill;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import fourfold.progress.Progress;
+import fourfold.progress.WrongAnswer;
 import java.util.Optional;
 
 /**
  * What stands beside a fact that is in view.
  *
  * @param depiction its picture; empty where the parent wants none
- * @param mixup what the wrong answer belongs to that led here, if that is clear
- * @param bridge a way to the fact from what the child knows
+ * @param mixup the wrong answer that led here, if there was one
+ * @param hint a way to the fact from what the child knows
  */
-public record Help(Optional<Depiction> depiction, Optional<Mixup> mixup, Optional<Bridge> bridge) {
+public record Help(Optional<Depiction> depiction, Optional<WrongAnswer> mixup, Optional<Hint> hint) {
     /** Nothing. */
     static final Help NONE = new Help(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** The help after an answer that was wrong or did not come; {@code before} is where the child stood then. */
     static Help after(Answer answer, Progress before) {
         Question question = answer.question().orElseThrow();
-        return new Help(depiction(before, question), Mixup.of(answer), Bridge.to(question, before));
+        return new Help(depiction(before, question), WrongAnswer.of(answer), Hint.to(question, before));
     }
 
     static Optional<Depiction> depiction(Progress before, Question question) {

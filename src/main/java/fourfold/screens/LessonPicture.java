@@ -7,6 +7,7 @@ import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +36,7 @@ final class LessonPicture {
             block(picture, y + 1 + (last - y - 3 > rows.size() + 1 ? 1 : 0), rows, drawn);
         });
         if (meeting.isWhole()) {
-            meeting.bridge().ifPresent(b -> picture.centred(last - 1, words.bridge(b), Ink.STRONG));
+            meeting.hint().ifPresent(h -> picture.centred(last - 1, way(h), Ink.STRONG));
         }
         picture.centred(last, words.say(meeting.isWhole() ? "meet.whole" : "meet.more", keys.ready()), Ink.PLAIN);
     }
@@ -78,11 +79,15 @@ final class LessonPicture {
             block(picture, line + 3, rows, drawn.get());
             int free = line + 4 + rows.size();
             if (free < picture.height() - 1) {
-                asking.help().bridge().ifPresent(b -> picture.centred(free, words.bridge(b), Ink.QUIET));
+                asking.help().hint().ifPresent(h -> picture.centred(free, way(h), Ink.QUIET));
             }
         } else if (picture.height() - 2 - line > 4) {
             SquareOfFour.draw(picture, line + 2, words, question.family());
         }
+    }
+
+    private String way(Hint hint) {
+        return words.hint(hint, question -> words.fact(question.fact()));
     }
 
     private List<String> told(Asking asking) {
@@ -91,7 +96,7 @@ final class LessonPicture {
             lines.add(words.say("drill.nearly"));
             return lines;
         }
-        asking.help().mixup().ifPresent(m -> lines.add(words.mixup(m)));
+        asking.help().mixup().flatMap(m -> words.mixup(m, words::asked)).ifPresent(lines::add);
         if (asking.reason() == Reason.MEETING) {
             lines.add(words.say(meetingLine(asking.question().orElseThrow())));
         } else if (asking.prompt() instanceof MissingFactor hidden) {

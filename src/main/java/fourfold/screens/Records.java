@@ -51,16 +51,16 @@ public interface Records {
     /** Where a child stands. */
     Progress progress(Child child);
 
+    /** Where the child stands for those who only look: without the memory that choosing questions needs, and sooner. */
+    default Progress levels(Child child) {
+        return progress(child);
+    }
+
     /** How far the child's own stairs are filled. */
     Filling filling(Child child);
 
     /** The child's one-minute timings. */
     Timings timings(Child child);
-
-    /** Where the child stands for those who only look: without the memory that choosing questions needs, and sooner. */
-    default Progress levels(Child child) {
-        return progress(child);
-    }
 
     /** A new drill of a child, not yet kept; refused while the child practises in another window. */
     Sitting newSitting(Child child, int minutes, Instant at);

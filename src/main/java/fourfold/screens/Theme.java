@@ -61,11 +61,8 @@ public enum Theme {
         return this == TERMINAL ? cell : cell.withForegroundColor(of(ink)).withBackgroundColor(ground());
     }
 
-    /** The colour of an ink. */
+    /** The colour of an ink; not for the terminal's own. */
     TextColor of(Ink ink) {
-        if (this == TERMINAL) {
-            return ink.colour();
-        }
         return colours.get(
                 switch (ink) {
                     case PLAIN, STRONG, CHOSEN -> 1;

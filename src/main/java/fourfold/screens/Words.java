@@ -1,16 +1,17 @@
 package fourfold.screens;
 
-import fourfold.drill.Bridge;
 import fourfold.drill.Depiction;
-import fourfold.drill.Mixup;
 import fourfold.facts.Fact;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
+import fourfold.progress.WrongAnswer;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -111,32 +112,29 @@ public final class Words {
         return families.size() > most ? names + " …" : names;
     }
 
-    /** What a wrong answer belongs to, in one calm line. */
-    public String mixup(Mixup mixup) {
-        return mixup(mixup, this::asked);
+    /** What a wrong answer looks like, in one calm line; empty where that is not clear. */
+    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> told) {
+        Question asked = wrong.question();
+        boolean product = asked.operation() == Operation.MULTIPLY;
+        return switch (wrong.kind()) {
+            case NEIGHBOUR, SAME_TABLE ->
+                wrong.fits()
+                        .map(f -> product
+                                ? say("mixup.product", told.apply(f.question()))
+                                : say("mixup.quotient", wrong.typed(), told.apply(f.question())));
+            case OTHER_OPERATION ->
+                Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
+            case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
+            case OTHER_TABLE, OTHER -> Optional.empty();
+        };
     }
 
-    /** The same with questions told in another way. */
-    public String mixup(Mixup mixup, Function<Question, String> told) {
-        Question fits = mixup.fits();
-        if (mixup.kind() == Mixup.Kind.SUM) {
-            return say("mixup.product", fits.left() + " + " + fits.right());
-        }
-        return fits.operation() == Operation.MULTIPLY
-                ? say("mixup.product", told.apply(fits))
-                : say("mixup.quotient", fits.expected(), told.apply(fits));
-    }
-
-    /** A way to a fact from what the child knows. */
-    public String bridge(Bridge bridge) {
-        return bridge(bridge, question -> fact(question.fact()));
-    }
-
-    /** The same with facts told in another way. */
-    public String bridge(Bridge bridge, Function<Question, String> told) {
-        List<Object> gaps = new ArrayList<>(bridge.from().stream().map(told).toList());
-        gaps.add(bridge.group());
-        return say("bridge." + bridge.way().name().toLowerCase(Locale.ROOT), gaps.toArray());
+    /** A way to a fact from what the child knows; {@code told} says a fact. */
+    public String hint(Hint hint, Function<Question, String> told) {
+        List<Object> gaps = new ArrayList<>(
+                hint.from().stream().map(fact -> told.apply(fact.question())).toList());
+        gaps.add(hint.step());
+        return say("way." + hint.way().key(), gaps.toArray());
     }
 
     /** The whole picture of a question's fact in words. */
