@@ -52,10 +52,17 @@ final class PlainWords {
         if (asking.tries() > 0 || asking.reason() == Phase.Reason.MEETING) {
             return nearly + sentence(told(asking)) + type;
         }
+        String mixup = asking.help()
+                .mixup()
+                .flatMap(m -> words.mixup(m, this::asked))
+                .map(m -> m + " ")
+                .orElse("");
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())
                 : say("plain.hereitis");
-        return begin + " " + because(asking, question) + type;
+        String bridge =
+                asking.help().hint().map(h -> " " + words.hint(h, this::told)).orElse("");
+        return mixup + begin + " " + because(asking, question) + bridge + type;
     }
 
     /** The fact with its picture in words, where there is one. */
@@ -73,6 +80,7 @@ final class PlainWords {
         lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
         meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
         family.questions().forEach(question -> lines.add(sentence(told(question))));
+        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::told)));
         lines.add(say("plain.ready"));
         return lines;
     }

@@ -19,6 +19,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
+import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
@@ -227,9 +228,7 @@ public final class Drill {
     }
 
     private Drill onMeeting(Meeting meeting, Instant at) {
-        return meeting.isWhole()
-                ? typeNextFact(meeting.family(), at)
-                : with(new Meeting(meeting.family(), meeting.depiction(), meeting.grown() + 1));
+        return meeting.isWhole() ? typeNextFact(meeting.family(), at) : with(meeting.grow());
     }
 
     private Step onAsking(Asking asking, Event event) {
@@ -325,7 +324,8 @@ public final class Drill {
             Ahead meeting = ahead.meeting(family, progress);
             // Plain lines tell the whole picture at once.
             int grown = surface == Surface.PLAIN ? family.low() : 1;
-            return with(meeting).with(new Meeting(family, meeting.picture(), grown));
+            return with(meeting)
+                    .with(new Meeting(family, meeting.picture(), Hint.to(turn.question(), progress), grown));
         }
         boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
         Drill told = tell ? with(noticed.said(soFar().turns())) : this;
@@ -344,7 +344,7 @@ public final class Drill {
         if (ahead.toMeet().isEmpty() || !ahead.toMeet().get(0).family().equals(family)) {
             return goOn(at);
         }
-        Help help = new Help(ahead.picture(), Optional.empty());
+        Help help = new Help(ahead.picture(), Optional.empty(), Optional.empty());
         return with(ahead.afterMeeting())
                 .with(Asking.fresh(ahead.toMeet().get(0), Purpose.INTRODUCE, Reason.MEETING, help));
     }

@@ -2,23 +2,26 @@ package fourfold.drill;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import fourfold.progress.Progress;
+import fourfold.progress.WrongAnswer;
 import java.util.Optional;
 
 /**
  * What stands beside a fact that is in view.
  *
  * @param depiction its picture; empty where the parent wants none
- * @param mistake the wrong answer that led here, if there was one
+ * @param mixup the wrong answer that led here, if there was one
+ * @param hint a way to the fact from what the child knows
  */
-public record Help(Optional<Depiction> depiction, Optional<Answer> mistake) {
+public record Help(Optional<Depiction> depiction, Optional<WrongAnswer> mixup, Optional<Hint> hint) {
     /** Nothing. */
-    static final Help NONE = new Help(Optional.empty(), Optional.empty());
+    static final Help NONE = new Help(Optional.empty(), Optional.empty(), Optional.empty());
 
     /** The help after an answer that was wrong or did not come; {@code before} is where the child stood then. */
     static Help after(Answer answer, Progress before) {
-        Optional<Depiction> depiction = answer.question().flatMap(q -> depiction(before, q));
-        return new Help(depiction, answer.isMissing() ? Optional.empty() : Optional.of(answer));
+        Question question = answer.question().orElseThrow();
+        return new Help(depiction(before, question), WrongAnswer.of(answer), Hint.to(question, before));
     }
 
     static Optional<Depiction> depiction(Progress before, Question question) {

@@ -7,6 +7,7 @@ import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -22,9 +23,14 @@ public sealed interface Phase {
      *
      * @param family the family
      * @param depiction its picture; empty where the parent wants none
+     * @param hint a way to the product from facts the child knows
      * @param grown how many of the picture's groups stand there, 1 to the smaller factor
      */
-    record Meeting(Family family, Optional<Depiction> depiction, int grown) implements Phase {
+    record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown) implements Phase {
+        Meeting grow() {
+            return new Meeting(family, depiction, hint, grown + 1);
+        }
+
         /** Whether the whole picture stands there. */
         public boolean isWhole() {
             return grown >= family.low() || depiction.isEmpty();

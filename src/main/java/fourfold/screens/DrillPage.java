@@ -60,6 +60,11 @@ public final class DrillPage implements Page {
     }
 
     @Override
+    public Theme theme() {
+        return Theme.of(drill.progress().steering().settings());
+    }
+
+    @Override
     public Move on(Key key, Instant at) {
         if (waiting.isPresent()) {
             onTrouble(key, at);

@@ -2,6 +2,7 @@ package fourfold.screens;
 
 import fourfold.facts.Child;
 import fourfold.facts.Family;
+import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ public final class HomePage implements Page {
     private List<Child> children = List.of();
     private Menu menu = new Menu(List.of());
     private String trouble = "";
+    private Theme theme = Theme.TERMINAL;
 
     /** The home of these records. */
     public HomePage(Records records, Scheduler scheduler, Moments moments, fourfold.facts.Surface surface) {
@@ -31,6 +33,9 @@ public final class HomePage implements Page {
         trouble = "";
         try {
             children = records.children();
+            theme = Theme.shared(children.stream()
+                    .map(child -> Theme.of(Steering.of(records.acts(child)).settings()))
+                    .toList());
         } catch (Records.NotKept e) {
             trouble = e.line();
         }
@@ -58,6 +63,11 @@ public final class HomePage implements Page {
         Family family = Family.of(7, 8);
         return records.words().fact(family.facts().get(0)) + "   ↔   "
                 + records.words().fact(family.facts().get(3));
+    }
+
+    @Override
+    public Theme theme() {
+        return theme;
     }
 
     @Override

@@ -7,6 +7,7 @@ import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +33,11 @@ final class LessonPicture {
             FactPicture drawn = FactPicture.of(depiction, family, meeting.grown());
             picture.centred(y, drawn.words(words), Ink.PLAIN);
             List<String> rows = drawn.rows(picture.width() - 4, last - y - 2);
-            block(picture, y + 1 + (last - y - 2 > rows.size() + 1 ? 1 : 0), rows, drawn);
+            block(picture, y + 1 + (last - y - 3 > rows.size() + 1 ? 1 : 0), rows, drawn);
         });
+        if (meeting.isWhole()) {
+            meeting.hint().ifPresent(h -> picture.centred(last - 1, way(h), Ink.STRONG));
+        }
         picture.centred(last, words.say(meeting.isWhole() ? "meet.whole" : "meet.more", keys.ready()), Ink.PLAIN);
     }
 
@@ -73,9 +77,17 @@ final class LessonPicture {
         if (drawn.isPresent() && !rows.isEmpty()) {
             picture.centred(line + 1, drawn.get().words(words), Ink.QUIET);
             block(picture, line + 3, rows, drawn.get());
+            int free = line + 4 + rows.size();
+            if (free < picture.height() - 1) {
+                asking.help().hint().ifPresent(h -> picture.centred(free, way(h), Ink.QUIET));
+            }
         } else if (picture.height() - 2 - line > 4) {
             SquareOfFour.draw(picture, line + 2, words, question.family());
         }
+    }
+
+    private String way(Hint hint) {
+        return words.hint(hint, question -> words.fact(question.fact()));
     }
 
     private List<String> told(Asking asking) {
@@ -84,6 +96,7 @@ final class LessonPicture {
             lines.add(words.say("drill.nearly"));
             return lines;
         }
+        asking.help().mixup().flatMap(m -> words.mixup(m, words::asked)).ifPresent(lines::add);
         if (asking.reason() == Reason.MEETING) {
             lines.add(words.say(meetingLine(asking.question().orElseThrow())));
         } else if (asking.prompt() instanceof MissingFactor hidden) {

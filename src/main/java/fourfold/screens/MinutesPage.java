@@ -56,6 +56,11 @@ final class MinutesPage implements Page {
     }
 
     @Override
+    public Theme theme() {
+        return Theme.of(progress.steering().settings());
+    }
+
+    @Override
     public Move on(Key key, Instant at) {
         switch (key.kind()) {
             case LEFT, DOWN -> minutes = Math.max(SHORTEST, minutes - 1);

@@ -5,10 +5,15 @@ import fourfold.facts.Fact;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
+import fourfold.progress.WrongAnswer;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -105,6 +110,31 @@ public final class Words {
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
         return families.size() > most ? names + " …" : names;
+    }
+
+    /** What a wrong answer looks like, in one calm line; empty where that is not clear. */
+    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> told) {
+        Question asked = wrong.question();
+        boolean product = asked.operation() == Operation.MULTIPLY;
+        return switch (wrong.kind()) {
+            case NEIGHBOUR, SAME_TABLE ->
+                wrong.fits()
+                        .map(f -> product
+                                ? say("mixup.product", told.apply(f.question()))
+                                : say("mixup.quotient", wrong.typed(), told.apply(f.question())));
+            case OTHER_OPERATION ->
+                Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
+            case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
+            case OTHER_TABLE, OTHER -> Optional.empty();
+        };
+    }
+
+    /** A way to a fact from what the child knows; {@code told} says a fact. */
+    public String hint(Hint hint, Function<Question, String> told) {
+        List<Object> gaps = new ArrayList<>(
+                hint.from().stream().map(fact -> told.apply(fact.question())).toList());
+        gaps.add(hint.step());
+        return say("way." + hint.way().key(), gaps.toArray());
     }
 
     /** The whole picture of a question's fact in words. */
