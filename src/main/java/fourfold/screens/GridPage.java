@@ -5,6 +5,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.progress.Grid;
 import fourfold.progress.Progress;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 
@@ -35,6 +36,7 @@ final class GridPage implements Page {
     private final Child child;
     private final Moments moments;
     private Steers steers;
+    private final Grid lastWeek;
     private Family chosen;
     private boolean wholeTable;
     private boolean askReset;
@@ -45,6 +47,7 @@ final class GridPage implements Page {
         this.child = child;
         this.moments = moments;
         this.steers = new Steers(records, child);
+        this.lastWeek = lastWeek();
         this.chosen = grid().shakiest().orElse(Family.of(2, 2));
         grid().shakiest()
                 .ifPresent(f -> steers.say("Shakiest now: " + f.low() + " × " + f.high() + ".   f practises it more"));
@@ -59,8 +62,21 @@ final class GridPage implements Page {
         }
     }
 
+    /** The levels of a week ago, under what the parent has chosen today. */
+    private Grid lastWeek() {
+        Instant then = moments.now().minus(Duration.ofDays(7));
+        Progress.Fold fold = Progress.Fold.ofLevels(steers.progress().steering());
+        records.read(child, answer -> {
+            if (answer.askedAt().isBefore(then)) {
+                fold.accept(answer);
+            }
+        });
+        Progress before = fold.progress();
+        return Grid.of(before, before.localDay(then));
+    }
+
     Grid grid() {
-        return Grid.of(progress(), progress().localDay(moments.now()));
+        return Grid.of(progress(), moments.now());
     }
 
     Progress progress() {
@@ -73,7 +89,7 @@ final class GridPage implements Page {
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, grid(), view, chosen, wholeTable).draw(child.name(), progress());
+        new StairsPicture(picture, words, grid(), lastWeek, view, chosen, wholeTable).draw(child.name(), progress());
         String line =
                 askReset ? "Begin " + scopeName() + " again? No answer is deleted.   y yes   n no" : steers.told();
         String table = "table of " + chosen.high();
@@ -83,6 +99,9 @@ final class GridPage implements Page {
                         "arrows move",
                         "Enter family page",
                         "v " + view.next().words(),
+                        "p plan",
+                        "w away from the screen",
+                        "m rates",
                         "d past drills",
                         "Esc back",
                         "f focus",
@@ -135,7 +154,13 @@ final class GridPage implements Page {
     }
 
     private Move letter(Key key, Instant at) {
-        if (key.is('d')) {
+        if (key.is('p')) {
+            return new Move.Open(new PlanPage(records, child, moments));
+        } else if (key.is('w')) {
+            return new Move.Open(new AwayPage(records, child, moments));
+        } else if (key.is('m')) {
+            return new Move.Open(new RatesPage(records, child));
+        } else if (key.is('d')) {
             return new Move.Open(new DrillsPage(records, child, moments));
         } else if (key.is('f')) {
             steers.focus(scope(), scopeName(), at);

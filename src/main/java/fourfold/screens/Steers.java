@@ -20,7 +20,7 @@ final class Steers {
     Steers(Records records, Child child) {
         this.records = records;
         this.child = child;
-        this.progress = records.levels(child);
+        this.progress = records.progress(child);
     }
 
     Progress progress() {
@@ -42,6 +42,11 @@ final class Steers {
         say(all ? name + ": no longer in focus." : name + ": practised more, until fluent.   u undo");
     }
 
+    /** Focus on all of these, whatever was before. */
+    void focusOn(List<Family> families, Instant at) {
+        keep(families, Deed.Focus::new, at);
+    }
+
     void hold(List<Family> families, String name, Instant at) {
         boolean all = families.stream().allMatch(f -> progress.isHeld(f));
         keep(families, all ? Deed.Release::new : Deed.Hold::new, at);
@@ -55,7 +60,7 @@ final class Steers {
 
     void open(int table, boolean open, Instant at) {
         records.keep(child, List.of(open ? new Deed.OpenTable(table) : new Deed.CloseTable(table)), at);
-        progress = records.levels(child);
+        progress = records.progress(child);
         say(
                 open
                         ? "Table " + table + " is open: its families come next.   u undo"
@@ -77,13 +82,13 @@ final class Steers {
             }
         }
         records.keep(child, back, at);
-        progress = records.levels(child);
+        progress = records.progress(child);
         say("Undone: " + Deeds.told(last.deed()) + (back.size() > 1 ? " and " + (back.size() - 1) + " more" : "")
                 + ".");
     }
 
     private void keep(List<Family> families, Function<Family, Deed> deed, Instant at) {
         records.keep(child, families.stream().map(deed).toList(), at);
-        progress = records.levels(child);
+        progress = records.progress(child);
     }
 }
