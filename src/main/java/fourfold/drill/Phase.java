@@ -85,7 +85,7 @@ public sealed interface Phase {
                     tries);
         }
 
-        /** The same prompt after a pause: to be painted again, and no longer timed. */
+        /** The same prompt after a pause, with what was typed: to be painted again, and no longer timed. */
         Asking afterPause() {
             return new Asking(
                     prompt,
@@ -93,7 +93,7 @@ public sealed interface Phase {
                     reason,
                     Optional.empty(),
                     Optional.empty(),
-                    "",
+                    typed,
                     Optional.empty(),
                     erasures,
                     true,
