@@ -5,8 +5,10 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import fourfold.facts.Sitting;
+import fourfold.progress.Filling;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
+import fourfold.progress.Timings;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.screens.Words;
@@ -99,6 +101,24 @@ final class Household implements Records {
         store.readAnswers(child.id(), both);
         both.finish();
         return fold.progress();
+    }
+
+    @Override
+    public Filling filling(Child child) {
+        return told(() -> {
+            Filling filling = new Filling();
+            store.readAnswers(child.id(), filling);
+            return filling;
+        });
+    }
+
+    @Override
+    public Timings timings(Child child) {
+        return told(() -> {
+            Timings timings = new Timings();
+            store.readAnswers(child.id(), timings);
+            return timings;
+        });
     }
 
     @Override

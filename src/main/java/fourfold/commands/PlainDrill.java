@@ -25,6 +25,7 @@ final class PlainDrill {
     private final Home home;
     private final Child child;
     private final Keeping keeping;
+    private final PlainWords words;
     private boolean stopped;
 
     PlainDrill(World world, Home home, Child child) {
@@ -32,23 +33,27 @@ final class PlainDrill {
         this.home = home;
         this.child = child;
         this.keeping = new Keeping(home.records());
+        this.words = new PlainWords(home.records().words());
     }
 
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     void run(Drill ready) throws IOException {
-        say(PlainWords.hello(child.name(), ready.sitting().planned()));
+        say(words.hello(child.name(), ready.sitting().planned()));
         ClockAdvice.of(ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {
             drill = turn(drill);
         }
         if (keeping.isBehind() && !keeping.tryNow(now())) {
-            say(PlainWords.lost(keeping.answers()));
+            say(words.lost(keeping.answers()));
             home.records().tellParent(keeping.loss());
             return;
         }
         if (drill.phase() instanceof Phase.Finished finished) {
-            say(PlainWords.summary(finished.summary(), child.name()));
+            say(words.summary(finished.summary()));
+            say(List.of(
+                    words.say("plain.stairs", home.records().filling(child).begun()),
+                    words.say("plain.see", PlainText.safe(child.name()))));
         }
         home.records().ended(drill.sitting(), now()).ifPresent(advice -> say(List.of(PlainText.safe(advice))));
     }
@@ -56,15 +61,19 @@ final class PlainDrill {
     private Drill turn(Drill drill) throws IOException {
         Phase phase = drill.phase();
         if (phase instanceof Phase.Right right) {
-            say(List.of(PlainWords.right(right.answer())));
+            say(List.of(words.right(right.answer())));
             return on(drill, new Event.Tick(right.until()));
         }
         if (phase instanceof Phase.Meeting meeting) {
-            say(PlainWords.meeting(meeting.family()));
-        } else if (phase instanceof Phase.Paused) {
-            say(List.of(PlainWords.PAUSE));
+            say(words.meeting(meeting));
+        } else if (phase instanceof Phase.Paused paused) {
+            say(List.of(words.say(paused.byItself() ? "plain.away" : "plain.pause")));
+        } else if (phase instanceof Phase.HandsOff) {
+            say(List.of(words.say("plain.handsoff")));
+        } else if (phase instanceof Phase.OneMinute) {
+            say(List.of(words.say("plain.minute")));
         } else if (phase instanceof Asking asking) {
-            say(List.of(PlainWords.ask(asking)));
+            say(List.of(words.ask(asking)));
         }
         Drill shown = on(drill, new Event.Painted(now()));
         home.moments().sleptSince(NEVER);
@@ -92,7 +101,8 @@ final class PlainDrill {
         }
         Optional<String> digits = digits(line);
         if (digits.isEmpty() || (digits.get().isEmpty() && asking.isInView())) {
-            say(List.of(digits.isEmpty() ? PlainWords.DIGITS_ONLY : PlainWords.NUMBER_FIRST));
+            say(List.of(
+                    digits.isEmpty() ? words.say("plain.digits", Answer.LONGEST_TYPED) : words.say("plain.number")));
             return drill;
         }
         return on(afterAbsence(drill, asking, at), new Event.Line(digits.get(), at));
@@ -133,7 +143,7 @@ final class PlainDrill {
         Step step = drill.on(event);
         boolean kept = keeping.keep(step.effects(), event.at());
         while (!kept && !keeping.isGoingOn()) {
-            say(PlainWords.notKept(keeping.reason()));
+            say(words.notKept(keeping.reason()));
             Optional<String> typed = line();
             if (typed.isEmpty() || typed.get().equalsIgnoreCase("q")) {
                 stopped = true;

@@ -1,124 +1,154 @@
 package fourfold.commands;
 
+import fourfold.drill.Depiction;
+import fourfold.drill.Help;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Summary;
 import fourfold.export.PlainText;
 import fourfold.facts.Answer;
-import fourfold.facts.Fact;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.screens.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a plain drill says: whole sentences, with signs in words, for the ear and the fingertip as much as the eye. */
 final class PlainWords {
-    static final String PAUSE = "Pause. The clock stands still. Press Enter to go on, or type q to stop for today.";
-    static final String READY = "When you are ready, press Enter.";
-    static final String DIGITS_ONLY =
-            "Please type digits only, at most " + Answer.LONGEST_TYPED + ". Nothing was counted.";
+    private final Words words;
 
-    static final String NUMBER_FIRST = "Please type the number, then press Enter.";
-
-    private PlainWords() {}
-
-    static List<String> hello(String name, Duration planned) {
-        return List.of(
-                "Hello " + PlainText.safe(name) + ". This drill lasts about " + minutes(planned) + ".",
-                "Type each answer and press Enter. Press Enter alone to be shown the answer.",
-                "Type p for a pause, or q to stop for today. Your answers are kept as you go.");
+    PlainWords(Words words) {
+        this.words = words;
     }
 
-    static String ask(Asking asking) {
-        String nearly = asking.tries() > 0 ? "Nearly. " : "";
-        if (!(asking.prompt() instanceof Question question)) {
-            return nearly + "Type the number " + asking.prompt().expected() + ".";
+    String say(String key, Object... gaps) {
+        return words.say(key, gaps);
+    }
+
+    List<String> hello(String name, Duration planned) {
+        return List.of(
+                say("plain.hello", PlainText.safe(name), words.minutes(planned)), say("plain.how"), say("plain.keys"));
+    }
+
+    String ask(Asking asking) {
+        String nearly = asking.tries() > 0 ? say("plain.nearly") + " " : "";
+        if (asking.question().isEmpty()) {
+            return nearly + say("plain.copy", asking.prompt().expected());
         }
+        Question question = asking.question().get();
         if (!asking.isInView()) {
-            return "What is " + asked(question) + "?";
+            String hurry = asking.reason() == Phase.Reason.NO_HURRY ? say("drill.nohurry") + " " : "";
+            return hurry
+                    + (asking.prompt() instanceof MissingFactor hidden
+                            ? say("plain.ask.factor", hidden.known(), hidden.product())
+                            : say("plain.ask", asked(question)));
         }
-        String type = " Type " + question.expected() + ".";
+        String type = " " + say("plain.type", question.expected());
         if (asking.tries() > 0 || asking.reason() == Phase.Reason.MEETING) {
-            return nearly + told(question.fact()) + "." + type;
+            return nearly + sentence(told(asking)) + type;
         }
-        String begin =
-                asking.reason() == Phase.Reason.PUTTING_RIGHT ? "It is " + question.expected() + ". " : "Here it is. ";
-        return begin + rows(question) + ", so " + told(question.fact()) + "." + type;
+        String mixup = asking.help()
+                .mixup()
+                .flatMap(m -> words.mixup(m, this::asked))
+                .map(m -> m + " ")
+                .orElse("");
+        String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
+                ? say("plain.itis", question.expected())
+                : say("plain.hereitis");
+        String bridge =
+                asking.help().hint().map(h -> " " + words.hint(h, this::told)).orElse("");
+        return mixup + begin + " " + because(asking, question) + bridge + type;
     }
 
-    static List<String> meeting(Family family) {
+    /** The fact with its picture in words, where there is one. */
+    private String because(Asking asking, Question question) {
+        Help help = asking.help();
+        return sentence(
+                help.depiction().isEmpty()
+                        ? told(asking)
+                        : say("plain.so", picture(help.depiction().get(), question), told(asking)));
+    }
+
+    List<String> meeting(Phase.Meeting meeting) {
+        Family family = meeting.family();
         List<String> lines = new ArrayList<>();
-        lines.add("Here is a new family: " + family.low() + ", " + family.high() + " and " + family.product() + ".");
-        lines.add(rows(family.low(), family.high()) + ".");
-        family.facts().forEach(fact -> lines.add(told(fact) + "."));
-        lines.add(READY);
+        lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
+        meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
+        family.questions().forEach(question -> lines.add(sentence(told(question))));
+        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::told)));
+        lines.add(say("plain.ready"));
         return lines;
     }
 
-    static String right(Answer answer) {
-        return "Right." + answer.question().map(q -> " " + told(q.fact()) + ".").orElse("");
+    String right(Answer answer) {
+        return say("plain.right")
+                + answer.question().map(q -> " " + sentence(told(q))).orElse("");
     }
 
-    static List<String> notKept(String reason) {
-        return List.of(
-                "The last answer is not kept yet. It is not your fault. Please fetch a grown-up.",
-                PlainText.safe(reason),
-                "Press Enter to try again, g to go on all the same, or q to stop for today without it.");
+    List<String> notKept(String reason) {
+        return List.of(say("plain.notkept"), PlainText.safe(reason), say("plain.trouble"));
     }
 
-    static List<String> lost(int answers) {
-        return List.of("You did well. " + (answers == 1 ? "1 answer" : answers + " answers")
-                + " could not be kept. It is not your fault. Please fetch a grown-up.");
+    List<String> lost(int answers) {
+        return List.of(say("plain.lost", words.counted("count.answers", answers, answers)));
     }
 
-    static List<String> summary(Summary summary, String name) {
+    List<String> summary(Summary summary) {
         List<String> lines = new ArrayList<>();
-        lines.add("You practised for " + minutes(summary.practised()) + ".");
-        lines.add(
-                summary.asked() == 0
-                        ? "No questions this time."
-                        : summary.right() + " of " + summary.asked() + " answers came right from memory.");
-        if (!summary.met().isEmpty()) {
-            lines.add("New today: " + families(summary.met()) + ".");
-        }
-        if (!summary.firmer().isEmpty()) {
-            lines.add("Firmer than before: " + families(summary.firmer()) + ".");
-        }
-        lines.add("Everything is kept. See you next time, " + PlainText.safe(name) + ".");
+        lines.add(say("plain.practised", words.minutes(summary.practised())));
+        lines.add(summary.asked() == 0 ? say("summary.none") : say("summary.right", summary.right(), summary.asked()));
+        summary.timing()
+                .ifPresent(t -> lines.add(say(
+                        t.operation() == Operation.MULTIPLY ? "summary.timed.products" : "summary.timed.quotients",
+                        Math.round(t.rates().factsPerMinute()),
+                        Math.round(t.rates().digitsPerMinute()))));
+        add(lines, "summary.met", summary.met());
+        add(lines, "summary.firmer", summary.firmer());
+        add(lines, "summary.quicker", summary.quicker());
+        add(lines, "summary.again", summary.again());
+        summary.next().ifPresent(f -> add(lines, "summary.next", List.of(f)));
         return lines;
     }
 
-    private static String minutes(Duration time) {
-        long minutes = time.plusSeconds(30).toMinutes();
-        return minutes < 1 ? "less than a minute" : minutes == 1 ? "1 minute" : minutes + " minutes";
+    private void add(List<String> lines, String key, List<Family> families) {
+        if (!families.isEmpty()) {
+            lines.add(say(key, families.stream().map(this::name).collect(Collectors.joining(", "))));
+        }
     }
 
-    private static String families(List<Family> families) {
-        return families.stream().map(f -> f.low() + " times " + f.high()).collect(Collectors.joining(", "));
+    private String name(Family family) {
+        return asked(Question.product(family.low(), family.high()));
     }
 
-    private static String asked(Question question) {
-        return question.left()
-                + (question.operation() == Operation.MULTIPLY ? " times " : " divided by ")
-                + question.right();
+    private String asked(Question question) {
+        return say(
+                question.operation() == Operation.MULTIPLY ? "plain.times" : "plain.divided",
+                question.left(),
+                question.right());
     }
 
-    private static String told(Fact fact) {
-        Question question = new Question(fact.operation(), fact.left(), fact.right());
-        return asked(question) + " is " + question.expected();
+    /** The fact a prompt belongs to: a hidden factor is told as the product it stands in. */
+    private String told(Asking asking) {
+        return asking.prompt() instanceof MissingFactor hidden
+                ? told(Question.product(hidden.known(), hidden.expected()))
+                : told(asking.question().orElseThrow());
     }
 
-    /** The picture of a question in words; a division looks at the rows of its product. */
-    private static String rows(Question question) {
-        return question.operation() == Operation.MULTIPLY
-                ? rows(question.left(), question.right())
-                : rows(question.right(), question.expected());
+    private String told(Question question) {
+        return say("plain.is", asked(question), question.expected());
     }
 
-    private static String rows(int rows, int inEach) {
-        return (rows == 1 ? "1 row of " + inEach + " makes " : rows + " rows of " + inEach + " make ") + rows * inEach;
+    /** A question's picture in words. */
+    private String picture(Depiction depiction, Question question) {
+        return words.picture(depiction, question);
+    }
+
+    private static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
     }
 }

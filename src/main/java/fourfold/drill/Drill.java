@@ -2,19 +2,24 @@ package fourfold.drill;
 
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Phase.Finished;
+import fourfold.drill.Phase.HandsOff;
 import fourfold.drill.Phase.Meeting;
+import fourfold.drill.Phase.OneMinute;
 import fourfold.drill.Phase.Paused;
 import fourfold.drill.Phase.Ready;
 import fourfold.drill.Phase.Reason;
 import fourfold.drill.Phase.Right;
 import fourfold.facts.Answer;
 import fourfold.facts.Family;
-import fourfold.facts.NumberToCopy;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
+import fourfold.progress.DrillSoFar;
+import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
@@ -22,12 +27,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 
 /**
  * One sitting of a child. Immutable: {@link #on} gives the next drill and what must be kept before it counts.
  *
  * <p>Numbers to copy, then turns from the scheduler until it has none left. A wrong or missing answer from memory is
  * followed by the right fact, typed once with the answer in view. Two missing answers in a row make a pause.
+ * Many keys at once are asked about, and a child who races with errors hears once that there is no hurry.
  */
 public final class Drill {
     /** How long a right answer stands before the next question (our own choice). */
@@ -36,6 +43,9 @@ public final class Drill {
     /** Enter with nothing typed means "show me" only this long after the question (our own choice). */
     static final Duration SHOW_ME_AFTER = Duration.ofMillis(1500);
 
+    /** So long no key may come before Enter goes on after too many keys at once (our own choice). */
+    static final Duration HANDS_REST = Duration.ofMillis(1200);
+
     /** After so many slips in typing what is in view the drill goes on all the same. */
     private static final int MOST_TRIES = 3;
 
@@ -43,9 +53,8 @@ public final class Drill {
     private final Progress progress;
     private final Scheduler scheduler;
     private final Surface surface;
-    private final List<NumberToCopy> toCopy;
-    private final List<Question> toMeet;
-    private final int missingInARow;
+    private final Ahead ahead;
+    private final Noticed noticed;
     private final Phase phase;
 
     private Drill(
@@ -53,17 +62,15 @@ public final class Drill {
             Progress progress,
             Scheduler scheduler,
             Surface surface,
-            List<NumberToCopy> toCopy,
-            List<Question> toMeet,
-            int missingInARow,
+            Ahead ahead,
+            Noticed noticed,
             Phase phase) {
         this.before = before;
         this.progress = progress;
         this.scheduler = scheduler;
         this.surface = surface;
-        this.toCopy = toCopy;
-        this.toMeet = toMeet;
-        this.missingInARow = missingInARow;
+        this.ahead = ahead;
+        this.noticed = noticed;
         this.phase = phase;
     }
 
@@ -81,9 +88,8 @@ public final class Drill {
                 progress.beginning(sitting),
                 scheduler,
                 surface,
-                WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed()),
-                List.of(),
-                0,
+                Ahead.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed())),
+                Noticed.NOTHING,
                 new Ready());
     }
 
@@ -99,12 +105,16 @@ public final class Drill {
 
     /** Whose drill it is. */
     public Sitting sitting() {
-        return progress.drill().orElseThrow().sitting();
+        return soFar().sitting();
     }
 
     /** Whether the drill is over. */
     public boolean isFinished() {
         return phase instanceof Finished;
+    }
+
+    private DrillSoFar soFar() {
+        return progress.drill().orElseThrow();
     }
 
     /** What follows from an event. Events that mean nothing in the present phase change nothing. */
@@ -118,11 +128,23 @@ public final class Drill {
         if (phase instanceof Paused paused) {
             return onPaused(paused, event);
         }
-        if (event instanceof Event.Pause && !isFinished()) {
-            return Step.to(with(new Paused(phase, event.at(), false)));
+        if (phase instanceof HandsOff handsOff) {
+            return onHandsOff(handsOff, event);
         }
+        if (event instanceof Event.Pause && !isFinished()) {
+            return Step.to(
+                    phase instanceof OneMinute ? finished(event.at()) : with(new Paused(phase, event.at(), false)));
+        }
+        Step step = onOpen(event);
+        return isKey(event) ? noticing(step, event) : step;
+    }
+
+    private Step onOpen(Event event) {
         if (phase instanceof Meeting meeting) {
-            return event instanceof Event.Enter ? Step.to(typeNextFact(meeting.family(), event.at())) : Step.to(this);
+            return event instanceof Event.Enter ? Step.to(onMeeting(meeting, event.at())) : Step.to(this);
+        }
+        if (phase instanceof OneMinute) {
+            return event instanceof Event.Enter ? Step.to(goOn(event.at())) : Step.to(this);
         }
         if (phase instanceof Asking asking) {
             return onAsking(asking, event);
@@ -135,6 +157,31 @@ public final class Drill {
         return Step.to(this);
     }
 
+    private static boolean isKey(Event event) {
+        return event instanceof Event.Digit
+                || event instanceof Event.Stray
+                || event instanceof Event.Enter
+                || event instanceof Event.Erase;
+    }
+
+    /** Counts keys that changed nothing; many of them at once are asked about. */
+    private Step noticing(Step step, Event event) {
+        Instant at = event.at();
+        Drill next = step.next();
+        boolean nothingToErase = event instanceof Event.Erase
+                && phase instanceof Asking asking
+                && asking.typed().isEmpty();
+        boolean idle = (next.phase.equals(phase) || nothingToErase) && !isFinished();
+        Drill counted = next.with(idle ? next.noticed.idleKey(at) : next.noticed.meantKey());
+        return counted.noticed.isMashing()
+                ? new Step(counted.handsOff(at), step.effects())
+                : new Step(counted, step.effects());
+    }
+
+    private Drill handsOff(Instant at) {
+        return with(noticed.meantKey()).with(new HandsOff(phase, at, at));
+    }
+
     private Step onReady(Event event) {
         if (event instanceof Event.Pause) {
             return Step.to(finished(event.at()));
@@ -144,29 +191,44 @@ public final class Drill {
         }
         // Waiting for the child to begin is no practice.
         Duration waited = atLeastZero(Duration.between(sitting().startedAt(), event.at()));
-        Drill begun = withProgress(progress.pausedFor(waited), missingInARow);
-        return Step.to(begun.goOn(event.at()), new Effect.Begin(sitting()));
+        return Step.to(with(progress.pausedFor(waited)).goOn(event.at()), new Effect.Begin(sitting()));
     }
 
     private Step onPaused(Paused paused, Event event) {
         if (event instanceof Event.Pause) {
-            return Step.to(leavePause(paused, event.at()).finished(event.at()));
+            return Step.to(rested(paused.since(), event.at()).finished(event.at()));
         }
-        if (!(event instanceof Event.Enter)) {
-            return Step.to(this);
-        }
-        Drill resumed = leavePause(paused, event.at());
-        Phase phaseAgain = paused.resumed();
-        if (phaseAgain instanceof Asking asking) {
-            phaseAgain = asking.afterPause();
-        } else if (phaseAgain instanceof Right right) {
-            phaseAgain = new Right(right.answer(), event.at().plus(RIGHT_STANDS));
-        }
-        return Step.to(resumed.with(phaseAgain));
+        return event instanceof Event.Enter
+                ? Step.to(rested(paused.since(), event.at()).resume(paused.resumed(), event.at()))
+                : Step.to(this);
     }
 
-    private Drill leavePause(Paused paused, Instant at) {
-        return withProgress(progress.pausedFor(atLeastZero(Duration.between(paused.since(), at))), 0);
+    private Step onHandsOff(HandsOff handsOff, Event event) {
+        Instant at = event.at();
+        if (event instanceof Event.Pause) {
+            return Step.to(rested(handsOff.since(), at).finished(at));
+        }
+        boolean rested = Duration.between(handsOff.lastKeyAt(), at).compareTo(HANDS_REST) >= 0;
+        if (event instanceof Event.Enter && rested) {
+            return Step.to(rested(handsOff.since(), at).resume(handsOff.resumed(), at));
+        }
+        return Step.to(isKey(event) ? with(new HandsOff(handsOff.resumed(), handsOff.since(), at)) : this);
+    }
+
+    private Drill rested(Instant since, Instant at) {
+        return with(progress.pausedFor(atLeastZero(Duration.between(since, at))))
+                .with(noticed.withMissing(0));
+    }
+
+    private Drill resume(Phase again, Instant at) {
+        if (again instanceof Asking asking) {
+            return with(asking.afterPause());
+        }
+        return with(again instanceof Right right ? new Right(right.answer(), at.plus(RIGHT_STANDS)) : again);
+    }
+
+    private Drill onMeeting(Meeting meeting, Instant at) {
+        return meeting.isWhole() ? typeNextFact(meeting.family(), at) : with(meeting.grow());
     }
 
     private Step onAsking(Asking asking, Event event) {
@@ -209,21 +271,25 @@ public final class Drill {
     }
 
     private Step answered(Asking asking, Instant at, boolean waitedFor) {
-        Answer answer = Answering.answer(asking, at, progress.drill().orElseThrow(), surface);
+        Answer answer = Answering.answer(asking, at, soFar(), surface);
         // Digits that nobody ended with Enter are an absence as well: a book may lie on the keys.
-        int missing = waitedFor ? missingInARow + 1 : 0;
-        Drill after = withProgress(progress.after(answer), missing);
-        return Step.to(after.follow(asking, answer, at), new Effect.Keep(answer));
+        int missing = waitedFor ? noticed.missingInARow() + 1 : 0;
+        Drill after = with(progress.after(answer)).with(noticed.withMissing(missing));
+        return Step.to(after.follow(asking, answer, progress, at), new Effect.Keep(answer));
     }
 
-    private Drill follow(Asking asking, Answer answer, Instant at) {
-        if (missingInARow >= 2) {
-            return with(new Paused(afterAnswer(asking, answer, at).phase, at, true));
+    private Drill follow(Asking asking, Answer answer, Progress asItWas, Instant at) {
+        Drill next = afterAnswer(asking, answer, asItWas, at);
+        if (noticed.missingInARow() >= 2) {
+            return next.with(new Paused(next.phase, at, true));
         }
-        return afterAnswer(asking, answer, at);
+        return !next.isFinished() && Noticed.areUnread(soFar()) ? next.handsOff(at) : next;
     }
 
-    private Drill afterAnswer(Asking asking, Answer answer, Instant at) {
+    private Drill afterAnswer(Asking asking, Answer answer, Progress asItWas, Instant at) {
+        if (answer.purpose() == Purpose.TIMED) {
+            return goOn(at);
+        }
         if (answer.isCorrect()) {
             return with(new Right(answer, at.plus(RIGHT_STANDS)));
         }
@@ -232,55 +298,63 @@ public final class Drill {
             return again ? with(asking.onceMore()) : goOn(at);
         }
         Reason reason = answer.isMissing() ? Reason.SHOWN : Reason.PUTTING_RIGHT;
-        return with(Asking.fresh(asking.prompt(), Purpose.INTRODUCE, reason));
+        return with(Asking.fresh(asking.prompt(), Purpose.INTRODUCE, reason, Help.after(answer, asItWas)));
     }
 
-    /** To the next thing: another number to copy, another fact of a new family, or the scheduler's next turn. */
+    /** To the next thing: what is settled already, or the scheduler's next turn, or at last a timing. */
     private Drill goOn(Instant at) {
-        if (!toCopy.isEmpty()) {
-            Prompt next = toCopy.get(0);
-            return new Drill(
-                    before,
-                    progress,
-                    scheduler,
-                    surface,
-                    toCopy.subList(1, toCopy.size()),
-                    toMeet,
-                    missingInARow,
-                    Asking.fresh(next, Purpose.COPY, Reason.WARMING_UP));
+        if (!ahead.toCopy().isEmpty()) {
+            return with(ahead.afterCopy()).with(Asking.fresh(ahead.toCopy().get(0), Purpose.COPY, Reason.WARMING_UP));
         }
-        if (!toMeet.isEmpty()) {
-            return typeNextFact(toMeet.get(0).family(), at);
+        if (!ahead.toMeet().isEmpty()) {
+            return typeNextFact(ahead.toMeet().get(0).family(), at);
+        }
+        if (ahead.timed()) {
+            return ahead.toTime().isEmpty() || Timing.isOver(soFar())
+                    ? finished(at)
+                    : with(ahead.afterTimed()).with(Asking.fresh(ahead.toTime().get(0), Purpose.TIMED, Reason.TIMED));
         }
         Optional<Turn> turn = scheduler.next(progress, at, sitting().seed());
-        if (turn.isEmpty()) {
-            return finished(at);
-        }
-        Question question = turn.get().question();
-        if (turn.get().purpose() == Purpose.INTRODUCE) {
-            return meeting(question.family());
-        }
-        return with(Asking.fresh(question, turn.get().purpose(), Reason.RECALL));
+        return turn.isEmpty() ? atLast(at) : ask(turn.get());
     }
 
-    private Drill meeting(Family family) {
-        return new Drill(
-                before, progress, scheduler, surface, toCopy, family.questions(), missingInARow, new Meeting(family));
+    private Drill ask(Turn turn) {
+        if (turn.purpose() == Purpose.INTRODUCE) {
+            Family family = turn.question().family();
+            Ahead meeting = ahead.meeting(family, progress);
+            // Plain lines tell the whole picture at once.
+            int grown = surface == Surface.PLAIN ? family.low() : 1;
+            return with(meeting)
+                    .with(new Meeting(family, meeting.picture(), Hint.to(turn.question(), progress), grown));
+        }
+        boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
+        Drill told = tell ? with(noticed.said(soFar().turns())) : this;
+        return told.with(Asking.fresh(form(turn.question()), turn.purpose(), tell ? Reason.NO_HURRY : Reason.RECALL));
+    }
+
+    /** A division may be asked as a missing factor: every third one where the parent wants it (our own choice). */
+    private Prompt form(Question question) {
+        boolean hidden = question.operation() == Operation.DIVIDE
+                && progress.steering().settings().missingFactors()
+                && new SplittableRandom(sitting().seed() + soFar().turns()).nextInt(3) == 0;
+        return hidden ? new MissingFactor(question) : question;
     }
 
     private Drill typeNextFact(Family family, Instant at) {
-        if (toMeet.isEmpty() || !toMeet.get(0).family().equals(family)) {
+        if (ahead.toMeet().isEmpty() || !ahead.toMeet().get(0).family().equals(family)) {
             return goOn(at);
         }
-        return new Drill(
-                before,
-                progress,
-                scheduler,
-                surface,
-                toCopy,
-                toMeet.subList(1, toMeet.size()),
-                missingInARow,
-                Asking.fresh(toMeet.get(0), Purpose.INTRODUCE, Reason.MEETING));
+        Help help = new Help(ahead.picture(), Optional.empty(), Optional.empty());
+        return with(ahead.afterMeeting())
+                .with(Asking.fresh(ahead.toMeet().get(0), Purpose.INTRODUCE, Reason.MEETING, help));
+    }
+
+    /** The planned minutes are over and nothing is owed: a one-minute timing is offered if there is to be one. */
+    private Drill atLast(Instant at) {
+        List<Question> timing = Timing.questions(progress, at, sitting().seed());
+        return timing.isEmpty()
+                ? finished(at)
+                : with(ahead.timing(timing)).with(new OneMinute(timing.get(0).operation()));
     }
 
     private Drill finished(Instant at) {
@@ -288,11 +362,19 @@ public final class Drill {
     }
 
     private Drill with(Phase next) {
-        return new Drill(before, progress, scheduler, surface, toCopy, toMeet, missingInARow, next);
+        return new Drill(before, progress, scheduler, surface, ahead, noticed, next);
     }
 
-    private Drill withProgress(Progress next, int missing) {
-        return new Drill(before, next, scheduler, surface, toCopy, toMeet, missing, phase);
+    private Drill with(Progress next) {
+        return new Drill(before, next, scheduler, surface, ahead, noticed, phase);
+    }
+
+    private Drill with(Ahead next) {
+        return new Drill(before, progress, scheduler, surface, next, noticed, phase);
+    }
+
+    private Drill with(Noticed next) {
+        return new Drill(before, progress, scheduler, surface, ahead, next, phase);
     }
 
     static Duration atLeastZero(Duration duration) {

@@ -29,6 +29,9 @@ public sealed interface Event {
         }
     }
 
+    /** A key that means nothing in a drill. */
+    record Stray(Instant at) implements Event {}
+
     /** Backspace. */
     record Erase(Instant at) implements Event {}
 

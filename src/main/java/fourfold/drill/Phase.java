@@ -2,9 +2,12 @@ package fourfold.drill;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.progress.Hint;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -14,8 +17,25 @@ public sealed interface Phase {
     /** The drill is ready; Enter begins it. */
     record Ready() implements Phase {}
 
-    /** A new family with its picture; Enter goes on to typing its facts. */
-    record Meeting(Family family) implements Phase {}
+    /**
+     * A new family with its picture, which grows by a row, a jump or a part at each Enter; then Enter goes on to typing
+     * its facts.
+     *
+     * @param family the family
+     * @param depiction its picture; empty where the parent wants none
+     * @param hint a way to the product from facts the child knows
+     * @param grown how many of the picture's groups stand there, 1 to the smaller factor
+     */
+    record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown) implements Phase {
+        Meeting grow() {
+            return new Meeting(family, depiction, hint, grown + 1);
+        }
+
+        /** Whether the whole picture stands there. */
+        public boolean isWhole() {
+            return grown >= family.low() || depiction.isEmpty();
+        }
+    }
 
     /** Something to type. */
     record Asking(
@@ -28,12 +48,28 @@ public sealed interface Phase {
             Optional<Duration> firstKey,
             int erasures,
             boolean interrupted,
-            int tries)
+            int tries,
+            Help help)
             implements Phase {
         /** A prompt that is about to be shown. */
         static Asking fresh(Prompt prompt, Purpose purpose, Reason reason) {
+            return fresh(prompt, purpose, reason, Help.NONE);
+        }
+
+        /** A prompt that is about to be shown with its answer in view and help beside it. */
+        static Asking fresh(Prompt prompt, Purpose purpose, Reason reason, Help help) {
             return new Asking(
-                    prompt, purpose, reason, Optional.empty(), Optional.empty(), "", Optional.empty(), 0, false, 0);
+                    prompt,
+                    purpose,
+                    reason,
+                    Optional.empty(),
+                    Optional.empty(),
+                    "",
+                    Optional.empty(),
+                    0,
+                    false,
+                    0,
+                    help);
         }
 
         /** Whether the child sees what to type. */
@@ -52,7 +88,8 @@ public sealed interface Phase {
                     firstKey,
                     erasures,
                     interrupted,
-                    tries);
+                    tries,
+                    help);
         }
 
         Asking typed(String digits, Instant at) {
@@ -60,13 +97,23 @@ public sealed interface Phase {
                     ? firstKey
                     : shownAt.map(shown -> Drill.atLeastZero(Duration.between(shown, at)));
             return new Asking(
-                    prompt, purpose, reason, shownAt, Optional.of(at), digits, first, erasures, interrupted, tries);
+                    prompt,
+                    purpose,
+                    reason,
+                    shownAt,
+                    Optional.of(at),
+                    digits,
+                    first,
+                    erasures,
+                    interrupted,
+                    tries,
+                    help);
         }
 
         /** A whole line at once: when its first digit was typed is not known. */
         Asking line(String digits) {
             return new Asking(
-                    prompt, purpose, reason, shownAt, lastKeyAt, digits, Optional.empty(), 0, interrupted, tries);
+                    prompt, purpose, reason, shownAt, lastKeyAt, digits, Optional.empty(), 0, interrupted, tries, help);
         }
 
         Asking erased(Instant at) {
@@ -82,7 +129,8 @@ public sealed interface Phase {
                     firstKey,
                     erasures + more,
                     interrupted,
-                    tries);
+                    tries,
+                    help);
         }
 
         /** The same prompt after a pause, with what was typed: to be painted again, and no longer timed. */
@@ -97,7 +145,8 @@ public sealed interface Phase {
                     Optional.empty(),
                     erasures,
                     true,
-                    tries);
+                    tries,
+                    help);
         }
 
         /** The same prompt once more after a slip in typing what is in view. */
@@ -112,7 +161,8 @@ public sealed interface Phase {
                     Optional.empty(),
                     0,
                     false,
-                    tries + 1);
+                    tries + 1,
+                    help);
         }
     }
 
@@ -124,6 +174,10 @@ public sealed interface Phase {
         MEETING,
         /** A question from memory. */
         RECALL,
+        /** A question from memory, after some that were raced through with errors. */
+        NO_HURRY,
+        /** A question of a one-minute timing. */
+        TIMED,
         /** The right fact after an error, in view, typed once. */
         PUTTING_RIGHT,
         /** The right fact after no answer, in view, typed once. */
@@ -136,13 +190,25 @@ public sealed interface Phase {
     /** Nothing moves; Enter goes on with {@code resumed}. */
     record Paused(Phase resumed, Instant since, boolean byItself) implements Phase {}
 
+    /** Too many keys came at once. When the hands have come to rest, Enter goes on with {@code resumed}. */
+    record HandsOff(Phase resumed, Instant since, Instant lastKeyAt) implements Phase {}
+
+    /** A one-minute timing is offered; Enter begins it, pause leaves it out. */
+    record OneMinute(Operation operation) implements Phase {}
+
     /** The drill is over. */
     record Finished(Summary summary) implements Phase {}
 
-    /** The question on the screen, if there is one. */
+    /** The question on the screen in whichever form, if there is one. */
     default Optional<Question> question() {
-        return this instanceof Asking asking && asking.prompt() instanceof Question q
-                ? Optional.of(q)
-                : Optional.empty();
+        return this instanceof Asking asking ? questionOf(asking.prompt()) : Optional.empty();
+    }
+
+    /** The question behind a prompt, if it is no number to copy. */
+    static Optional<Question> questionOf(Prompt prompt) {
+        if (prompt instanceof Question question) {
+            return Optional.of(question);
+        }
+        return prompt instanceof MissingFactor hidden ? Optional.of(hidden.quotient()) : Optional.empty();
     }
 }

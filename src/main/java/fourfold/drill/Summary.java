@@ -3,34 +3,61 @@ package fourfold.drill;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
+import fourfold.progress.Rates;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a drill came to, compared only with the child's own past.
  *
  * @param practised time practised, pauses left out
- * @param asked questions asked from memory
+ * @param asked questions asked from memory, those of a timing left out
  * @param right how many of them were right
  * @param families how many families they came from
  * @param met families met for the first time
  * @param firmer families whose level rose
+ * @param quicker families answered clearly quicker than in the child's own last weeks
+ * @param again families missed in this drill; they come again next time
+ * @param next the family that is to be met next, if there is one
+ * @param timing the rates of a one-minute timing, if one was taken
  */
-public record Summary(Duration practised, int asked, int right, int families, List<Family> met, List<Family> firmer) {
+public record Summary(
+        Duration practised,
+        int asked,
+        int right,
+        int families,
+        List<Family> met,
+        List<Family> firmer,
+        List<Family> quicker,
+        List<Family> again,
+        Optional<Family> next,
+        Optional<Timed> timing) {
+    /** A timing's operation and rates. */
+    public record Timed(Operation operation, Rates rates) {}
+
     public Summary {
         met = List.copyOf(met);
         firmer = List.copyOf(firmer);
+        quicker = List.copyOf(quicker);
+        again = List.copyOf(again);
     }
 
     /** The summary of the drill in {@code after}, which began from {@code before}. */
     static Summary of(Progress before, Progress after, Instant at) {
         DrillSoFar drill = after.drill().orElseThrow();
-        List<Answer> fromMemory =
-                drill.answers().stream().filter(a -> a.purpose().isFromMemory()).toList();
+        List<Answer> answers = drill.answers();
+        List<Answer> fromMemory = answers.stream()
+                .filter(a -> a.purpose().isFromMemory() && a.purpose() != fourfold.facts.Purpose.TIMED)
+                .toList();
         List<Family> met = new ArrayList<>();
         List<Family> firmer = new ArrayList<>();
         for (Family family : Families.all()) {
@@ -48,10 +75,30 @@ public record Summary(Duration practised, int asked, int right, int families, Li
                 (int) fromMemory.stream().filter(Answer::isCorrect).count(),
                 (int) fromMemory.stream()
                         .flatMap(a -> a.question().stream())
-                        .map(q -> q.family())
+                        .map(Question::family)
                         .distinct()
                         .count(),
                 met,
-                firmer);
+                firmer,
+                Gains.quicker(before, answers),
+                again(fromMemory),
+                after.nextNew(),
+                Timing.answers(drill).map(Summary::timed));
+    }
+
+    private static List<Family> again(List<Answer> fromMemory) {
+        Set<Family> missed = new LinkedHashSet<>();
+        for (Answer answer : fromMemory) {
+            Family family = answer.question().orElseThrow().family();
+            if (!answer.isCorrect()) {
+                missed.add(family);
+            }
+        }
+        return List.copyOf(missed);
+    }
+
+    private static Timed timed(List<Answer> answers) {
+        Operation operation = answers.get(0).question().orElseThrow().operation();
+        return new Timed(operation, Rates.of(answers, operation));
     }
 }

@@ -121,6 +121,11 @@ final class Asked {
         return owedSince[family.index()];
     }
 
+    /** The family owes no inverse after all. */
+    void forgive(int family) {
+        owedSince[family] = NEVER;
+    }
+
     /** Families whose facts were typed with the answer in view in this drill, newest first. */
     List<Family> inView() {
         return introduced;

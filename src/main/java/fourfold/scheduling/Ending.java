@@ -55,17 +55,19 @@ final class Ending {
         return best;
     }
 
+    /** The surest division that may stand between; a neighbour, and at last one that rests, rather than no inverse. */
     private Optional<Turn> between() {
         int best = -1;
         double surest = Double.NEGATIVE_INFINITY;
-        for (int pass = 0; pass < 2 && best < 0; pass++) {
+        for (int pass = 0; pass < 3 && best < 0; pass++) {
             for (int t = Families.COUNT; t < Trace.COUNT; t++) {
                 int f = Situation.familyOf(t);
                 boolean may = here.isMet(t)
                         && !here.isHeld(f)
+                        && (pass == 2 || !here.rests(t))
                         && here.asked.owedSince(f) >= GuardRails.APART
                         && !here.repeats(Families.at(f))
-                        && (pass == 1 || here.allows(Families.at(f)));
+                        && (pass > 0 || here.allows(Families.at(f)));
                 double activation = may ? here.memory.activation(t, here.now) : Double.NEGATIVE_INFINITY;
                 if (may && activation > surest) {
                     surest = activation;

@@ -8,7 +8,8 @@ import fourfold.progress.Progress;
 
 /**
  * What may not follow what, whatever a policy wishes: no question twice in a row, no product twice in a row, one family
- * not at once again, and families that are easily mixed up kept apart while one of them is shaky.
+ * not at once again, a fact missed twice not again before the next drill, and families that are easily mixed up kept apart
+ * while one of them is shaky or was missed in this drill.
  *
  * <p>Neighbours are kept apart because a recent answer comes back as an error (Campbell and Tarling 1996, Memory and
  * Cognition 24, 156–172); the distance of three questions is our own choice.
@@ -16,6 +17,9 @@ import fourfold.progress.Progress;
 final class GuardRails {
     /** An inverse comes at least this many questions after its product. */
     static final int APART = 3;
+
+    /** A fact missed so often in one drill rests until the next. */
+    static final int MOST_ERRORS = 2;
 
     private final Progress progress;
     private final Asked asked;
@@ -29,6 +33,7 @@ final class GuardRails {
     boolean allow(Trace trace) {
         Family family = trace.family();
         return !progress.isHeld(family)
+                && asked.errors(trace) < MOST_ERRORS
                 && asked.ago(family) >= APART
                 && asked.recent().stream().limit(1).noneMatch(q -> clashes(q, family))
                 && asked.recent().stream().noneMatch(q -> confusable(q.family(), family));

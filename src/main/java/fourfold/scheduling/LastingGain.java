@@ -21,7 +21,6 @@ import java.util.Optional;
  */
 public final class LastingGain implements Scheduler {
     private static final int SURE_FACTS = 2;
-    private static final int MOST_ERRORS = 2;
     private static final Duration NO_MORE_PRODUCTS = Duration.ofSeconds(20);
 
     private final Rules rules;
@@ -103,7 +102,7 @@ public final class LastingGain implements Scheduler {
             int best = -1;
             for (int t = 0; t < Trace.COUNT; t++) {
                 int errors = asked.errors(t);
-                boolean missed = errors > 0 && errors <= MOST_ERRORS && !asked.lastRight(t);
+                boolean missed = errors > 0 && !asked.lastRight(t);
                 if (missed && asked.ago(t) > gap && canAsk(t) && (best < 0 || asked.ago(t) > asked.ago(best))) {
                     best = t;
                 }
@@ -150,7 +149,7 @@ public final class LastingGain implements Scheduler {
         }
 
         private boolean isDue(int t) {
-            return here.isMet(t) && asked.times(t) == 0 && !here.isHeld(family(t)) && worth.isDue(t);
+            return here.isMet(t) && !here.rests(t) && asked.times(t) == 0 && !here.isHeld(family(t)) && worth.isDue(t);
         }
 
         private Optional<Turn> due() {
@@ -186,10 +185,7 @@ public final class LastingGain implements Scheduler {
         private Optional<Turn> longestAgo() {
             int best = -1;
             for (int t = 0; t < Trace.COUNT; t++) {
-                if (here.isMet(t)
-                        && asked.errors(t) <= MOST_ERRORS
-                        && canAsk(t)
-                        && (best < 0 || asked.ago(t) > asked.ago(best))) {
+                if (here.isMet(t) && canAsk(t) && (best < 0 || asked.ago(t) > asked.ago(best))) {
                     best = t;
                 }
             }
@@ -206,6 +202,7 @@ public final class LastingGain implements Scheduler {
                         : asked.owedSince(f) >= GuardRails.APART && !here.isHeld(f);
                 if (here.isMet(t)
                         && inverse
+                        && !here.rests(t)
                         && !here.repeats(Families.at(f))
                         && (best < 0 || asked.ago(t) > asked.ago(best))) {
                     best = t;
@@ -216,8 +213,7 @@ public final class LastingGain implements Scheduler {
 
         /** A product is asked only while its inverse can still follow. */
         private boolean canAsk(int t) {
-            return (productsMayCome || !Situation.isProduct(t) || !rules.pairs())
-                    && here.allows(Families.at(family(t)));
+            return (productsMayCome || !Situation.isProduct(t) || !rules.pairs()) && here.allows(t);
         }
 
         private Optional<Turn> turnFor(int t) {

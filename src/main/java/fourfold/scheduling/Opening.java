@@ -47,7 +47,23 @@ final class Opening {
                 return Optional.empty();
             }
         }
+        if (here.progress.steering().settings().divisionsLater() && (family.isSquare() || isTurnedAround(family))) {
+            return Optional.empty();
+        }
         return here.isHeld(family.index()) ? Optional.empty() : Optional.of(introduce(family));
+    }
+
+    /** Whether both orders of the family's product were typed in view in this drill. */
+    private boolean isTurnedAround(Family family) {
+        boolean lowFirst = false;
+        boolean highFirst = false;
+        for (Answer answer : here.drill.newestFirst()) {
+            if (answer.purpose() == Purpose.INTRODUCE) {
+                lowFirst |= answer.prompt().equals(Question.product(family.low(), family.high()));
+                highFirst |= answer.prompt().equals(Question.product(family.high(), family.low()));
+            }
+        }
+        return lowFirst && highFirst;
     }
 
     /** A new family, if one may join now. */

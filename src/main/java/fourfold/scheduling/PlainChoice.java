@@ -14,7 +14,6 @@ import java.util.Optional;
  */
 final class PlainChoice {
     private static final Duration NO_MORE_PRODUCTS = Duration.ofSeconds(20);
-    private static final int MOST_ERRORS = 2;
 
     private final Situation here;
     private final Asked asked;
@@ -53,7 +52,7 @@ final class PlainChoice {
     private Optional<Turn> again() {
         int best = -1;
         for (int t = 0; t < Trace.COUNT; t++) {
-            boolean missed = asked.errors(t) > 0 && asked.errors(t) <= MOST_ERRORS && !asked.lastRight(t);
+            boolean missed = asked.errors(t) > 0 && !asked.lastRight(t);
             if (missed
                     && asked.ago(t) > rules.againAfter()
                     && canAsk(t)
@@ -128,10 +127,7 @@ final class PlainChoice {
     private Optional<Turn> longestAgo() {
         int best = -1;
         for (int t = 0; t < Trace.COUNT; t++) {
-            if (here.isMet(t)
-                    && asked.errors(t) <= MOST_ERRORS
-                    && canAsk(t)
-                    && (best < 0 || asked.ago(t) > asked.ago(best))) {
+            if (here.isMet(t) && canAsk(t) && (best < 0 || asked.ago(t) > asked.ago(best))) {
                 best = t;
             }
         }
@@ -146,6 +142,7 @@ final class PlainChoice {
             boolean may = Situation.isProduct(t) ? productsMayCome : asked.owedSince(f) >= GuardRails.APART;
             if (here.isMet(t)
                     && may
+                    && !here.rests(t)
                     && !here.isHeld(f)
                     && !here.repeats(Families.at(f))
                     && (best < 0 || asked.ago(t) > asked.ago(best))) {
@@ -156,7 +153,7 @@ final class PlainChoice {
     }
 
     private boolean canAsk(int t) {
-        return (productsMayCome || !Situation.isProduct(t)) && here.allows(Families.at(Situation.familyOf(t)));
+        return (productsMayCome || !Situation.isProduct(t)) && here.allows(t);
     }
 
     private Optional<Turn> turnFor(int t) {

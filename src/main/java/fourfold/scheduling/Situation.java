@@ -33,6 +33,8 @@ final class Situation {
     private final boolean[] neverMissed = new boolean[Families.COUNT];
     private final boolean[] accurate = new boolean[Families.COUNT];
     private final boolean[] held = new boolean[Families.COUNT];
+    private final boolean[] missed = new boolean[Families.COUNT];
+    private final boolean[] rests = new boolean[Trace.COUNT];
 
     Situation(Progress progress, DrillSoFar drill, Instant at) {
         this.progress = progress;
@@ -54,6 +56,38 @@ final class Situation {
         for (Family family : progress.steering().held()) {
             held[family.index()] = true;
         }
+        noteRests();
+    }
+
+    private void noteRests() {
+        boolean later = progress.steering().settings().divisionsLater();
+        for (int t = 0; t < Trace.COUNT; t++) {
+            missed[FAMILY_OF[t]] |= asked.errors(t) > 0;
+            rests[t] = asked.errors(t) >= GuardRails.MOST_ERRORS;
+        }
+        for (int f = 0; f < Families.COUNT; f++) {
+            boolean all = true;
+            for (int division : DIVISIONS[f]) {
+                all &= rests[division];
+            }
+            if (later && !progress.standing(f).level().atLeast(Mastery.ACCURATE)) {
+                for (int division : DIVISIONS[f]) {
+                    rests[division] = true;
+                }
+                asked.forgive(f);
+            } else {
+                // A product brings its inverse along, so it rests when none of them may come.
+                rests[f] |= all;
+            }
+        }
+    }
+
+    /**
+     * Whether the trace is left out for the rest of this drill: missed twice, or a division whose product must be accurate
+     * first because the parent wants divisions later.
+     */
+    boolean rests(int trace) {
+        return rests[trace];
     }
 
     /** The index of the family of the trace with that index. */
@@ -101,7 +135,12 @@ final class Situation {
 
     /** Whether the rails allow a fact of this trace now; see {@link GuardRails}. */
     boolean allows(Trace trace) {
-        return allows(trace.family());
+        return allows(trace.index());
+    }
+
+    /** The same for the trace with that index. */
+    boolean allows(int trace) {
+        return !rests[trace] && allows(Families.at(FAMILY_OF[trace]));
     }
 
     /** Whether the rails allow a fact of this family now. */
@@ -116,11 +155,16 @@ final class Situation {
             if (i == 0 && before.product() == family.product()) {
                 return false;
             }
-            if (NEIGHBOURS[before.index()][f] && !(accurate[before.index()] && accurate[f])) {
+            if (NEIGHBOURS[before.index()][f] && !(isSure(before.index()) && isSure(f))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Accurate, and not missed in this drill either. */
+    private boolean isSure(int family) {
+        return accurate[family] && !missed[family];
     }
 
     /** Whether the last question had the same product. */

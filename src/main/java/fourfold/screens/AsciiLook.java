@@ -29,6 +29,9 @@ final class AsciiLook {
             "↓v",
             "↔-",
             "↕|",
+            "▸>",
+            "◂<",
+            "„\"",
             // Shades, thin to dense.
             "░:",
             "▒=",

@@ -17,14 +17,19 @@ public final class DrillPage implements Page {
     private final Records records;
     private final DrillPicture drawing;
     private final Keeping keeping;
+    private final Child child;
     private Drill drill;
+    private SummaryPicture ending;
     private Optional<Drill> waiting = Optional.empty();
     private String advice = "";
 
     /** Begins the drill at once. */
     public DrillPage(Records records, Child child, Drill ready, Instant at) {
         this.records = records;
-        this.drawing = new DrillPicture(child);
+        this.child = child;
+        this.ending = SummaryPicture.without(records.words(), child, ready.progress());
+        this.drawing = new DrillPicture(
+                child, records.words(), ready.progress().steering().settings());
         this.keeping = new Keeping(records);
         this.drill = ready;
         apply(new Event.Enter(at));
@@ -41,9 +46,22 @@ public final class DrillPage implements Page {
         } else if (drill.isFinished() && keeping.isBehind()) {
             drawing.notKeptAtTheEnd(picture, keeping.answers(), keeping.reason());
         } else {
-            drawing.draw(picture, drill);
+            draw(picture, drill);
             drawing.mark(picture, keeping.answers(), advice);
         }
+    }
+
+    private void draw(Picture picture, Drill now) {
+        if (now.phase() instanceof Phase.Finished finished) {
+            ending.draw(picture, finished.summary());
+        } else {
+            drawing.draw(picture, now);
+        }
+    }
+
+    @Override
+    public Theme theme() {
+        return Theme.of(drill.progress().steering().settings());
     }
 
     @Override
@@ -55,15 +73,7 @@ public final class DrillPage implements Page {
         if (drill.isFinished()) {
             return onFinished(key, at);
         }
-        switch (key.kind()) {
-            case DIGIT -> apply(new Event.Digit(key.digit(), at));
-            case ERASE -> apply(new Event.Erase(at));
-            case ENTER -> apply(new Event.Enter(at));
-            case ESCAPE -> apply(new Event.Pause(at));
-            default -> {
-                return Move.STAY;
-            }
-        }
+        apply(DrillKeys.event(key, at));
         return Move.STAY;
     }
 
@@ -87,7 +97,11 @@ public final class DrillPage implements Page {
             }
             return Move.STAY;
         }
-        if (key.kind() != Key.Kind.ENTER && key.kind() != Key.Kind.ESCAPE) {
+        Event meant = DrillKeys.event(key, at);
+        if (!(meant instanceof Event.Enter) && !(meant instanceof Event.Pause)) {
+            return Move.STAY;
+        }
+        if (drill.phase() instanceof Phase.Finished finished && ending.goOn(finished.summary())) {
             return Move.STAY;
         }
         tellLoss(at);
@@ -117,7 +131,7 @@ public final class DrillPage implements Page {
 
     @Override
     public void interrupted(Instant at) {
-        if (!(drill.phase() instanceof Phase.Paused)) {
+        if (!(drill.phase() instanceof Phase.Paused) && !(drill.phase() instanceof Phase.HandsOff)) {
             apply(new Event.Pause(at));
         }
     }
@@ -151,6 +165,9 @@ public final class DrillPage implements Page {
             kept = keeping.tryNow(event.at());
         }
         counts(kept || keeping.isGoingOn());
+        if (ended) {
+            ending = SummaryPicture.of(records, child, drill.progress());
+        }
         if (ended && kept) {
             advice = records.ended(drill.sitting(), event.at()).orElse("");
         }

@@ -1,6 +1,8 @@
 package fourfold.screens;
 
 import fourfold.facts.Child;
+import fourfold.facts.Family;
+import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -15,6 +17,7 @@ public final class HomePage implements Page {
     private List<Child> children = List.of();
     private Menu menu = new Menu(List.of());
     private String trouble = "";
+    private Theme theme = Theme.TERMINAL;
 
     /** The home of these records. */
     public HomePage(Records records, Scheduler scheduler, Moments moments, fourfold.facts.Surface surface) {
@@ -30,6 +33,9 @@ public final class HomePage implements Page {
         trouble = "";
         try {
             children = records.children();
+            theme = Theme.shared(children.stream()
+                    .map(child -> Theme.of(Steering.of(records.acts(child)).settings()))
+                    .toList());
         } catch (Records.NotKept e) {
             trouble = e.line();
         }
@@ -46,11 +52,22 @@ public final class HomePage implements Page {
     public void draw(Picture picture) {
         int top = Math.max(1, picture.height() / 2 - 7);
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
-        picture.centred(top + 1, "7 × 8 = 56   ↔   56 ÷ 8 = 7", Ink.QUIET);
+        picture.centred(top + 1, example(), Ink.QUIET);
         picture.centred(top + 3, records.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
-        picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on", Ink.QUIET);
+        picture.centred(picture.height() - 1, records.words().say("home.foot"), Ink.QUIET);
+    }
+
+    private String example() {
+        Family family = Family.of(7, 8);
+        return records.words().fact(family.facts().get(0)) + "   ↔   "
+                + records.words().fact(family.facts().get(3));
+    }
+
+    @Override
+    public Theme theme() {
+        return theme;
     }
 
     @Override

@@ -20,6 +20,7 @@ public final class Loop {
     private final Moments moments;
     private final Deque<Page> pages = new ArrayDeque<>();
     private Picture shown;
+    private Theme theme = Theme.TERMINAL;
     private boolean fresh = true;
 
     /** A loop that begins with one page. */
@@ -129,7 +130,9 @@ public final class Loop {
         } else {
             pages.element().draw(next);
         }
-        next.show(stage.screen(), all ? new Picture(1, 1, stage.unicode()) : shown);
+        boolean other = pages.element().theme() != theme;
+        theme = pages.element().theme();
+        next.show(stage.screen(), all || other ? new Picture(1, 1, stage.unicode()) : shown, theme);
         shown = next;
         stage.paint(all);
         long left = moments.reading();

@@ -36,21 +36,28 @@ final class MinutesPage implements Page {
 
     @Override
     public void draw(Picture picture) {
+        Words words = records.words();
+        DrillKeys keys = new DrillKeys(words, progress.steering().settings());
         int y = picture.height() / 2 - 5;
-        picture.centred(y, "Hello " + child.name() + ".", Ink.STRONG);
-        picture.centred(y + 2, "How many minutes today?", Ink.PLAIN);
+        picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
+        picture.centred(y + 2, words.say("minutes.question"), Ink.PLAIN);
         List<String> choices = new ArrayList<>();
         for (int m = SHORTEST; m <= LONGEST; m++) {
             choices.add(m == minutes ? "[" + m + "]" : " " + m + " ");
         }
         picture.centred(y + 4, String.join(" ", choices), Ink.STRONG);
-        picture.centred(y + 7, "Type each answer, then press Enter.", Ink.PLAIN);
-        picture.centred(y + 8, "You can stop the clock with Esc at any time.", Ink.PLAIN);
+        picture.centred(y + 7, words.say("minutes.how", keys.ready()), Ink.PLAIN);
+        picture.centred(y + 8, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
         int line = y + 10;
         for (String part : Wrapping.lines(trouble, picture.width() - 4)) {
             picture.centred(line++, part, Ink.STRONG);
         }
-        picture.centred(picture.height() - 1, "← → minutes   Enter begin   Esc back", Ink.QUIET);
+        picture.centred(picture.height() - 1, words.say("minutes.foot"), Ink.QUIET);
+    }
+
+    @Override
+    public Theme theme() {
+        return Theme.of(progress.steering().settings());
     }
 
     @Override
@@ -65,11 +72,23 @@ final class MinutesPage implements Page {
             case ENTER -> {
                 return begin(at);
             }
+            case LETTER -> {
+                return letter(key, at);
+            }
             default -> {
                 return Move.STAY;
             }
         }
         return Move.STAY;
+    }
+
+    /** The same keys as in the drill, so that one hand is enough here as well. */
+    private Move letter(Key key, Instant at) {
+        return switch (key.letter()) {
+            case ' ', '+' -> begin(at);
+            case '-', '.', ',' -> Move.BACK;
+            default -> Move.STAY;
+        };
     }
 
     private Move begin(Instant at) {

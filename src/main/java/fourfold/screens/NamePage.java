@@ -16,10 +16,10 @@ final class NamePage implements Page {
     @Override
     public void draw(Picture picture) {
         int y = picture.height() / 2 - 3;
-        picture.centred(y, "What is the child's first name, or a nickname?", Ink.PLAIN);
+        picture.centred(y, records.words().say("name.question"), Ink.PLAIN);
         picture.centred(y + 2, name + "_", Ink.STRONG);
         picture.centred(y + 4, trouble, Ink.PLAIN);
-        picture.centred(picture.height() - 1, "Enter keep   Esc back", Ink.QUIET);
+        picture.centred(picture.height() - 1, records.words().say("name.foot"), Ink.QUIET);
     }
 
     @Override

@@ -7,6 +7,11 @@ public interface Page {
     /** Draws the page on an empty sheet. */
     void draw(Picture picture);
 
+    /** The colours the page is shown in. */
+    default Theme theme() {
+        return Theme.TERMINAL;
+    }
+
     /** What a key does. */
     Move on(Key key, Instant at);
 

@@ -123,11 +123,11 @@ public final class Picture {
     }
 
     /** Hands to the screen what differs from {@code before}, or everything if that had another size. */
-    void show(Screen screen, Picture before) {
+    void show(Screen screen, Picture before, Theme theme) {
         boolean all = before.width != width || before.height != height;
         for (int i = 0; i < letters.length; i++) {
             if ((all || letters[i] != before.letters[i] || inks[i] != before.inks[i]) && letters[i] != COVERED) {
-                screen.setCharacter(i % width, i / width, inks[i].cell(letters[i]));
+                screen.setCharacter(i % width, i / width, theme.fit(inks[i].cell(letters[i]), inks[i]));
             }
         }
     }
@@ -138,7 +138,7 @@ public final class Picture {
     }
 
     private static String drawable(String text) {
-        return text.chars().allMatch(Picture::isPlain) ? text : fitted(text);
+        return text.chars().allMatch(Picture::isPlain) ? text : fitted(Reading.order(text));
     }
 
     /**

@@ -28,10 +28,13 @@ import java.util.Optional;
  */
 final class RawTerminal extends UnixTerminal {
     private static final String ALTERNATE_SCREEN = "\u001b[?1049h";
-    /** Plain keypad and cursor keys, no wrapping at the right edge, pastes marked as such. */
-    private static final String SETUP = "\u001b>\u001b[?1l\u001b[?7l\u001b[?2004h";
+    /**
+     * Plain keypad and cursor keys, no wrapping at the right edge, pastes marked as such, and letters left in the order in
+     * which they are sent (ECMA-48, mode BDSM reset), because names that run from right to left are turned already.
+     */
+    private static final String SETUP = "\u001b>\u001b[?1l\u001b[?7l\u001b[?2004h\u001b[8l";
 
-    private static final String FAREWELL = "\u001b[?2004l\u001b[?7h\u001b[0m\u001b[?25h\u001b[?1049l";
+    private static final String FAREWELL = "\u001b[8h\u001b[?2004l\u001b[?7h\u001b[0m\u001b[?25h\u001b[?1049l";
 
     private final FrameStream frames;
     private final TerminalModes modes;

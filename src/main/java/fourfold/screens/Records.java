@@ -5,7 +5,9 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import fourfold.facts.Sitting;
+import fourfold.progress.Filling;
 import fourfold.progress.Progress;
+import fourfold.progress.Timings;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +55,12 @@ public interface Records {
     default Progress levels(Child child) {
         return progress(child);
     }
+
+    /** How far the child's own stairs are filled. */
+    Filling filling(Child child);
+
+    /** The child's one-minute timings. */
+    Timings timings(Child child);
 
     /** A new drill of a child, not yet kept; refused while the child practises in another window. */
     Sitting newSitting(Child child, int minutes, Instant at);

@@ -77,7 +77,7 @@ public final class Stage implements AutoCloseable {
         try (Stage stage = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
             Picture picture = new Picture(40, 12, true);
             picture.centred(0, "×", Ink.STRONG);
-            picture.show(stage.screen(), new Picture(1, 1, true));
+            picture.show(stage.screen(), new Picture(1, 1, true), Theme.TERMINAL);
             stage.paint(true);
         }
         RawTerminal.load();

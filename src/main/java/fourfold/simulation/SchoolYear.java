@@ -1,16 +1,8 @@
 package fourfold.simulation;
 
-import fourfold.drill.Drill;
-import fourfold.drill.Effect;
-import fourfold.drill.Event;
-import fourfold.drill.Phase;
-import fourfold.drill.Phase.Asking;
-import fourfold.drill.Step;
 import fourfold.facts.Answer;
 import fourfold.facts.Fact;
-import fourfold.facts.Question;
 import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
 import fourfold.progress.Steering;
@@ -29,13 +21,8 @@ public final class SchoolYear {
     /** How many drills the year has, missed ones counted. */
     public static final int SLOTS = Calendar.WEEKS * 4;
 
-    private static final Duration MEETING = Duration.ofSeconds(4);
-    private static final Duration NOTICING = Duration.ofSeconds(2);
-    private static final int MOST_STEPS = 20_000;
-
     private final SimulatedLearner child;
-    private final Scheduler scheduler;
-    private final Consumer<Answer> kept;
+    private final PlayedDrill play;
     private final Calendar calendar;
     private final long seed;
     private Progress progress = Progress.blank(Steering.NONE);
@@ -53,9 +40,8 @@ public final class SchoolYear {
      */
     public SchoolYear(SimulatedLearner child, Scheduler scheduler, long seed, Consumer<Answer> kept) {
         this.child = child;
-        this.scheduler = scheduler;
         this.seed = seed;
-        this.kept = kept;
+        this.play = new PlayedDrill(child, scheduler, kept);
         this.calendar = new Calendar(seed);
     }
 
@@ -100,7 +86,6 @@ public final class SchoolYear {
     }
 
     private void drill(int slot, Instant start) {
-        now = start;
         Sitting sitting = new Sitting(
                 new UUID(seed, slot),
                 new UUID(seed, -1),
@@ -108,71 +93,9 @@ public final class SchoolYear {
                 0,
                 Duration.ofMinutes(Settings.USUAL.minutes()),
                 seed * 1000 + slot);
-        Drill drill = apply(Drill.ready(progress, sitting, scheduler, Surface.TERMINAL), new Event.Enter(now));
-        for (int steps = 0; !drill.isFinished(); steps++) {
-            if (steps > MOST_STEPS) {
-                throw new IllegalStateException("the drill of slot " + slot + " does not end: " + drill.phase());
-            }
-            drill = turn(drill);
-        }
+        progress = play.play(progress, sitting);
+        now = play.now();
         drills++;
         practisedSeconds += Duration.between(start, now).toMillis() / 1000.0;
-        progress = drill.progress();
-    }
-
-    private Drill turn(Drill drill) {
-        if (drill.phase() instanceof Asking asking) {
-            return answer(drill, asking);
-        }
-        if (drill.phase() instanceof Phase.Right right) {
-            now = right.until();
-            return apply(drill, new Event.Tick(now));
-        }
-        now = now.plus(drill.phase() instanceof Phase.Meeting ? MEETING : NOTICING);
-        return apply(drill, new Event.Enter(now));
-    }
-
-    private Drill answer(Drill drill, Asking asking) {
-        Drill shown = apply(drill, new Event.Painted(now));
-        Reply reply = replyTo(asking);
-        if (reply.typed().isEmpty()) {
-            now = now.plus(Settings.USUAL.calm());
-            return apply(shown, new Event.Tick(now));
-        }
-        Instant begin = now;
-        Duration between =
-                reply.whole().minus(reply.firstKey()).dividedBy(reply.typed().length());
-        Drill typing = shown;
-        for (int i = 0; i < reply.typed().length(); i++) {
-            Instant key = begin.plus(reply.firstKey()).plus(between.multipliedBy(i));
-            typing = apply(typing, new Event.Digit(reply.typed().charAt(i) - '0', key));
-        }
-        now = begin.plus(reply.whole());
-        return apply(typing, new Event.Enter(now));
-    }
-
-    private Reply replyTo(Asking asking) {
-        if (asking.prompt() instanceof Question question) {
-            if (!asking.isInView()) {
-                return child.reply(question, now);
-            }
-            child.shown(question.fact(), now.plus(NOTICING));
-            Reply copied = child.copy(Integer.toString(question.expected()), now);
-            return new Reply(
-                    copied.typed(),
-                    copied.firstKey().plus(NOTICING),
-                    copied.whole().plus(NOTICING));
-        }
-        return child.copy(Integer.toString(asking.prompt().expected()), now);
-    }
-
-    private Drill apply(Drill drill, Event event) {
-        Step step = drill.on(event);
-        for (Effect effect : step.effects()) {
-            if (effect instanceof Effect.Keep keep) {
-                kept.accept(keep.answer());
-            }
-        }
-        return step.next();
     }
 }

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
+import fourfold.drill.Phase;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
@@ -16,12 +17,14 @@ import fourfold.screens.Look;
 import fourfold.screens.Loop;
 import fourfold.screens.Moments;
 import fourfold.screens.Stage;
+import fourfold.screens.Words;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 
@@ -54,6 +57,12 @@ final class Journey implements AutoCloseable {
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
         loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
         turn();
+    }
+
+    /** From now on, in this language. */
+    Journey speak(String language) {
+        household.speak(Words.of(Locale.forLanguageTag(language)));
+        return this;
     }
 
     Household household() {
@@ -156,6 +165,19 @@ final class Journey implements AutoCloseable {
         return keys("Enter").rest(Drill.RIGHT_STANDS.toMillis() + 50);
     }
 
+    /** As {@link #answer(int)}, told by the drill instead of read from the screen; where nothing is asked, Enter. */
+    Journey give(int off) {
+        if (drill().orElseThrow().phase() instanceof Phase.Asking asking) {
+            rest(1000);
+            return keys(String.join(
+                            " ",
+                            Integer.toString(asking.prompt().expected() + off).split("")))
+                    .keys("Enter")
+                    .rest(Drill.RIGHT_STANDS.toMillis() + 50);
+        }
+        return keys("Enter").rest(100);
+    }
+
     /** Types what the question on the screen comes to, and stays while the right answer stands. */
     Journey answerAndLook() {
         String shown = DigitReader.read(picture()).orElseThrow();
@@ -165,12 +187,16 @@ final class Journey implements AutoCloseable {
     /** What a number or a question on the screen comes to. */
     static int comesTo(String shown) {
         String question = shown.contains("=") ? shown.substring(0, shown.indexOf('=')) : shown;
-        if (question.contains("×")) {
-            String[] factors = question.split("×");
+        if (question.contains("?")) {
+            int known = Integer.parseInt(question.substring(0, question.indexOf('?') - 1));
+            return Integer.parseInt(shown.substring(shown.indexOf('=') + 1)) / known;
+        }
+        if (question.contains("×") || question.contains("·")) {
+            String[] factors = question.split("[×·]");
             return Integer.parseInt(factors[0]) * Integer.parseInt(factors[1]);
         }
-        if (question.contains("÷")) {
-            String[] numbers = question.split("÷");
+        if (question.contains("÷") || question.contains(":")) {
+            String[] numbers = question.split("[÷:]");
             return Integer.parseInt(numbers[0]) / Integer.parseInt(numbers[1]);
         }
         return Integer.parseInt(question);

@@ -225,6 +225,11 @@ class DrillTest {
         assertEquals(
                 "7x8", assertInstanceOf(Meeting.class, drill.phase()).family().toString());
         effects.clear();
+        for (int row = 2; row <= 7; row++) {
+            enter(1000);
+            assertEquals(
+                    row, assertInstanceOf(Meeting.class, drill.phase()).grown(), "a row more at the child's own key");
+        }
         enter(2000);
         for (String typed : List.of("56", "56", "8", "7")) {
             assertEquals(Reason.MEETING, asking().reason());

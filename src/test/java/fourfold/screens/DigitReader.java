@@ -8,7 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Reads the big digits back from a picture of the screen, as a child's eyes would: what is not legible is not found. */
 public final class DigitReader {
-    private static final String SIGNS = "0123456789×÷=?";
+    private static final String SIGNS = "0123456789×÷=?·:";
 
     private static final Map<String, List<String>> GLYPHS = new ConcurrentHashMap<>();
 

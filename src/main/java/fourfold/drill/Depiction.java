@@ -1,0 +1,45 @@
+package fourfold.drill;
+
+import fourfold.facts.Family;
+import fourfold.facts.Trace;
+import fourfold.progress.Progress;
+import fourfold.progress.Standing;
+
+/**
+ * How a fact is shown as a picture. A family is met in several, since each says another thing about it: rows of things,
+ * steps along the numbers, a whole and its parts.
+ */
+public enum Depiction {
+    /** Dots in rows. */
+    ARRAY,
+    /** Jumps on a number line: forwards for a product, backwards for a quotient. */
+    JUMPS,
+    /** A bar split into equal parts. */
+    BAR;
+
+    /**
+     * The picture that a family's turn has come for. Each picture a child has seen of a family, when it was introduced
+     * and after each error, moves it on by one, so the next is never the same; families begin at different ones.
+     *
+     * @param progress where the child stands before the picture is shown
+     */
+    public static Depiction of(Progress progress, Family family) {
+        return of(family, seen(progress, family));
+    }
+
+    /** The picture of a family of which so many were seen. */
+    static Depiction of(Family family, int seen) {
+        return values()[Math.floorMod(family.index() + seen, values().length)];
+    }
+
+    private static int seen(Progress progress, Family family) {
+        int missed = 0;
+        boolean taught = true;
+        for (Trace trace : family.traces()) {
+            Standing standing = progress.standing(trace);
+            missed += standing.asked() - standing.right();
+            taught &= standing.isMet();
+        }
+        return missed + (taught ? 1 : 0);
+    }
+}

@@ -1,0 +1,82 @@
+package fourfold.simulation;
+
+import fourfold.facts.Fact;
+import fourfold.facts.Question;
+import fourfold.facts.Surface;
+import fourfold.memory.Forecast;
+import fourfold.memory.Memory;
+import fourfold.memory.MotorTime;
+import fourfold.progress.Progress;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.SplittableRandom;
+
+/**
+ * A learner made of what a real child's answers say: it recalls with the chance and in the time that the fitted memory
+ * forecasts, and that memory takes each of its answers. How far the child lies from the fit is not known, so each such
+ * learner is a little slower or quicker, and more or less sure, than the fit. These spreads are our own choice; how often
+ * the projection's range then holds is measured on children of other kinds.
+ */
+final class FittedLearner implements SimulatedLearner {
+    private static final double PACE_SPREAD = 0.10;
+    private static final double CHANCE_SPREAD = 0.4;
+    private static final double TIME_SPREAD = 0.35;
+    private static final double SLIPS = 0.025;
+    private static final double WORKED_OUT = 0.75;
+    private static final Duration WORKING_OUT = Duration.ofSeconds(6);
+
+    private final SplittableRandom dice;
+    private final double slower;
+    private final double surer;
+    private final MotorTime motor;
+    private Memory memory;
+
+    FittedLearner(Progress progress, long seed) {
+        this.memory = progress.memory();
+        this.motor = progress.motor();
+        this.dice = new SplittableRandom(seed);
+        this.slower = Math.exp(PACE_SPREAD * dice.nextGaussian());
+        this.surer = CHANCE_SPREAD * dice.nextGaussian();
+    }
+
+    /** From now on with the memory that the answers so far come to. */
+    void remember(Memory now) {
+        memory = now;
+    }
+
+    @Override
+    public Reply reply(Question question, Instant askedAt) {
+        Forecast forecast = memory.forecast(question.traceIndex(), askedAt.toEpochMilli());
+        boolean recalled = dice.nextDouble() < shifted(forecast.chanceRecalled());
+        double median = (recalled ? forecast.medianThinking() : WORKING_OUT).toMillis();
+        long thinking = Math.round(median * slower * Math.exp(TIME_SPREAD * dice.nextGaussian()));
+        boolean right = dice.nextDouble() < (recalled ? 1 - SLIPS : WORKED_OUT);
+        int number = right ? question.expected() : question.expected() + 1 + dice.nextInt(3);
+        return typed(number, thinking);
+    }
+
+    private double shifted(double chance) {
+        double odds = Math.log(Math.max(1e-6, chance) / Math.max(1e-6, 1 - chance)) + surer;
+        return 1 / (1 + Math.exp(-odds));
+    }
+
+    private Reply typed(int number, long thinkingMillis) {
+        Duration first = motor.firstKey(number, Surface.TERMINAL).plusMillis(thinkingMillis);
+        Duration whole = motor.whole(number, Surface.TERMINAL).plusMillis(thinkingMillis);
+        return new Reply(Integer.toString(number), first, whole.compareTo(first) < 0 ? first : whole);
+    }
+
+    /** Nothing to do: the drill keeps what is typed with the fact in view, and the memory takes it from there. */
+    @Override
+    public void shown(Fact fact, Instant at) {}
+
+    @Override
+    public double chanceRightWithin(Question question, Instant at, Duration limit) {
+        return memory.forecast(question.traceIndex(), at.toEpochMilli()).chanceRightWithin(limit);
+    }
+
+    @Override
+    public Reply copy(String digits, Instant at) {
+        return typed(Integer.parseInt(digits), 0);
+    }
+}
