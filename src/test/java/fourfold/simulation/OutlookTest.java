@@ -3,7 +3,6 @@ package fourfold.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-
 import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
 import java.time.Duration;
@@ -11,26 +10,23 @@ import org.junit.jupiter.api.Test;
 
 /** Guards against a projection that hangs on chance alone, runs backwards, or guesses from nothing. */
 class OutlookTest {
-    private static SchoolYear weeks(int weeks, long seed) {
-        SchoolYear year = new SchoolYear(new TwoStrengthKind().create(seed), new LastingGain(), seed, a -> {});
-        year.run(weeks * 4, true, (slot, next) -> {});
-        return year;
-    }
-
     @Test
-    void theRangeIsInOrderTheSameForTheSameSeedAndAheadOfToday() {
-        SchoolYear year = weeks(20, 3);
-
+    void theRangeIsInOrderAndTheSameForTheSameSeed() {
+        SchoolYear year = new SchoolYear(new TwoStrengthKind().create(3), new LastingGain(), 3, a -> {});
+        assertTrue(!Outlook.isPossible(year.progress()));
+        year.run(22 * 4, true, (slot, next) -> {});
+        assertTrue(Outlook.isPossible(year.progress()));
         Outlook outlook = new Outlook(year.progress(), year.now().plus(Duration.ofDays(1)), 4, 1);
         Outlook again = new Outlook(year.progress(), year.now().plus(Duration.ofDays(1)), 4, 1);
-        for (int run = 0; run < 3; run++) {
+        for (int run = 0; run < 2; run++) {
             outlook.playOnce();
+            again.playOnce();
         }
-                + year.progress().families(Mastery.FLUENT) + " " + outlook.projection());
         Projection projection = outlook.projection();
         assertEquals(projection, again.projection());
-        assertTrue(
-                projection.early().orElseThrow().compareTo(projection.middle().orElseThrow()) <= 0);
-        assertTrue(Outlook.isPossible(year.progress()));
+        assertEquals(2, projection.runs());
+        projection
+                .late()
+                .ifPresent(late -> assertTrue(!late.isBefore(projection.early().orElseThrow())));
     }
 }
