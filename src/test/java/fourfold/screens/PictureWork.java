@@ -3,6 +3,7 @@ package fourfold.screens;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.NullUnmarked;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -13,6 +14,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /** What differs between two pictures, handed to the screen; the floor is looking at every cell once. */
+@NullUnmarked // The harness fills the fields.
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
