@@ -27,13 +27,10 @@ public final class OutlookCalibration {
     private record Case(String kind, long seed, Projection said, Optional<LocalDate> came, LocalDate end) {
         boolean holds() {
             LocalDate last = came.orElse(end.plusDays(1));
-            boolean notBefore =
-                    said.early().isPresent() && !last.isBefore(said.early().get())
-                            || said.early().isEmpty() && came.isEmpty();
-            boolean notAfter = said.late().isEmpty()
-                    || (came.isPresent()
-                            ? !last.isAfter(said.late().get())
-                            : said.late().get().isAfter(end));
+            boolean notBefore = said.early().map(early -> !last.isBefore(early)).orElse(came.isEmpty());
+            boolean notAfter = said.late()
+                    .map(late -> came.isPresent() ? !last.isAfter(late) : late.isAfter(end))
+                    .orElse(true);
             return notBefore && notAfter;
         }
     }
