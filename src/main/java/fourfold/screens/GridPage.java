@@ -7,24 +7,21 @@ import fourfold.progress.Grid;
 import fourfold.progress.Progress;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
 final class GridPage implements Page {
     /** What the cells show. */
     enum View {
-        FAMILY("families"),
-        PRODUCTS("products"),
-        QUOTIENTS("quotients");
+        FAMILY,
+        PRODUCTS,
+        QUOTIENTS;
 
-        private final String words;
-
-        View(String words) {
-            this.words = words;
-        }
-
-        String words() {
-            return words;
+        /** Its name in texts. */
+        String key() {
+            return "grid." + name().toLowerCase(Locale.ROOT);
         }
 
         View next() {
@@ -35,6 +32,7 @@ final class GridPage implements Page {
     private final Records records;
     private final Child child;
     private final Moments moments;
+    private final Words words;
     private Steers steers;
     private final Grid lastWeek;
     private Family chosen;
@@ -46,11 +44,11 @@ final class GridPage implements Page {
         this.records = records;
         this.child = child;
         this.moments = moments;
+        this.words = records.words();
         this.steers = new Steers(records, child);
         this.lastWeek = lastWeek();
         this.chosen = grid().shakiest().orElse(Family.of(2, 2));
-        grid().shakiest()
-                .ifPresent(f -> steers.say("Shakiest now: " + f.low() + " × " + f.high() + ".   f practises it more"));
+        grid().shakiest().ifPresent(f -> steers.say(words.say("grid.shakiest", words.name(f))));
     }
 
     @Override
@@ -90,27 +88,13 @@ final class GridPage implements Page {
     @Override
     public void draw(Picture picture) {
         new StairsPicture(picture, words, grid(), lastWeek, view, chosen, wholeTable).draw(child.name(), progress());
-        String line =
-                askReset ? "Begin " + scopeName() + " again? No answer is deleted.   y yes   n no" : steers.told();
-        String table = "table of " + chosen.high();
-        int above = Footer.draw(
-                picture,
-                List.of(
-                        "arrows move",
-                        "Enter family page",
-                        "v " + view.next().words(),
-                        "p plan",
-                        "w away from the screen",
-                        "m rates",
-                        "d past drills",
-                        "Esc back",
-                        "f focus",
-                        "h hold",
-                        "r reset",
-                        "u undo",
-                        wholeTable ? "t one family" : "t whole table",
-                        "o open " + table,
-                        "c close it"));
+        String line = askReset ? words.say("grid.reset", scopeName()) : steers.told();
+        List<String> keys = new ArrayList<>(List.of(words.say("grid.foot").split("   ")));
+        keys.add("v " + words.say(view.next().key()));
+        keys.add(words.say(wholeTable ? "grid.one" : "grid.table"));
+        keys.add(words.say("grid.open", chosen.high()));
+        keys.add(words.say("grid.close"));
+        int above = Footer.draw(picture, keys);
         picture.centred(above - 1, line, Ink.STRONG);
     }
 
@@ -126,10 +110,10 @@ final class GridPage implements Page {
 
     private Move confirm(Key key, Instant at) {
         askReset = false;
-        if (key.is('y')) {
+        if (key.is('y') || key.is('j')) {
             steers.reset(scope(), scopeName(), at);
         } else {
-            steers.say("Nothing was changed.");
+            steers.say(words.say("family.unchanged"));
         }
         return Move.STAY;
     }
@@ -172,7 +156,7 @@ final class GridPage implements Page {
             steers.undo(at);
         } else if (key.is('t')) {
             wholeTable = !wholeTable;
-            steers.say(wholeTable ? "The keys now act on the whole table of " + chosen.high() + "." : "");
+            steers.say(wholeTable ? words.say("grid.whole", chosen.high()) : "");
         } else if (key.is('v')) {
             view = view.next();
         } else if (key.is('o')) {
@@ -188,7 +172,7 @@ final class GridPage implements Page {
     }
 
     private String scopeName() {
-        return wholeTable ? "the table of " + chosen.high() : chosen.low() + " × " + chosen.high();
+        return wholeTable ? words.say("grid.thetable", chosen.high()) : words.name(chosen);
     }
 
     private void move(int columns, int rows) {

@@ -19,8 +19,8 @@ class StartBenchmark {
     private static final int ANSWERS = 10_000;
 
     /** Made by {@code mvn -q -DskipTests -Papplication package}; measured too if it is there. */
-    private static final Path APPLICATION = Path.of("target", "application", "fourfold", "bin", "fourfold")
-            .toAbsolutePath();
+    private static final Path APPLICATION =
+            Path.of("target", "application", "fourfold", "bin", "fourfold").toAbsolutePath();
 
     @TempDir
     private Path folder;
@@ -57,8 +57,9 @@ class StartBenchmark {
             }
         }
         report.line("A child of " + ANSWERS + " answers; " + ROUNDS + " rounds, interleaved; milliseconds.");
-        report.line("The application has class data made at build time and a run-time of its own; java -jar can be given no such"
-                + " data. Targets: at most 1.5 of the bare frame.");
+        report.line(
+                "The application has class data made at build time and a run-time of its own; java -jar can be given no such"
+                        + " data. Targets: at most 1.5 of the bare frame.");
         double frame = times.get("bare frame").median();
         report.row("", "least", "median", "most", "median : bare frame");
         times.forEach((kind, t) -> report.row(kind, t.quantile(0), t.median(), t.most(), t.median() / frame));
