@@ -23,6 +23,7 @@ final class PlainChild extends BufferedReader {
     private final BiFunction<String, Integer, @Nullable String> habit;
     private long thinkingMillis = 1500;
     private long nanos;
+    private String language = "en";
 
     /** A child with a habit: what to type after a line, by how many lines were typed before; null ends the input. */
     PlainChild(BiFunction<String, Integer, @Nullable String> habit) {
@@ -48,6 +49,11 @@ final class PlainChild extends BufferedReader {
         int left = Integer.parseInt(question.group(1));
         int right = Integer.parseInt(question.group(3));
         return Integer.toString(question.group(2).equals("times") ? left * right : left / right);
+    }
+
+    PlainChild inLanguage(String wanted) {
+        language = wanted;
+        return this;
     }
 
     PlainChild thinking(long millis) {
@@ -86,7 +92,7 @@ final class PlainChild extends BufferedReader {
                 err,
                 () -> new fourfold.screens.Moments(
                         Instant.parse("2026-03-02T16:00:00Z"), ZoneId.of("Europe/Berlin"), () -> nanos));
-        int code = Fourfold.run(world, arguments.toArray(String[]::new));
+        int code = Fourfold.run(CommandRun.speaking(world, language), arguments.toArray(String[]::new));
         return new CommandRun(code, out.toString(), err.toString());
     }
 }
