@@ -18,6 +18,9 @@ import java.util.Optional;
 
 /** A drill in plain lines: each prompt is a line, each answer is a line. */
 final class PlainDrill {
+    /** A line may be thought about for any time. */
+    private static final Duration NEVER = Duration.ofDays(1_000_000);
+
     private final World world;
     private final Home home;
     private final Child child;
@@ -73,7 +76,15 @@ final class PlainDrill {
             say(List.of(words.ask(asking)));
         }
         Drill shown = on(drill, new Event.Painted(now()));
+        home.moments().sleptSince(NEVER);
         Optional<String> line = line();
+        Optional<Instant> asleep = home.moments().sleptSince(NEVER);
+        if (asleep.isPresent()) {
+            home.moments().catchUp();
+            if (shown.phase() instanceof Asking) {
+                shown = interrupted(shown, asleep.get());
+            }
+        }
         Instant at = now();
         if (line.isEmpty() || line.get().equalsIgnoreCase("q")) {
             return on(shown, new Event.Leave(at));
@@ -105,8 +116,13 @@ final class PlainDrill {
         if (limit.isEmpty()) {
             return drill;
         }
-        Drill paused = on(drill, new Event.Pause(limit.get()));
-        return on(on(paused, new Event.Enter(at)), new Event.Painted(at));
+        return interrupted(drill, limit.get());
+    }
+
+    /** The question stands again as after a pause that began then: it goes on, and no time of it is kept. */
+    private Drill interrupted(Drill drill, Instant since) throws IOException {
+        Drill paused = on(drill, new Event.Pause(since));
+        return on(on(paused, new Event.Enter(now())), new Event.Painted(now()));
     }
 
     /** Digits of any script as ASCII digits; empty if something else was typed. */

@@ -38,7 +38,7 @@ record World(
         boolean unicode,
         Supplier<Moments> clock) {
     static Moments systemClock() {
-        return new Moments(Instant.now(), ZoneId.systemDefault(), System::nanoTime);
+        return new Moments(Instant::now, ZoneId.systemDefault(), System::nanoTime);
     }
 
     /** The language that is asked for: by FOURFOLD_LANGUAGE, else by the usual variables (POSIX.1-2017, 8.2). */

@@ -133,7 +133,7 @@ public sealed interface Phase {
                     help);
         }
 
-        /** The same prompt after a pause: to be painted again, and no longer timed. */
+        /** The same prompt after a pause, with what was typed: to be painted again, and no longer timed. */
         Asking afterPause() {
             return new Asking(
                     prompt,
@@ -141,7 +141,7 @@ public sealed interface Phase {
                     reason,
                     Optional.empty(),
                     Optional.empty(),
-                    "",
+                    typed,
                     Optional.empty(),
                     erasures,
                     true,

@@ -12,10 +12,14 @@ import java.util.Optional;
  *
  * <p>Robust: medians of the last 20 copies, none older than eight weeks before the newest once five newer ones exist, and
  * never from fewer than five. Before that, the nearest digit count of the same surface stands in, and before that a
- * default. All limits here are our own choice; no published norm for children's digit keys was found.
+ * default. All limits here are our own choice unless they name a source, and each has a test at its edge; no published
+ * norm for children's digit keys was found.
  */
 public final class MotorTime {
-    /** A first key sooner than this came before the prompt was read: 150 ms, our own choice. */
+    /**
+     * A first key sooner than this came before the prompt was read: 150 ms, our own choice. Genuine responses take at least
+     * 100 ms (Luce 1986, Response Times, Oxford University Press; from memory), and two numbers must be read here.
+     */
     public static final Duration ANTICIPATION = Duration.ofMillis(150);
 
     /** A copy that takes longer than this was interrupted by something: 10 s, our own choice. */

@@ -81,6 +81,9 @@ public final class Keeping {
     /** What is lost if the program ends now, in one line for the parent. */
     public String loss() {
         int answers = answers();
+        if (answers == 0) {
+            return "The last drill could not be kept; it had no answers: " + reason;
+        }
         return (answers == 1 ? "1 answer" : answers + " answers") + " of the last drill could not be kept and "
                 + (answers == 1 ? "is" : "are") + " lost: " + reason;
     }

@@ -13,6 +13,9 @@ import java.util.Optional;
 public final class Loop {
     private static final Duration TICK = Duration.ofMillis(50);
 
+    /** Turns follow each other within {@link #TICK}, and a slow disk is waited for some seconds: more is no turn. */
+    private static final Duration STANDSTILL = Duration.ofSeconds(15);
+
     private final Stage stage;
     private final Moments moments;
     private final Deque<Page> pages = new ArrayDeque<>();
@@ -42,7 +45,7 @@ public final class Loop {
             paint(true);
         }
         Optional<KeyPress> press = stage.next(wait);
-        boolean changed = false;
+        boolean changed = asleep();
         while (press.isPresent()) {
             changed = true;
             if (!key(press.get())) {
@@ -59,6 +62,16 @@ public final class Loop {
             paint(all);
         }
         return true;
+    }
+
+    /** Whether the computer slept: what was going on then is interrupted, as by a pause. */
+    private boolean asleep() {
+        Optional<Instant> since = moments.sleptSince(STANDSTILL);
+        since.ifPresent(at -> {
+            pages.element().interrupted(at);
+            moments.catchUp();
+        });
+        return since.isPresent();
     }
 
     private boolean key(KeyPress press) {

@@ -70,6 +70,9 @@ public final class Stage implements AutoCloseable {
         boolean windows =
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         if (!windows && isInteractive()) {
+            if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
+                throw new StageException("This terminal says that it can't draw (TERM=dumb). Use: drill --plain");
+            }
             return openTerminal(environment);
         }
         if (DesktopWindow.isPossible()) {

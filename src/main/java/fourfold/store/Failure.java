@@ -54,7 +54,8 @@ final class Failure {
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH ->
                 "the file can't be written; check the rights of the file and its folder";
             case SQLITE_CORRUPT, SQLITE_NOTADB -> "the file is damaged; leave it as it is and restore a backup";
-            case SQLITE_IOERR -> "the disk reports a fault; check the disk and try again";
+            case SQLITE_IOERR ->
+                "the disk takes no more or reports a fault; check its room, your share of it and the disk, and try again";
             case SQLITE_CANTOPEN -> "the file can't be opened; check that it and its folder are there";
             default -> oneLine(String.valueOf(cause.getMessage()));
         };

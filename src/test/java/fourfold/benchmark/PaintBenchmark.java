@@ -25,6 +25,7 @@ class PaintBenchmark {
     @Test
     void keyToLastByte() throws IOException {
         Report report = new Report("paint", "Painting: from a key to the last byte of the repaint");
+        report.line(Packaged.goFirst());
         Path small = file("small");
         Path large = file("large");
         try (TimedPty bare = TimedPty.start(

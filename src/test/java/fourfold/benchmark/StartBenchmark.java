@@ -1,6 +1,7 @@
 package fourfold.benchmark;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,6 +18,10 @@ class StartBenchmark {
     private static final int ROUNDS = Integer.getInteger("fourfold.rounds", 25);
     private static final int ANSWERS = 10_000;
 
+    /** Made by {@code mvn -q -DskipTests -Papplication package}; measured too if it is there. */
+    private static final Path APPLICATION =
+            Path.of("target", "application", "fourfold", "bin", "fourfold").toAbsolutePath();
+
     @TempDir
     private Path folder;
 
@@ -31,10 +36,15 @@ class StartBenchmark {
         Map<String, Start> kinds = new LinkedHashMap<>();
         kinds.put("bare frame", () -> frame(Packaged.bare(BareFrame.class), store, "The frame is there."));
         kinds.put("first page", () -> frame(Packaged.program(), store, "Who wants to practise?"));
-        kinds.put("drill", () -> frame(Packaged.program("drill"), store, "Enter"));
+        kinds.put("drill", () -> frame(Packaged.program("drill"), store, "█"));
         kinds.put("bare line", () -> Packaged.run(Packaged.bare(BareLine.class), Map.of("CLASSPATH", classPath())));
         kinds.put("grid", () -> Packaged.run(Packaged.program("grid"), store));
         kinds.put("--demo grid", () -> Packaged.run(Packaged.program("--demo", "--child", "Pip", "grid"), store));
+        if (Files.isExecutable(APPLICATION)) {
+            List<String> application = List.of(APPLICATION.toString());
+            kinds.put("application, first page", () -> frame(application, store, "Who wants to practise?"));
+            kinds.put("application, grid", () -> Packaged.run(List.of(APPLICATION.toString(), "grid"), store));
+        }
         Map<String, Times> times = new LinkedHashMap<>();
         kinds.keySet().forEach(kind -> times.put(kind, new Times()));
         Report report = new Report("start", "Start: process start to the first painted frame, or to the end");
@@ -47,6 +57,9 @@ class StartBenchmark {
             }
         }
         report.line("A child of " + ANSWERS + " answers; " + ROUNDS + " rounds, interleaved; milliseconds.");
+        report.line(
+                "The application has class data made at build time and a run-time of its own; java -jar can be given no such"
+                        + " data. Targets: at most 1.5 of the bare frame.");
         double frame = times.get("bare frame").median();
         report.row("", "least", "median", "most", "median : bare frame");
         times.forEach((kind, t) -> report.row(kind, t.quantile(0), t.median(), t.most(), t.median() / frame));

@@ -22,8 +22,11 @@ final class Times {
         return nanos[index];
     }
 
-    /** The smallest time that at least this share of all times does not exceed, in milliseconds; 0 is the smallest. */
+    /** The smallest time that at least this share of all times does not exceed, in milliseconds; 0 if there are no times. */
     double quantile(double share) {
+        if (count == 0) {
+            return 0;
+        }
         long[] sorted = Arrays.copyOf(nanos, count);
         Arrays.sort(sorted);
         int index = (int) Math.ceil(share * count) - 1;

@@ -288,4 +288,30 @@ class BadInputTest {
             assertEquals(right, typed().get(2));
         }
     }
+
+    /** Forty columns and twelve rows are the least; digits that stood there stand again, and no time is kept. */
+    @Test
+    void aWindowMadeTooSmallKeepsTheDigitsThatWereTyped() {
+        Path file = Practised.children(folder, "Mina");
+        try (Journey journey = new Journey(file, Practised.BEGAN, 80, 24, true)) {
+            journey.keys("Enter Enter").rest(100).answer();
+            while (fourfold.screens.DigitReader.read(journey.picture())
+                            .orElse("")
+                            .length()
+                    != 2) {
+                journey.answer();
+            }
+            String number = fourfold.screens.DigitReader.read(journey.picture()).orElseThrow();
+            journey.rest(700).keys(number.substring(0, 1)).size(39, 12);
+            assertTrue(journey.picture().contains("too small"), journey.picture());
+            journey.size(80, 24).keys("Enter").rest(100);
+            journey.keys(number.substring(1) + " Enter").rest(100);
+            assertEquals(
+                    List.of(number + "||"),
+                    Rows.column(
+                            file,
+                            "SELECT typed || '|' || COALESCE(first_key_ms, '') || '|' || COALESCE(whole_ms, '') FROM"
+                                    + " answer_log ORDER BY position DESC LIMIT 1"));
+        }
+    }
 }

@@ -12,7 +12,7 @@ import fourfold.facts.Sitting;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import fourfold.screens.ClockAdvice;
 import fourfold.screens.Moments;
 import fourfold.store.Store;
@@ -81,7 +81,7 @@ class ClockTest {
     @ParameterizedTest
     @ValueSource(ints = {-365, 3650, -20_000 / 24, 1})
     void aWrongClockForADayNeitherBreaksTheDrillNorCostsWhatWasLearned(int days) {
-        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
+        Player player = new Player(new LastingGain(), Progress.blank(Steering.NONE), START);
         for (int day = 0; day < 10; day++) {
             player.drill(6, day, (prompt, purpose, position) -> right(prompt));
             player.rest(Duration.between(player.now(), START.plus(Duration.ofDays(day + 1))));
@@ -123,6 +123,51 @@ class ClockTest {
         Instant now = Practised.BEGAN.plus(Duration.ofDays(days));
         assertEquals(said, ClockAdvice.of(progress, now).isPresent());
         assertTrue(ClockAdvice.of(Progress.blank(Steering.NONE), now).isEmpty());
+    }
+
+    /** Suspended in the middle of a question: no times of it are kept, and the drill goes on as after a pause. */
+    @Test
+    void aComputerThatSleptInterruptsTheQuestionAndItsDayIsTheNewOne() {
+        Path file = Practised.once(folder);
+        try (Journey journey = new Journey(file, START, 80, 24, true)) {
+            journey.keys("Enter Enter").rest(100).answer().rest(700);
+            journey.sleep(Duration.ofHours(20));
+            assertTrue(journey.picture().contains("Pause"), journey.picture());
+            journey.keys("Enter").rest(100).answer().answer();
+            UUID mina = journey.store().children().get(0).id();
+            List<Answer> answers = journey.store().answers(mina);
+            Answer before = answers.get(answers.size() - 3);
+            Answer slept = answers.get(answers.size() - 2);
+            Answer after = answers.get(answers.size() - 1);
+            assertTrue(before.whole().isPresent() && after.whole().isPresent());
+            assertTrue(slept.firstKey().isEmpty() && slept.whole().isEmpty(), slept.toString());
+            assertEquals(before.localDay() + 1, after.localDay());
+            assertFalse(journey.drill().orElseThrow().isFinished());
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "50, 50, false", // a tick
+        "50, 1900, false", // the wall clock is being put right
+        "50, 2100, true", // asleep: the monotonic clock stood still
+        "50, -3600000, false", // the wall clock was set back
+        "14000, 14000, false", // a slow disk
+        "16000, 16000, true", // stopped, or a system whose monotonic clock goes on in sleep
+    })
+    void sleepIsWhatTheWallClockSaysBeyondTheMonotonicOne(long counted, long passed, boolean asleep) {
+        long[] nanos = {7};
+        Instant[] wall = {START};
+        Moments moments = new Moments(() -> wall[0], ZoneId.of("Europe/Berlin"), () -> nanos[0]);
+        nanos[0] += counted * 1_000_000;
+        wall[0] = START.plusMillis(passed);
+        assertEquals(
+                asleep ? java.util.Optional.of(START) : java.util.Optional.empty(),
+                moments.sleptSince(Duration.ofSeconds(15)));
+        assertEquals(START.plusMillis(counted), moments.now());
+        moments.catchUp();
+        assertEquals(START.plusMillis(Math.max(counted, passed)), moments.now());
+        assertTrue(moments.sleptSince(Duration.ofSeconds(15)).isEmpty());
     }
 
     @Test

@@ -43,6 +43,7 @@ final class Journey implements AutoCloseable {
     private final Loop loop;
     private final Moments moments;
     private long nanos = 1_000_000_000L;
+    private Duration slept = Duration.ZERO;
     private boolean going = true;
     private int counted;
 
@@ -51,7 +52,8 @@ final class Journey implements AutoCloseable {
         stage = Stage.on(terminal, unicode, true, () -> nanos);
         this.file = file;
         store = Store.open(file);
-        moments = new Moments(start, ZoneId.of("Europe/Berlin"), () -> nanos);
+        moments = new Moments(
+                () -> start.plusNanos(nanos - 1_000_000_000L).plus(slept), ZoneId.of("Europe/Berlin"), () -> nanos);
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
         loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
         turn();
@@ -82,6 +84,12 @@ final class Journey implements AutoCloseable {
             turn();
         }
         return this;
+    }
+
+    /** The computer sleeps: the wall clock goes on and the monotonic clock does not, as on Linux. */
+    Journey sleep(Duration time) {
+        slept = slept.plus(time);
+        return rest(50);
     }
 
     /** Presses keys one after the other, 100 ms apart: names of keys or single characters. */

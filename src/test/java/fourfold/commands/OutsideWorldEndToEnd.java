@@ -16,9 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Guards against a program that talks to anyone, or that loses answers without a word when the disk takes no more. */
 @DisabledOnOs(OS.WINDOWS)
+@Execution(ExecutionMode.CONCURRENT)
 class OutsideWorldEndToEnd {
     @TempDir
     private Path folder;
@@ -64,6 +67,56 @@ class OutsideWorldEndToEnd {
                     .toList();
             assertEquals(List.of(), outward, arguments.toString());
         }
+    }
+
+    /**
+     * A disk on which each write-through takes a third of a second (strace's delay, strace(1), "Tampering"): everything is
+     * kept, and none of the waiting is taken for thinking.
+     */
+    @Test
+    void aSlowDiskIsWaitedForAndIsNoThinkingTime() throws IOException, InterruptedException {
+        assertEquals(
+                0,
+                run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "")
+                        .code());
+        long begun = System.nanoTime();
+        Told told = tampered("inject=fsync,fdatasync:delay_enter=300000", "1\n2\n3\n");
+        long took = System.nanoTime() - begun;
+        assertEquals(0, told.code(), told.err());
+        assertTrue(told.out().contains("Everything is kept"), told.out());
+        assertTrue(took > 4 * 3 * 300_000_000L, "a drill and three answers, three write-throughs each: " + took);
+        List<String> times = Rows.column(file(), "SELECT whole_ms FROM answer_log ORDER BY position");
+        assertEquals(3, times.size());
+        assertTrue(times.stream().allMatch(t -> Integer.parseInt(t) < 300), times.toString());
+    }
+
+    /** From some write on, the system says that the person's share of the disk is used up (EDQUOT). */
+    @Test
+    void aShareOfTheDiskThatIsUsedUpIsSaidAndNothingKeptBeforeIsLost() throws IOException, InterruptedException {
+        run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "");
+        run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "1\n2\n");
+        Told told = tampered("inject=pwrite64:error=EDQUOT:when=20+", "1\ng\n2\ng\n3\ng\n4\ng\n");
+        assertEquals(1, told.code(), told.out());
+        assertTrue(told.out().contains("is not kept yet. It is not your fault."), told.out());
+        assertTrue(told.out().contains("check its room, your share of it and the disk"), told.out());
+        assertTrue(told.err().contains("could not be kept"), told.err());
+        assertTrue(Rows.column(file(), "SELECT typed FROM answer_log").size() >= 2);
+        // The next program tidies up after the write that was cut short.
+        run(PackagedProgramEndToEnd.fourfold("grid"), "");
+        assertEquals(List.of(), fourfold.store.Verification.of(file()));
+    }
+
+    /** A plain drill whose system calls strace tampers with. */
+    private Told tampered(String tampering, String typed) throws IOException, InterruptedException {
+        assumeTrue(isThere("strace"), "strace is not installed: this was not looked at");
+        String calls = tampering.substring("inject=".length(), tampering.indexOf(':'));
+        List<String> command = new ArrayList<>(
+                List.of("strace", "-f", "-qq", "-o", folder.resolve("trace.txt").toString(), "-e", "trace=" + calls));
+        command.addAll(List.of("-e", tampering));
+        command.addAll(PackagedProgramEndToEnd.fourfold("drill", "--plain"));
+        Told told = run(command, typed);
+        assumeTrue(!told.err().contains("ptrace"), "strace may not watch programs here: this was not looked at");
+        return told;
     }
 
     /** The limit is the shell's on the size of files, in blocks of 512 bytes (POSIX, ulimit -f). */

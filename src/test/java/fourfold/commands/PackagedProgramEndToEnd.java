@@ -249,6 +249,18 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
+    void aTerminalThatCanNotDrawIsSentNothingButOneLine() {
+        Map<String, String> environment = Map.of("FOURFOLD_STORE", file().toString(), "TERM", "dumb");
+        try (PtyProgram program = PtyProgram.start(environment, 80, 24, fourfold())) {
+            assertEquals(1, program.exitCode());
+            program.awaitText("drill --plain");
+            assertEquals(
+                    "fourfold: This terminal says that it can't draw (TERM=dumb). Use: drill --plain\r\n",
+                    program.bytes());
+        }
+    }
+
+    @Test
     void withoutATerminalItSaysSoInOneLine() throws IOException, InterruptedException {
         assertEquals(
                 "fourfold: Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain\n",

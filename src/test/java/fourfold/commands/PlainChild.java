@@ -22,6 +22,9 @@ final class PlainChild extends BufferedReader {
     private final List<String> typed = new ArrayList<>();
     private final BiFunction<String, Integer, @Nullable String> habit;
     private long thinkingMillis = 1500;
+    private int sleepsAt = -1;
+    private long sleepMillis;
+    private long sleptMillis;
     private long nanos;
     private String language = "en";
 
@@ -56,6 +59,13 @@ final class PlainChild extends BufferedReader {
         return this;
     }
 
+    /** The computer sleeps while the child thinks about that line, counted from 0: only the wall clock goes on. */
+    PlainChild sleepingAt(int line, long millis) {
+        sleepsAt = line;
+        sleepMillis = millis;
+        return this;
+    }
+
     PlainChild thinking(long millis) {
         thinkingMillis = millis;
         return this;
@@ -74,6 +84,7 @@ final class PlainChild extends BufferedReader {
     @Override
     public @Nullable String readLine() {
         nanos += thinkingMillis * 1_000_000;
+        sleptMillis += typed.size() == sleepsAt ? sleepMillis : 0;
         String line = habit.apply(last(), typed.size());
         if (line != null) {
             typed.add(line);
@@ -91,7 +102,11 @@ final class PlainChild extends BufferedReader {
                 out,
                 err,
                 () -> new fourfold.screens.Moments(
-                        Instant.parse("2026-03-02T16:00:00Z"), ZoneId.of("Europe/Berlin"), () -> nanos));
+                        () -> Instant.parse("2026-03-02T16:00:00Z")
+                                .plusNanos(nanos)
+                                .plusMillis(sleptMillis),
+                        ZoneId.of("Europe/Berlin"),
+                        () -> nanos));
         int code = Fourfold.run(CommandRun.speaking(world, language), arguments.toArray(String[]::new));
         return new CommandRun(code, out.toString(), err.toString());
     }

@@ -56,6 +56,17 @@ class PlainDrillTest {
     }
 
     @Test
+    void aComputerThatSleptOverALineLeavesThatAnswerUntimed() {
+        Practised.children(folder, "Mina");
+        PlainChild child = PlainChild.whoIsRight().sleepingAt(4, 3_600_000);
+        assertEquals(0, child.drill(file(), "--minutes", "2").code());
+        List<String> times = Rows.column(file(), "SELECT COALESCE(whole_ms, 'none') FROM answer_log ORDER BY position");
+        assertEquals("none", times.get(4));
+        assertEquals(1, times.stream().filter("none"::equals).count());
+        assertTrue(times.size() > 20, "the hour asleep was no practice: " + times.size());
+    }
+
+    @Test
     void everythingIsSaidInWords() {
         Practised.children(folder, "Mina");
         String said = PlainChild.whoIsRight().drill(file(), "--minutes", "1").out();

@@ -193,9 +193,9 @@ class DrillTest {
         now = now.plusSeconds(600);
         enter(0);
         assertEquals(before, drill.progress().drill().orElseThrow().practised(now));
-        assertEquals("", asking().typed());
+        assertEquals("5", asking().typed(), "what was typed stands there again");
         shown();
-        type("56", 700);
+        type("6", 700);
         enter(100);
         Answer answer = kept();
         assertTrue(answer.isCorrect());

@@ -2,6 +2,8 @@ package fourfold.memory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +13,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Surface;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +64,88 @@ class MotorTimeTest {
         MotorTime slow = copied(MotorTime.unknown(), 20, 37, 900, 1500, Given.START);
         MotorTime later = copied(slow, 5, 37, 500, 900, Given.START.plus(Duration.ofDays(70)));
         assertEquals(millis(500), later.firstKey(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void no_hands_are_believed_to_be_faster_or_slower_than_hands_can_be() {
+        MotorTime fastest = copied(MotorTime.unknown(), 5, 37, 160, 170, Given.START);
+        assertEquals(millis(200), fastest.firstKey(56, Surface.TERMINAL));
+        assertEquals(millis(200), fastest.whole(56, Surface.TERMINAL));
+        MotorTime slowest = copied(MotorTime.unknown(), 5, 37, 4000, 9000, Given.START);
+        assertEquals(millis(3000), slowest.firstKey(56, Surface.TERMINAL));
+        assertEquals(millis(6000), slowest.whole(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void the_last_twenty_copies_count_and_no_more() {
+        MotorTime slow = copied(MotorTime.unknown(), 30, 37, 900, 1500, Given.START);
+        Instant later = Given.START.plusSeconds(60);
+        assertEquals(millis(900), copied(slow, 9, 37, 500, 900, later).firstKey(56, Surface.TERMINAL));
+        // Ten of each: the median lies between.
+        assertEquals(millis(700), copied(slow, 10, 37, 500, 900, later).firstKey(56, Surface.TERMINAL));
+        assertEquals(millis(500), copied(slow, 11, 37, 500, 900, later).firstKey(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void copies_older_than_eight_weeks_go_once_five_newer_ones_are_there() {
+        MotorTime slow = copied(MotorTime.unknown(), 5, 37, 900, 1500, Given.START);
+        Duration weeks = Duration.ofDays(56);
+        MotorTime four = copied(slow, 4, 37, 500, 900, Given.START.plus(weeks).plusSeconds(60));
+        assertEquals(
+                millis(500),
+                copied(four, 1, 37, 500, 900, Given.START.plus(weeks).plusSeconds(65))
+                        .firstKey(56, Surface.TERMINAL));
+        MotorTime young = copied(slow, 4, 37, 500, 900, Given.START.plusSeconds(60));
+        assertEquals(
+                millis(700),
+                copied(young, 1, 37, 500, 900, Given.START.plusSeconds(65)).firstKey(56, Surface.TERMINAL));
+    }
+
+    @Test
+    void each_surface_and_digit_count_has_hands_of_its_own() {
+        MotorTime hands = copied(MotorTime.unknown(), 5, 37, 500, 900, Given.START);
+        hands = copied(hands, 5, 4, 400, 600, Given.START);
+        assertEquals(millis(900), hands.whole(12, Surface.TERMINAL));
+        assertEquals(millis(600), hands.whole(8, Surface.TERMINAL));
+        assertEquals(millis(1400), hands.whole(12, Surface.WINDOW));
+        assertFalse(hands.isKnown(Surface.WINDOW));
+    }
+
+    @Test
+    void the_limits_themselves_still_count() {
+        MotorTime hands = copied(MotorTime.unknown(), 5, 37, 500, 900, Given.START);
+        Instant at = Given.START.plusSeconds(60);
+        assertNotSame(hands, hands.after(Given.copy(37, at, 150, 900)));
+        assertNotSame(hands, hands.after(Given.copy(37, at, 500, 10_000)));
+        assertTrue(hands.thinking(timed(150, 60_000)).isPresent());
+    }
+
+    /** Right or wrong, they come to the same: seeing the question counts, the outcome does not. */
+    @Test
+    void an_answer_that_tells_nothing_does_not_judge_the_memory() {
+        Memory before = Memory.blank(Parameters.usual());
+        for (int day = 0; day < 5; day++) {
+            Answer right = Given.right(TWO_DIGITS, Given.START.plus(Duration.ofDays(day)), 1.5);
+            before = before.after(right, MotorTime.unknown());
+        }
+        Instant at = Given.START.plus(Duration.ofDays(5));
+        for (List<Optional<Duration>> times : List.of(
+                List.of(Optional.of(millis(149)), Optional.of(millis(900))), // an anticipation
+                List.of(Optional.of(millis(900)), Optional.of(millis(60_001))), // a walk-away
+                List.of(Optional.<Duration>empty(), Optional.<Duration>empty()))) { // interrupted by a pause
+            Answer any = Given.right(TWO_DIGITS, at, 1);
+            double right = after(before, changed(any, "56", times.get(0), times.get(1)));
+            double wrong = after(before, changed(any, "55", times.get(0), times.get(1)));
+            assertEquals(right, wrong, 0, times.toString());
+            assertNotEquals(right, after(before, Given.wrong(TWO_DIGITS, at, 1)));
+        }
+    }
+
+    private static double after(Memory memory, Answer answer) {
+        return memory.after(answer, MotorTime.unknown())
+                .activation(
+                        TWO_DIGITS.traceIndex(),
+                        answer.askedAt().plus(Duration.ofDays(3)).toEpochMilli());
     }
 
     @Test
