@@ -100,12 +100,13 @@ final class App implements Callable<Integer> {
                     spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
         }
         try (Home home = open()) {
-            try (Stage stage = Stage.open(world.environment())) {
+            try (Stage stage = home.stage(world)) {
                 new Loop(
                                 stage,
                                 home.moments(),
                                 new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
                         .run();
+                home.rememberWindow(stage);
             }
             return home.told(world);
         }

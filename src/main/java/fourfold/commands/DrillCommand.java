@@ -54,9 +54,10 @@ final class DrillCommand implements Callable<Integer> {
                 new PlainDrill(app.world(), home, whose).run(drill);
                 return home.told(app.world());
             }
-            try (Stage stage = Stage.open(app.world().environment())) {
+            try (Stage stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
                 new Loop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
+                home.rememberWindow(stage);
             }
             return home.told(app.world());
         }

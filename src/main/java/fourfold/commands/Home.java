@@ -2,9 +2,16 @@ package fourfold.commands;
 
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
+import fourfold.facts.Surface;
+import fourfold.progress.Setting;
+import fourfold.progress.Steering;
 import fourfold.screens.Moments;
+import fourfold.screens.Stage;
+import fourfold.screens.StageException;
+import fourfold.screens.WindowSize;
 import fourfold.store.Place;
 import fourfold.store.Store;
+import fourfold.store.StoreException;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.List;
@@ -15,6 +22,9 @@ import picocli.CommandLine.ParameterException;
 
 /** A home that is open: its store, its records and its clock. */
 final class Home implements AutoCloseable {
+    /** Where the home's settings hold columns and rows of the window. */
+    private static final String WINDOW = "window";
+
     private final Store store;
     private final Household records;
     private final Moments moments;
@@ -60,6 +70,41 @@ final class Home implements AutoCloseable {
 
     Moments moments() {
         return moments;
+    }
+
+    /** The terminal, or a window of the size it had last, with letters as large as the child who needs the largest. */
+    Stage stage(World world) throws StageException {
+        return Stage.open(world.environment(), this::window);
+    }
+
+    WindowSize window() {
+        int points = store.children().stream()
+                .mapToInt(child -> Integer.parseInt(
+                        Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS)))
+                .max()
+                .orElse(WindowSize.USUAL.points());
+        return store.homeSetting(WINDOW)
+                .flatMap(WindowSize::remembered)
+                .orElse(WindowSize.USUAL)
+                .withPoints(points);
+    }
+
+    /** Remembers how large the window was; no harm is done if that fails. */
+    void rememberWindow(Stage stage) {
+        if (stage.surface() == Surface.WINDOW) {
+            rememberWindow(stage.size().getColumns(), stage.size().getRows());
+        }
+    }
+
+    void rememberWindow(int columns, int rows) {
+        String written = columns + "x" + rows;
+        if (WindowSize.remembered(written).isPresent()) {
+            try {
+                store.keepHomeSetting(WINDOW, written);
+            } catch (StoreException e) {
+                // The window opens in its usual size next time; everything that counts was kept before.
+            }
+        }
     }
 
     /** The named child, or the only one. */

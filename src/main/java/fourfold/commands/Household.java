@@ -7,11 +7,13 @@ import fourfold.facts.Deed;
 import fourfold.facts.Sitting;
 import fourfold.progress.Filling;
 import fourfold.progress.Progress;
+import fourfold.progress.Projection;
 import fourfold.progress.Steering;
 import fourfold.progress.Timings;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.screens.Words;
+import fourfold.simulation.Outlook;
 import fourfold.store.Backups;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
@@ -28,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
@@ -101,6 +104,35 @@ final class Household implements Records {
         store.readAnswers(child.id(), both);
         both.finish();
         return fold.progress();
+    }
+
+    @Override
+    public void read(Child child, Consumer<Answer> each) {
+        told(() -> {
+            store.readAnswers(child.id(), each);
+            return true;
+        });
+    }
+
+    @Override
+    public Ahead ahead(Progress progress, double daysAWeek, Instant at) {
+        Outlook outlook = new Outlook(progress, at, daysAWeek, progress.answers());
+        return new Ahead() {
+            @Override
+            public boolean isPossible() {
+                return Outlook.isPossible(progress);
+            }
+
+            @Override
+            public void playOnce() {
+                outlook.playOnce();
+            }
+
+            @Override
+            public Projection projection() {
+                return outlook.projection();
+            }
+        };
     }
 
     @Override

@@ -12,7 +12,25 @@ import java.util.Optional;
 
 /** How what was typed becomes an answer: its place in the drill, and times only where they mean something. */
 final class Answering {
+    /** Enter with nothing typed means "show me" only this long after the question (our own choice). */
+    private static final Duration SHOW_ME_AFTER = Duration.ofMillis(1500);
+
     private Answering() {}
+
+    /** Whether Enter with nothing typed asks to be shown the answer, and is not the tail of the key before. */
+    static boolean mayBeShown(Asking asking, Instant at) {
+        return !asking.isInView()
+                && asking.shownAt()
+                        .filter(shown -> Duration.between(shown, at).compareTo(SHOW_ME_AFTER) >= 0)
+                        .isPresent();
+    }
+
+    /** Whether no key has come for as long as the calm limit. */
+    static boolean isOverdue(Asking asking, Instant at, Duration calm) {
+        return asking.lastKeyAt()
+                .filter(key -> Duration.between(key, at).compareTo(calm) >= 0)
+                .isPresent();
+    }
 
     static Answer answer(Asking asking, Instant at, DrillSoFar drill, Surface surface) {
         Instant shown = asking.shownAt().orElseThrow().truncatedTo(ChronoUnit.MILLIS);

@@ -11,9 +11,6 @@ import fourfold.drill.Phase.Reason;
 import fourfold.drill.Phase.Right;
 import fourfold.facts.Answer;
 import fourfold.facts.Family;
-import fourfold.facts.MissingFactor;
-import fourfold.facts.Operation;
-import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
@@ -27,7 +24,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 
 /**
  * One sitting of a child. Immutable: {@link #on} gives the next drill and what must be kept before it counts.
@@ -39,9 +35,6 @@ import java.util.SplittableRandom;
 public final class Drill {
     /** How long a right answer stands before the next question (our own choice). */
     public static final Duration RIGHT_STANDS = Duration.ofMillis(600);
-
-    /** Enter with nothing typed means "show me" only this long after the question (our own choice). */
-    static final Duration SHOW_ME_AFTER = Duration.ofMillis(1500);
 
     /** So long no key may come before Enter goes on after too many keys at once (our own choice). */
     static final Duration HANDS_REST = Duration.ofMillis(1200);
@@ -136,7 +129,7 @@ public final class Drill {
                     phase instanceof OneMinute ? finished(event.at()) : with(new Paused(phase, event.at(), false)));
         }
         Step step = onOpen(event);
-        return isKey(event) ? noticing(step, event) : step;
+        return event.isKey() ? noticing(step, event) : step;
     }
 
     private Step onOpen(Event event) {
@@ -155,13 +148,6 @@ public final class Drill {
                     : Step.to(this);
         }
         return Step.to(this);
-    }
-
-    private static boolean isKey(Event event) {
-        return event instanceof Event.Digit
-                || event instanceof Event.Stray
-                || event instanceof Event.Enter
-                || event instanceof Event.Erase;
     }
 
     /** Counts keys that changed nothing; many of them at once are asked about. */
@@ -212,7 +198,7 @@ public final class Drill {
         if (event instanceof Event.Enter && rested) {
             return Step.to(rested(handsOff.since(), at).resume(handsOff.resumed(), at));
         }
-        return Step.to(isKey(event) ? with(new HandsOff(handsOff.resumed(), handsOff.since(), at)) : this);
+        return Step.to(event.isKey() ? with(new HandsOff(handsOff.resumed(), handsOff.since(), at)) : this);
     }
 
     private Drill rested(Instant since, Instant at) {
@@ -250,24 +236,14 @@ public final class Drill {
             return answered(asking.line(line.digits()), line.at(), false);
         }
         if (event instanceof Event.Enter enter) {
-            return asking.typed().isEmpty() && !mayAskToBeShown(asking, enter.at())
+            return asking.typed().isEmpty() && !Answering.mayBeShown(asking, enter.at())
                     ? Step.to(this)
                     : answered(asking, enter.at(), false);
         }
-        boolean waitedEnough = asking.lastKeyAt()
-                .filter(key -> Duration.between(key, event.at())
-                                .compareTo(progress.steering().settings().calm())
-                        >= 0)
-                .isPresent();
-        return event instanceof Event.Tick && waitedEnough ? answered(asking, event.at(), true) : Step.to(this);
-    }
-
-    /** Enter with nothing typed asks to be shown the answer, unless it is the tail of the key before. */
-    private static boolean mayAskToBeShown(Asking asking, Instant at) {
-        return !asking.isInView()
-                && asking.shownAt()
-                        .filter(s -> Duration.between(s, at).compareTo(SHOW_ME_AFTER) >= 0)
-                        .isPresent();
+        Duration calm = progress.steering().settings().calm();
+        return event instanceof Event.Tick && Answering.isOverdue(asking, event.at(), calm)
+                ? answered(asking, event.at(), true)
+                : Step.to(this);
     }
 
     private Step answered(Asking asking, Instant at, boolean waitedFor) {
@@ -329,15 +305,8 @@ public final class Drill {
         }
         boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
         Drill told = tell ? with(noticed.said(soFar().turns())) : this;
-        return told.with(Asking.fresh(form(turn.question()), turn.purpose(), tell ? Reason.NO_HURRY : Reason.RECALL));
-    }
-
-    /** A division may be asked as a missing factor: every third one where the parent wants it (our own choice). */
-    private Prompt form(Question question) {
-        boolean hidden = question.operation() == Operation.DIVIDE
-                && progress.steering().settings().missingFactors()
-                && new SplittableRandom(sitting().seed() + soFar().turns()).nextInt(3) == 0;
-        return hidden ? new MissingFactor(question) : question;
+        return told.with(Asking.fresh(
+                HiddenFactors.form(turn.question(), progress), turn.purpose(), tell ? Reason.NO_HURRY : Reason.RECALL));
     }
 
     private Drill typeNextFact(Family family, Instant at) {

@@ -8,6 +8,11 @@ public sealed interface Event {
     /** When it happened. */
     Instant at();
 
+    /** Whether a single key made it, other than the one that pauses. */
+    default boolean isKey() {
+        return this instanceof Digit || this instanceof Stray || this instanceof Enter || this instanceof Erase;
+    }
+
     /** A digit key, 0 to 9. */
     record Digit(int digit, Instant at) implements Event {
         public Digit {

@@ -4,6 +4,8 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Trace;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -28,7 +30,7 @@ public record Grid(List<Cell> cells) {
      * @param quotients the level of its weaker quotient
      * @param focused whether the parent's focus holds
      * @param held whether the parent has put it on hold
-     * @param fading whether it was accurate or better and is due again
+     * @param fading whether it was accurate or better, and is due again or forecast to be shaky by the next drill
      * @param right answers from memory that were right
      * @param asked answers from memory
      */
@@ -41,7 +43,32 @@ public record Grid(List<Cell> cells) {
             boolean held,
             boolean fading,
             int right,
-            int asked) {}
+            int asked) {
+        private Cell asFading() {
+            return new Cell(family, level, products, quotients, focused, held, true, right, asked);
+        }
+    }
+
+    /** A fact is fading if its chance of a quick right answer by the next drill is below this; our own choice. */
+    private static final double TARGET = 0.85;
+
+    /** How far away the next drill may be: a day off lies between two drills of most weeks. */
+    private static final Duration NEXT_DRILL = Duration.ofHours(40);
+
+    /** The grid now, with families that are forecast to fade by the next drill; needs the child's memory. */
+    public static Grid of(Progress progress, Instant now) {
+        Instant next = now.plus(NEXT_DRILL);
+        Grid plain = of(progress, progress.localDay(now));
+        return new Grid(plain.cells().stream()
+                .map(c -> c.level().atLeast(Mastery.ACCURATE) && fades(progress, c.family(), next) ? c.asFading() : c)
+                .toList());
+    }
+
+    private static boolean fades(Progress progress, Family family, Instant next) {
+        Duration limit = progress.steering().settings().quick();
+        return family.traces().stream()
+                .anyMatch(t -> progress.memory().forecast(t, next).chanceRightWithin(limit) < TARGET);
+    }
 
     /**
      * The grid on a local day.
@@ -77,6 +104,11 @@ public record Grid(List<Cell> cells) {
                 family.traces().stream()
                         .mapToInt(t -> progress.standing(t).asked())
                         .sum());
+    }
+
+    /** How many steps a family's level has risen since an earlier grid: below nought if it fell. */
+    public int change(Family family, Grid earlier) {
+        return cell(family).level().ordinal() - earlier.cell(family).level().ordinal();
     }
 
     /** The cell of a family. */

@@ -1,29 +1,31 @@
 package fourfold.screens;
 
 import fourfold.facts.Deed;
+import java.util.stream.Collectors;
 
 /** Deeds in plain words. */
 final class Deeds {
     private Deeds() {}
 
-    static String told(Deed deed) {
+    static String told(Words words, Deed deed) {
         if (deed instanceof Deed.Focus focus) {
-            return "focus on " + focus.family();
+            return words.say("deed.focus", words.name(focus.family()));
         } else if (deed instanceof Deed.Hold hold) {
-            return "hold of " + hold.family();
+            return words.say("deed.hold", words.name(hold.family()));
         } else if (deed instanceof Deed.Release release) {
-            return "release of " + release.family();
+            return words.say("deed.release", words.name(release.family()));
         } else if (deed instanceof Deed.Reset reset) {
-            return "reset of " + reset.family();
+            return words.say("deed.reset", words.name(reset.family()));
         } else if (deed instanceof Deed.OpenTable open) {
-            return "opening of table " + open.table();
+            return words.say("deed.open", open.table());
         } else if (deed instanceof Deed.CloseTable close) {
-            return "closing of table " + close.table();
-        } else if (deed instanceof Deed.Order) {
-            return "order of tables";
+            return words.say("deed.close", close.table());
+        } else if (deed instanceof Deed.Order order) {
+            return words.say(
+                    "deed.order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         } else if (deed instanceof Deed.Choose choose) {
-            return "setting " + choose.setting() + " " + choose.chosen();
+            return words.say("deed.choose", choose.setting(), choose.chosen());
         }
-        return "undo";
+        return words.say("deed.undo");
     }
 }

@@ -12,9 +12,6 @@ import java.awt.HeadlessException;
 
 /** A window on the desktop, for when the program was not started in a terminal. */
 final class DesktopWindow {
-    private static final int POINTS = 22;
-    private static final TerminalSize SIZE = new TerminalSize(80, 24);
-
     private DesktopWindow() {}
 
     /** Whether there is a desktop to open a window on. */
@@ -31,13 +28,14 @@ final class DesktopWindow {
      *
      * @throws StageException if the desktop refuses
      */
-    static Terminal open() throws StageException {
+    static Terminal open(WindowSize size) throws StageException {
         try {
             Font[] fonts = AWTTerminalFontConfiguration.filterMonospaced(
-                    new Font("DejaVu Sans Mono", Font.PLAIN, POINTS), new Font(Font.MONOSPACED, Font.PLAIN, POINTS));
+                    new Font("DejaVu Sans Mono", Font.PLAIN, size.points()),
+                    new Font(Font.MONOSPACED, Font.PLAIN, size.points()));
             return new DefaultTerminalFactory()
                     .setTerminalEmulatorTitle("Fourfold")
-                    .setInitialTerminalSize(SIZE)
+                    .setInitialTerminalSize(new TerminalSize(size.columns(), size.rows()))
                     .setTerminalEmulatorFontConfiguration(SwingTerminalFontConfiguration.newInstance(fonts))
                     .createTerminalEmulator();
         } catch (HeadlessException | AWTError | LinkageError e) {

@@ -4,18 +4,17 @@ import fourfold.facts.Child;
 import java.time.Instant;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 /** The drills of a child, newest first. */
 final class DrillsPage implements Page {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("EEE d MMM yyyy  HH:mm", Locale.ENGLISH);
-
+    private final Words words;
     private final Child child;
     private final Moments moments;
     private final List<Records.PastDrill> drills;
     private int first;
 
     DrillsPage(Records records, Child child, Moments moments) {
+        this.words = records.words();
         this.child = child;
         this.moments = moments;
         this.drills = records.drills(child);
@@ -23,26 +22,33 @@ final class DrillsPage implements Page {
 
     @Override
     public void draw(Picture picture) {
-        picture.centred(1, "Past drills of " + child.name(), Ink.STRONG);
+        picture.centred(1, words.say("drills.title", child.name()), Ink.STRONG);
         int room = picture.height() - 6;
         first = Math.max(0, Math.min(first, drills.size() - room));
         int x = Math.max(0, (picture.width() - 54) / 2);
-        picture.text(x, 3, String.format("%-26s%-12s%s", "when", "planned", "right from memory"), Ink.QUIET);
+        picture.text(
+                x,
+                3,
+                String.format(
+                        "%-26s%-12s%s",
+                        words.say("drills.when"), words.say("drills.planned"), words.say("drills.right")),
+                Ink.QUIET);
         for (int i = first; i < Math.min(drills.size(), first + room); i++) {
             picture.text(x, 4 + i - first, line(drills.get(i)));
         }
         if (drills.isEmpty()) {
-            picture.centred(5, "None yet.", Ink.PLAIN);
+            picture.centred(5, words.say("drills.none"), Ink.PLAIN);
         }
-        picture.centred(picture.height() - 1, "↑ ↓ scroll   Esc back", Ink.QUIET);
+        picture.centred(picture.height() - 1, words.say("drills.foot"), Ink.QUIET);
     }
 
     private String line(Records.PastDrill drill) {
         return String.format(
                 "%-26s%-12s%s",
-                WHEN.format(drill.sitting().startedAt().atZone(moments.zone())),
-                drill.sitting().planned().toMinutes() + " min",
-                drill.right() + " of " + drill.asked());
+                DateTimeFormatter.ofPattern("EEE d MMM yyyy  HH:mm", words.language())
+                        .format(drill.sitting().startedAt().atZone(moments.zone())),
+                words.say("drills.minutes", drill.sitting().planned().toMinutes()),
+                words.say("drills.of", drill.right(), drill.asked()));
     }
 
     @Override

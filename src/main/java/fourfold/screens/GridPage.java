@@ -5,25 +5,23 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.progress.Grid;
 import fourfold.progress.Progress;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
 final class GridPage implements Page {
     /** What the cells show. */
     enum View {
-        FAMILY("families"),
-        PRODUCTS("products"),
-        QUOTIENTS("quotients");
+        FAMILY,
+        PRODUCTS,
+        QUOTIENTS;
 
-        private final String words;
-
-        View(String words) {
-            this.words = words;
-        }
-
-        String words() {
-            return words;
+        /** Its name in texts. */
+        String key() {
+            return "grid." + name().toLowerCase(Locale.ROOT);
         }
 
         View next() {
@@ -34,7 +32,9 @@ final class GridPage implements Page {
     private final Records records;
     private final Child child;
     private final Moments moments;
+    private final Words words;
     private Steers steers;
+    private final Grid lastWeek;
     private Family chosen;
     private boolean wholeTable;
     private boolean askReset;
@@ -44,10 +44,11 @@ final class GridPage implements Page {
         this.records = records;
         this.child = child;
         this.moments = moments;
+        this.words = records.words();
         this.steers = new Steers(records, child);
+        this.lastWeek = lastWeek();
         this.chosen = grid().shakiest().orElse(Family.of(2, 2));
-        grid().shakiest()
-                .ifPresent(f -> steers.say("Shakiest now: " + f.low() + " × " + f.high() + ".   f practises it more"));
+        grid().shakiest().ifPresent(f -> steers.say(words.say("grid.shakiest", words.name(f))));
     }
 
     @Override
@@ -59,8 +60,21 @@ final class GridPage implements Page {
         }
     }
 
+    /** The levels of a week ago, under what the parent has chosen today. */
+    private Grid lastWeek() {
+        Instant then = moments.now().minus(Duration.ofDays(7));
+        Progress.Fold fold = Progress.Fold.ofLevels(steers.progress().steering());
+        records.read(child, answer -> {
+            if (answer.askedAt().isBefore(then)) {
+                fold.accept(answer);
+            }
+        });
+        Progress before = fold.progress();
+        return Grid.of(before, before.localDay(then));
+    }
+
     Grid grid() {
-        return Grid.of(progress(), progress().localDay(moments.now()));
+        return Grid.of(progress(), moments.now());
     }
 
     Progress progress() {
@@ -73,25 +87,14 @@ final class GridPage implements Page {
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, grid(), view, chosen, wholeTable).draw(child.name(), progress());
-        String line =
-                askReset ? "Begin " + scopeName() + " again? No answer is deleted.   y yes   n no" : steers.told();
-        String table = "table of " + chosen.high();
-        int above = Footer.draw(
-                picture,
-                List.of(
-                        "arrows move",
-                        "Enter family page",
-                        "v " + view.next().words(),
-                        "d past drills",
-                        "Esc back",
-                        "f focus",
-                        "h hold",
-                        "r reset",
-                        "u undo",
-                        wholeTable ? "t one family" : "t whole table",
-                        "o open " + table,
-                        "c close it"));
+        new StairsPicture(picture, words, grid(), lastWeek, view, chosen, wholeTable).draw(child.name(), progress());
+        String line = askReset ? words.say("grid.reset", scopeName()) : steers.told();
+        List<String> keys = new ArrayList<>(List.of(words.say("grid.foot").split("   ")));
+        keys.add("v " + words.say(view.next().key()));
+        keys.add(words.say(wholeTable ? "grid.one" : "grid.table"));
+        keys.add(words.say("grid.open", chosen.high()));
+        keys.add(words.say("grid.close"));
+        int above = Footer.draw(picture, keys);
         picture.centred(above - 1, line, Ink.STRONG);
     }
 
@@ -107,10 +110,10 @@ final class GridPage implements Page {
 
     private Move confirm(Key key, Instant at) {
         askReset = false;
-        if (key.is('y')) {
+        if (key.is('y') || key.is('j')) {
             steers.reset(scope(), scopeName(), at);
         } else {
-            steers.say("Nothing was changed.");
+            steers.say(words.say("family.unchanged"));
         }
         return Move.STAY;
     }
@@ -135,7 +138,13 @@ final class GridPage implements Page {
     }
 
     private Move letter(Key key, Instant at) {
-        if (key.is('d')) {
+        if (key.is('p')) {
+            return new Move.Open(new PlanPage(records, child, moments));
+        } else if (key.is('w')) {
+            return new Move.Open(new AwayPage(records, child, moments));
+        } else if (key.is('m')) {
+            return new Move.Open(new RatesPage(records, child));
+        } else if (key.is('d')) {
             return new Move.Open(new DrillsPage(records, child, moments));
         } else if (key.is('f')) {
             steers.focus(scope(), scopeName(), at);
@@ -147,7 +156,7 @@ final class GridPage implements Page {
             steers.undo(at);
         } else if (key.is('t')) {
             wholeTable = !wholeTable;
-            steers.say(wholeTable ? "The keys now act on the whole table of " + chosen.high() + "." : "");
+            steers.say(wholeTable ? words.say("grid.whole", chosen.high()) : "");
         } else if (key.is('v')) {
             view = view.next();
         } else if (key.is('o')) {
@@ -163,7 +172,7 @@ final class GridPage implements Page {
     }
 
     private String scopeName() {
-        return wholeTable ? "the table of " + chosen.high() : chosen.low() + " × " + chosen.high();
+        return wholeTable ? words.say("grid.thetable", chosen.high()) : words.name(chosen);
     }
 
     private void move(int columns, int rows) {

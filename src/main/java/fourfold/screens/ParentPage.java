@@ -18,18 +18,18 @@ final class ParentPage implements Page {
         this.moments = moments;
         this.children = records.children();
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
-        lines.add("Back");
+        lines.add(records.words().say("parent.back"));
         this.menu = new Menu(lines);
     }
 
     @Override
     public void draw(Picture picture) {
         int top = Math.max(1, picture.height() / 2 - 6);
-        picture.centred(top, "For parents", Ink.STRONG);
-        picture.centred(top + 2, "Whose families do you want to see?", Ink.PLAIN);
+        picture.centred(top, records.words().say("parent.title"), Ink.STRONG);
+        picture.centred(top + 2, records.words().say("parent.question"), Ink.PLAIN);
         menu.draw(picture, top + 4);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
-        picture.centred(picture.height() - 1, "↑ ↓ choose   Enter go on   Esc back", Ink.QUIET);
+        picture.centred(picture.height() - 1, records.words().say("parent.foot"), Ink.QUIET);
     }
 
     @Override

@@ -7,10 +7,12 @@ import fourfold.facts.Deed;
 import fourfold.facts.Sitting;
 import fourfold.progress.Filling;
 import fourfold.progress.Progress;
+import fourfold.progress.Projection;
 import fourfold.progress.Timings;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What the screens need of the home's records. Every method may fail with {@link NotKept}. */
 public interface Records {
@@ -54,6 +56,24 @@ public interface Records {
     /** Where the child stands for those who only look: without the memory that choosing questions needs, and sooner. */
     default Progress levels(Child child) {
         return progress(child);
+    }
+
+    /** Hands over each of the child's answers, oldest first. */
+    void read(Child child, Consumer<Answer> each);
+
+    /** A look ahead in which nothing was played yet: when all families may be fluent. */
+    Ahead ahead(Progress progress, double daysAWeek, Instant at);
+
+    /** The rest of a child's way, played through again and again. */
+    interface Ahead {
+        /** Whether the child's answers are enough to guess from. */
+        boolean isPossible();
+
+        /** Plays the way through once more; takes up to a second. */
+        void playOnce();
+
+        /** What it comes to so far. */
+        Projection projection();
     }
 
     /** How far the child's own stairs are filled. */

@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import java.util.function.Supplier;
 
 /**
  * The place where pictures are shown and keys come from. One thread uses it; another, of its own, only reads and stamps
@@ -57,6 +58,15 @@ public final class Stage implements AutoCloseable {
      * @throws StageException if there is neither, in one line that says what to do
      */
     public static Stage open(Map<String, String> environment) throws StageException {
+        return open(environment, () -> WindowSize.USUAL);
+    }
+
+    /**
+     * The same with a size for the window, which is asked for only if there is to be one.
+     *
+     * @throws StageException if there is neither, in one line that says what to do
+     */
+    public static Stage open(Map<String, String> environment, Supplier<WindowSize> window) throws StageException {
         boolean windows =
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         if (!windows && isInteractive()) {
@@ -66,7 +76,7 @@ public final class Stage implements AutoCloseable {
             return openTerminal(environment);
         }
         if (DesktopWindow.isPossible()) {
-            return openWindow();
+            return openWindow(window.get());
         }
         throw new StageException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
     }
@@ -96,8 +106,8 @@ public final class Stage implements AutoCloseable {
         return started(terminal, abilities, Surface.TERMINAL);
     }
 
-    private static Stage openWindow() throws StageException {
-        return started(DesktopWindow.open(), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
+    private static Stage openWindow(WindowSize size) throws StageException {
+        return started(DesktopWindow.open(size), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
     }
 
     private static Stage started(Terminal terminal, Abilities abilities, Surface surface) throws StageException {

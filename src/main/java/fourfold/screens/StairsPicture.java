@@ -14,7 +14,9 @@ import java.util.List;
  */
 final class StairsPicture {
     private final Picture picture;
+    private final Words words;
     private final Grid grid;
+    private final Grid lastWeek;
     private final GridPage.View view;
     private final Family chosen;
     private final boolean wholeTable;
@@ -23,9 +25,18 @@ final class StairsPicture {
     private final int left;
     private final int top;
 
-    StairsPicture(Picture picture, Grid grid, GridPage.View view, Family chosen, boolean wholeTable) {
+    StairsPicture(
+            Picture picture,
+            Words words,
+            Grid grid,
+            Grid lastWeek,
+            GridPage.View view,
+            Family chosen,
+            boolean wholeTable) {
         this.picture = picture;
+        this.words = words;
         this.grid = grid;
+        this.lastWeek = lastWeek;
         this.view = view;
         this.chosen = chosen;
         this.wholeTable = wholeTable;
@@ -38,7 +49,7 @@ final class StairsPicture {
     void draw(String name, Progress progress) {
         picture.centred(
                 top > 1 ? 1 : 0,
-                name + "   " + view.words() + "   " + progress.families(Mastery.FLUENT) + " of 55 families fluent",
+                words.say("grid.title", name, words.say(view.key()), progress.families(Mastery.FLUENT)),
                 Ink.STRONG);
         for (Family family : Families.all()) {
             cell(grid.cell(family));
@@ -70,6 +81,10 @@ final class StairsPicture {
         picture.text(x + 3, y, Character.toString(Shades.of(level)), Ink.of(level));
         char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
         picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
+        int change = grid.change(cell.family(), lastWeek);
+        if (change != 0 && cellWidth > 5) {
+            picture.text(x + 5, y, change > 0 ? "↑" : "↓", Ink.PLAIN);
+        }
     }
 
     private Mastery shown(Grid.Cell cell) {
@@ -85,26 +100,33 @@ final class StairsPicture {
         int x = left + 4;
         for (Mastery level : Mastery.values()) {
             picture.text(x, y, Character.toString(Shades.of(level)), Ink.of(level));
-            picture.text(x + 2, y, level.word());
-            x += level.word().length() + 4;
+            picture.text(x + 2, y, words.level(level));
+            x += words.level(level).length() + 4;
         }
-        picture.text(left + 4, y + 1, "* in focus   - on hold   ~ due again", Ink.QUIET);
+        picture.text(left + 4, y + 1, words.say("grid.marks"), Ink.QUIET);
+        long up = Families.all().stream()
+                .filter(f -> grid.change(f, lastWeek) > 0)
+                .count();
+        long down = Families.all().stream()
+                .filter(f -> grid.change(f, lastWeek) < 0)
+                .count();
+        picture.text(left + 4, y + 2, words.say("grid.week", up, down), Ink.QUIET);
     }
 
     private void corner(Progress progress) {
         Grid.Cell cell = grid.cell(chosen);
+        List<String> square = SquareOfFour.rows(words, chosen);
         List<String> lines = new ArrayList<>(List.of(
-                DrillPicture.squareRows(chosen).get(0),
-                DrillPicture.squareRows(chosen)
-                        .get(DrillPicture.squareRows(chosen).size() - 1),
-                shown(cell).word()
-                        + (cell.focused() ? ", in focus" : "")
-                        + (cell.held() ? ", on hold" : "")
-                        + (cell.fading() ? ", due again" : "")));
-        lines.add(cell.asked() == 0 ? "not asked yet" : cell.right() + " of " + cell.asked() + " right");
+                square.get(0),
+                square.get(square.size() - 1),
+                words.level(shown(cell))
+                        + (cell.focused() ? ", " + words.say("grid.focused") : "")
+                        + (cell.held() ? ", " + words.say("grid.held") : "")
+                        + (cell.fading() ? ", " + words.say("grid.fading") : "")));
+        lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
         progress.standing(chosen.traces().get(0))
                 .medianThinking()
-                .ifPresent(t -> lines.add("product: " + FamilyPage.seconds(t) + " to think"));
+                .ifPresent(t -> lines.add(words.say("grid.thinking", FamilyPage.seconds(t))));
         int x = left + 4 + 5 * cellWidth + 1;
         for (int i = 0; i < lines.size(); i++) {
             picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);

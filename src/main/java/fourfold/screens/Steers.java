@@ -14,13 +14,15 @@ import java.util.function.Function;
 final class Steers {
     private final Records records;
     private final Child child;
+    private final Words words;
     private Progress progress;
     private String told = "";
 
     Steers(Records records, Child child) {
         this.records = records;
         this.child = child;
-        this.progress = records.levels(child);
+        this.words = records.words();
+        this.progress = records.progress(child);
     }
 
     Progress progress() {
@@ -39,34 +41,36 @@ final class Steers {
         boolean all =
                 families.stream().allMatch(f -> progress.steering().focused().contains(f));
         keep(families, all ? Deed.Release::new : Deed.Focus::new, at);
-        say(all ? name + ": no longer in focus." : name + ": practised more, until fluent.   u undo");
+        say(words.say(all ? "steer.nofocus" : "steer.focus", name));
+    }
+
+    /** Focus on all of these, whatever was before. */
+    void focusOn(List<Family> families, Instant at) {
+        keep(families, Deed.Focus::new, at);
     }
 
     void hold(List<Family> families, String name, Instant at) {
         boolean all = families.stream().allMatch(f -> progress.isHeld(f));
         keep(families, all ? Deed.Release::new : Deed.Hold::new, at);
-        say(all ? name + ": practised again." : name + ": left out for now.   u undo");
+        say(words.say(all ? "steer.nohold" : "steer.hold", name));
     }
 
     void reset(List<Family> families, String name, Instant at) {
         keep(families, Deed.Reset::new, at);
-        say(name + ": begun again. No answer was deleted.   u undo");
+        say(words.say("steer.reset", name));
     }
 
     void open(int table, boolean open, Instant at) {
         records.keep(child, List.of(open ? new Deed.OpenTable(table) : new Deed.CloseTable(table)), at);
-        progress = records.levels(child);
-        say(
-                open
-                        ? "Table " + table + " is open: its families come next.   u undo"
-                        : "Table " + table + " is closed: no new family comes from it.   u undo");
+        progress = records.progress(child);
+        say(words.say(open ? "steer.open" : "steer.close", table));
     }
 
     /** Takes back the last thing that was done and still holds: all its deeds have the same time. */
     void undo(Instant at) {
         List<Act> inForce = Act.inForce(records.acts(child));
         if (inForce.isEmpty()) {
-            say("There is nothing to undo.");
+            say(words.say("steer.nothing"));
             return;
         }
         Act last = inForce.get(inForce.size() - 1);
@@ -77,13 +81,13 @@ final class Steers {
             }
         }
         records.keep(child, back, at);
-        progress = records.levels(child);
-        say("Undone: " + Deeds.told(last.deed()) + (back.size() > 1 ? " and " + (back.size() - 1) + " more" : "")
-                + ".");
+        progress = records.progress(child);
+        String deed = Deeds.told(words, last.deed());
+        say(back.size() > 1 ? words.say("steer.undone.many", deed, back.size() - 1) : words.say("steer.undone", deed));
     }
 
     private void keep(List<Family> families, Function<Family, Deed> deed, Instant at) {
         records.keep(child, families.stream().map(deed).toList(), at);
-        progress = records.levels(child);
+        progress = records.progress(child);
     }
 }

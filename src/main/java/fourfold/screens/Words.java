@@ -6,6 +6,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.progress.Hint;
+import fourfold.progress.Mastery;
 import fourfold.progress.WrongAnswer;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -99,6 +100,11 @@ public final class Words {
     /** A fact, as in {@code 56 ÷ 7 = 8}. */
     public String fact(Fact fact) {
         return asked(fact.question()) + " = " + fact.result();
+    }
+
+    /** A level in this language. */
+    public String level(Mastery level) {
+        return say("level." + level.word());
     }
 
     /** A family by its product, as in {@code 7 × 8}. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 
@@ -106,6 +107,16 @@ public final class Store implements AutoCloseable {
             }
             Answers.keep(c, answers);
         }));
+    }
+
+    /** What is remembered for the home under a name of at most 40 characters. */
+    public Optional<String> homeSetting(String name) {
+        return database.read("read what is remembered", c -> HomeSettings.of(c, name));
+    }
+
+    /** Remembers a text of at most 400 characters for the home, in place of what was there. */
+    public void keepHomeSetting(String name, String text) {
+        database.write("remember the change", on(c -> HomeSettings.keep(c, name, text)));
     }
 
     /** The child's drills, oldest first; drills that began together by id. */

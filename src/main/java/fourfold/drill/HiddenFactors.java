@@ -1,0 +1,26 @@
+package fourfold.drill;
+
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import fourfold.progress.DrillSoFar;
+import fourfold.progress.Progress;
+import java.util.SplittableRandom;
+
+/** Which divisions are asked as 7 × ? = 56: every third one or so, where the parent wants it (our own choice). */
+final class HiddenFactors {
+    private static final int ONE_IN = 3;
+
+    private HiddenFactors() {}
+
+    /** The question in the form in which it is asked now. */
+    static Prompt form(Question question, Progress progress) {
+        DrillSoFar drill = progress.drill().orElseThrow();
+        long seed = drill.sitting().seed() + drill.turns();
+        boolean hidden = question.operation() == Operation.DIVIDE
+                && progress.steering().settings().missingFactors()
+                && new SplittableRandom(seed).nextInt(ONE_IN) == 0;
+        return hidden ? new MissingFactor(question) : question;
+    }
+}
