@@ -40,6 +40,12 @@ class StartBenchmark {
         kinds.put("bare line", () -> Packaged.run(Packaged.bare(BareLine.class), Map.of("CLASSPATH", classPath())));
         kinds.put("grid", () -> Packaged.run(Packaged.program("grid"), store));
         kinds.put("--demo grid", () -> Packaged.run(Packaged.program("--demo", "--child", "Pip", "grid"), store));
+        Path classes = folder.resolve("classes.jsa");
+        frame(Packaged.program(List.of("-XX:ArchiveClassesAtExit=" + classes)), store, "Who wants to practise?");
+        List<String> shared =
+                List.of("-XX:SharedArchiveFile=" + classes, "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+        kinds.put("class data, first page", () -> frame(Packaged.program(shared), store, "Who wants to practise?"));
+        kinds.put("class data, grid", () -> Packaged.run(Packaged.program(shared, "grid"), store));
         if (Files.isExecutable(APPLICATION)) {
             List<String> application = List.of(APPLICATION.toString());
             kinds.put("application, first page", () -> frame(application, store, "Who wants to practise?"));
@@ -58,8 +64,8 @@ class StartBenchmark {
         }
         report.line("A child of " + ANSWERS + " answers; " + ROUNDS + " rounds, interleaved; milliseconds.");
         report.line(
-                "The application has class data made at build time and a run-time of its own; java -jar can be given no such"
-                        + " data. Targets: at most 1.5 of the bare frame.");
+                "\"Class data\": with an archive of the classes made before, the quick compiler and the plain collector, as a"
+                        + " launcher can ask for; java -jar alone can't.");
         double frame = times.get("bare frame").median();
         report.row("", "least", "median", "most", "median : bare frame");
         times.forEach((kind, t) -> report.row(kind, t.quantile(0), t.median(), t.most(), t.median() / frame));
