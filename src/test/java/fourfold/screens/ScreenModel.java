@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /**
  * A small terminal that shows what a program sent. Whatever it does not know it remembers, so that a test can insist that
  * nothing but the usual was sent. It knows cursor position, erase, colours, and the modes a full-screen program sets
- * (ECMA-48; xterm's private modes 1, 7, 25, 1049 and 2004).
+ * (ECMA-48 with its mode 8, in which letters stand in the order sent; xterm's private modes 1, 7, 25, 1049 and 2004).
  */
 public final class ScreenModel {
     private static final Set<Integer> MODES = Set.of(1, 7, 25, 1049, 2004);
@@ -24,6 +24,7 @@ public final class ScreenModel {
             .onMalformedInput(CodingErrorAction.REPLACE)
             .onUnmappableCharacter(CodingErrorAction.REPLACE);
     private final Set<String> unknown = new TreeSet<>();
+    private boolean orderAsSent;
     private final Set<String> styles = new TreeSet<>();
     private final Set<Integer> modes = new TreeSet<>(Set.of(7, 25));
     private final StringBuilder sequence = new StringBuilder();
@@ -108,6 +109,8 @@ public final class ScreenModel {
             clear(row, column);
         } else if (text.matches("\\[\\?[0-9]+[hl]") && MODES.contains(Integer.valueOf(body.substring(1)))) {
             mode(Integer.parseInt(body.substring(1)), last == 'h');
+        } else if (text.equals("[8l") || text.equals("[8h")) {
+            orderAsSent = last == 'l';
         } else if (!text.equals(">")) {
             unknown.add("ESC " + text);
         }
@@ -195,7 +198,7 @@ public final class ScreenModel {
 
     /** Whether the modes are those of a terminal nobody has touched. */
     public boolean isAsFound() {
-        return modes.equals(Set.of(7, 25));
+        return modes.equals(Set.of(7, 25)) && !orderAsSent;
     }
 
     /** Everything that was sent and is not known here. */
