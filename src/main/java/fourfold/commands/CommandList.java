@@ -13,6 +13,8 @@ final class CommandList {
             "drill",
             "grid",
             "family",
+            "plan",
+            "rates",
             "focus",
             "hold",
             "reset",
@@ -63,6 +65,8 @@ final class CommandList {
             case "drill" -> new DrillCommand();
             case "grid" -> new GridCommand();
             case "family" -> new FamilyCommand();
+            case "plan" -> new PlanCommand();
+            case "rates" -> new RatesCommand();
             case "focus" -> new FocusCommand();
             case "hold" -> new HoldCommand();
             case "reset" -> new ResetCommand();

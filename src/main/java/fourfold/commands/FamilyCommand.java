@@ -4,6 +4,7 @@ import fourfold.export.FamilyText;
 import fourfold.export.ProgressJson;
 import fourfold.facts.Child;
 import fourfold.facts.Family;
+import fourfold.progress.FamilyRecord;
 import fourfold.progress.Progress;
 import java.io.IOException;
 import java.util.concurrent.Callable;
@@ -39,7 +40,9 @@ final class FamilyCommand implements Callable<Integer> {
             Child whose = home.child(app.child(), spec);
             Progress progress = home.records().levels(whose);
             if (json) {
-                app.world().out().print(ProgressJson.family(whose.name(), family, progress));
+                FamilyRecord record = new FamilyRecord(family);
+                home.records().read(whose, record);
+                app.world().out().print(ProgressJson.family(whose.name(), family, progress, record));
             } else {
                 FamilyText.write(
                         app.world().out(),

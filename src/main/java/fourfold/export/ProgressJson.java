@@ -6,9 +6,11 @@ import com.fasterxml.jackson.core.json.JsonWriteFeature;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.progress.FamilyRecord;
 import fourfold.progress.Grid;
 import fourfold.progress.Progress;
 import fourfold.progress.Standing;
+import fourfold.progress.TraceRecord;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.Writer;
@@ -48,8 +50,8 @@ public final class ProgressJson {
         return writer + "\n";
     }
 
-    /** One family: its level and {@code traces}, each with its questions and how it stands. */
-    public static String family(String name, Family family, Progress progress) throws IOException {
+    /** One family: its level and {@code traces}, each with its questions, how it stands, and the wrong answers given. */
+    public static String family(String name, Family family, Progress progress, FamilyRecord record) throws IOException {
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
             json.writeStartObject();
@@ -60,7 +62,7 @@ public final class ProgressJson {
             json.writeBooleanField("hold", progress.isHeld(family));
             json.writeArrayFieldStart("traces");
             for (Trace trace : family.traces()) {
-                trace(json, trace, progress.standing(trace));
+                trace(json, trace, progress.standing(trace), record.trace(trace));
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -68,7 +70,8 @@ public final class ProgressJson {
         return writer + "\n";
     }
 
-    private static void trace(JsonGenerator json, Trace trace, Standing standing) throws IOException {
+    private static void trace(JsonGenerator json, Trace trace, Standing standing, TraceRecord record)
+            throws IOException {
         json.writeStartObject();
         json.writeArrayFieldStart("questions");
         for (Question question : trace.questions()) {
@@ -86,6 +89,17 @@ public final class ProgressJson {
             json.writeStringField(
                     "last_asked", LocalDate.ofEpochDay(standing.lastDay().get()).toString());
         }
+        json.writeNumberField("missing", record.missing());
+        json.writeNumberField("mended", record.mended());
+        json.writeArrayFieldStart("wrong");
+        for (TraceRecord.Wrong wrong : record.wrong()) {
+            json.writeStartObject();
+            json.writeNumberField("typed", wrong.answer().typed());
+            json.writeStringField("kind", wrong.answer().kind().key());
+            json.writeNumberField("times", wrong.times());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
         json.writeEndObject();
     }
 }

@@ -47,7 +47,9 @@ final class Ending {
         double least = Double.POSITIVE_INFINITY;
         for (int division : Situation.divisionsOf(family)) {
             double activation = here.memory.activation(division, here.now);
-            if (best < 0 || activation < least) {
+            boolean rested = best >= 0 && here.rests(best) && !here.rests(division);
+            boolean rests = best >= 0 && !here.rests(best) && here.rests(division);
+            if (best < 0 || rested || (!rests && activation < least)) {
                 least = activation;
                 best = division;
             }

@@ -83,9 +83,11 @@ final class PlainChoice {
     private int division(int family) {
         int best = -1;
         for (int d : Situation.divisionsOf(family)) {
+            boolean alike = best >= 0 && here.rests(d) == here.rests(best);
             if (best < 0
-                    || asked.times(d) < asked.times(best)
-                    || (asked.times(d) == asked.times(best) && ranking.of(d) > ranking.of(best))) {
+                    || (here.rests(best) && !here.rests(d))
+                    || (alike && asked.times(d) < asked.times(best))
+                    || (alike && asked.times(d) == asked.times(best) && ranking.of(d) > ranking.of(best))) {
                 best = d;
             }
         }

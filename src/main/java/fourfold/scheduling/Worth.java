@@ -113,18 +113,24 @@ final class Worth {
         return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
     }
 
-    /** Of a family's divisions the least certain; those asked least often in this drill first. */
+    /** Of a family's divisions the least certain; those that do not rest and were asked least in this drill first. */
     int leastCertainDivision(int family) {
         int best = -1;
         for (int division : Situation.divisionsOf(family)) {
-            if (best < 0
-                    || here.asked.times(division) < here.asked.times(best)
-                    || (here.asked.times(division) == here.asked.times(best)
-                            && activationNext(division) < activationNext(best))) {
+            if (best < 0 || comesBefore(division, best)) {
                 best = division;
             }
         }
         return best;
+    }
+
+    private boolean comesBefore(int division, int other) {
+        if (here.rests(division) != here.rests(other)) {
+            return here.rests(other);
+        }
+        int times = here.asked.times(division);
+        int otherTimes = here.asked.times(other);
+        return times < otherTimes || (times == otherTimes && activationNext(division) < activationNext(other));
     }
 
     /** How much asking it now is worth: lasting gain per second, or certainty turned around; the surest when gentle. */

@@ -4,7 +4,6 @@ import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.facts.Child;
-import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
@@ -129,15 +128,6 @@ final class DrillPicture {
         if (!(right.answer().prompt() instanceof NumberToCopy)) {
             picture.centred(top + tall.height() + 2, words.say("drill.right"), Ink.PLAIN);
         }
-    }
-
-    /** The square of four in English, for the parent's pages. */
-    static void square(Picture picture, int y, Family family) {
-        SquareOfFour.draw(picture, y, Words.english(), family);
-    }
-
-    static List<String> squareRows(Family family) {
-        return SquareOfFour.rows(Words.english(), family);
     }
 
     private void waiting(Picture picture, String title, String line) {

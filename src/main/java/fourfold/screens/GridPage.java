@@ -138,7 +138,13 @@ final class GridPage implements Page {
     }
 
     private Move letter(Key key, Instant at) {
-        if (key.is('p')) {
+        if (key.is('s')) {
+            return new Move.Open(new SettingsPage(records, child));
+        } else if (key.is('a')) {
+            return new Move.Open(new HistoryPage(records, child));
+        } else if (key.is('b')) {
+            return new Move.Open(new CautionsPage(records));
+        } else if (key.is('p')) {
             return new Move.Open(new PlanPage(records, child, moments));
         } else if (key.is('w')) {
             return new Move.Open(new AwayPage(records, child, moments));

@@ -44,6 +44,17 @@ final class Steers {
         say(words.say(all ? "steer.nofocus" : "steer.focus", name));
     }
 
+    /** Keeps one deed. */
+    void keep(Deed deed, Instant at) {
+        records.keep(child, List.of(deed), at);
+        renew();
+    }
+
+    /** Reads again where the child stands. */
+    void renew() {
+        progress = records.progress(child);
+    }
+
     /** Focus on all of these, whatever was before. */
     void focusOn(List<Family> families, Instant at) {
         keep(families, Deed.Focus::new, at);

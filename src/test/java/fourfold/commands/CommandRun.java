@@ -65,10 +65,26 @@ record CommandRun(int code, String out, String err) {
                 printed,
                 printed,
                 new PrintWriter(err),
-                Map.of("FOURFOLD_STORE", file.toString()),
+                Map.of("FOURFOLD_STORE", file.toString(), "FOURFOLD_LANGUAGE", "en"),
                 Path.of(System.getProperty("java.io.tmpdir")),
                 "Linux",
                 unicode,
                 clock);
+    }
+
+    /** The same world with another language asked for. */
+    static World speaking(World world, String language) {
+        Map<String, String> environment = new java.util.HashMap<>(world.environment());
+        environment.put("FOURFOLD_LANGUAGE", language);
+        return new World(
+                world.in(),
+                world.out(),
+                world.data(),
+                world.err(),
+                environment,
+                world.home(),
+                world.systemName(),
+                world.unicode(),
+                world.clock());
     }
 }

@@ -26,6 +26,7 @@ final class PlainChild extends BufferedReader {
     private long sleepMillis;
     private long sleptMillis;
     private long nanos;
+    private String language = "en";
 
     /** A child with a habit: what to type after a line, by how many lines were typed before; null ends the input. */
     PlainChild(BiFunction<String, Integer, @Nullable String> habit) {
@@ -51,6 +52,11 @@ final class PlainChild extends BufferedReader {
         int left = Integer.parseInt(question.group(1));
         int right = Integer.parseInt(question.group(3));
         return Integer.toString(question.group(2).equals("times") ? left * right : left / right);
+    }
+
+    PlainChild inLanguage(String wanted) {
+        language = wanted;
+        return this;
     }
 
     /** The computer sleeps while the child thinks about that line, counted from 0: only the wall clock goes on. */
@@ -101,7 +107,7 @@ final class PlainChild extends BufferedReader {
                                 .plusMillis(sleptMillis),
                         ZoneId.of("Europe/Berlin"),
                         () -> nanos));
-        int code = Fourfold.run(world, arguments.toArray(String[]::new));
+        int code = Fourfold.run(CommandRun.speaking(world, language), arguments.toArray(String[]::new));
         return new CommandRun(code, out.toString(), err.toString());
     }
 }

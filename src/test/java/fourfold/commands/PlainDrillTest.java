@@ -19,7 +19,7 @@ class PlainDrillTest {
 
     /** Rows, jumps or parts; a division takes its whole apart. */
     private static final String PICTURE = "(?:\\d+ rows? of \\d+ makes? \\d+|\\d+ jumps? of \\d+ reach(?:es)? \\d+"
-            + "|\\d+ (?:part|equal parts) of \\d+ makes? \\d+|\\d+ dots in \\d+ rows?: \\d+ in (?:the|each) row"
+            + "|\\d+ (?:part|equal parts) of \\d+ makes? \\d+|\\d+(?: dots)? in \\d+ rows?: \\d+ in (?:the|each) row"
             + "|From \\d+ back to 0 in jumps of \\d+: \\d+ jumps?|\\d+ in \\d+ (?:part|equal parts): \\d+ in (?:it|each))";
 
     @TempDir
@@ -265,5 +265,59 @@ class PlainDrillTest {
         CommandRun run = new PlainChild((said, count) -> "q").drill(file());
         assertTrue(run.out().startsWith("Hello Mi?na?. "), run.out());
         assertTrue(run.out().codePoints().noneMatch(c -> c < ' ' && c != '\n' && c != '\r'), run.out());
+    }
+
+    @Test
+    void theSameDrillIsSaidInGermanWithItsOwnWordsForTheSigns() {
+        Practised.once(folder);
+        PlainChild child = new PlainChild((said, count) -> {
+            java.util.regex.Matcher asked = java.util.regex.Pattern.compile(
+                            "Was ist (\\d+) (mal|geteilt durch) (\\d+)\\?")
+                    .matcher(said);
+            if (asked.find()) {
+                int left = Integer.parseInt(asked.group(1));
+                int right = Integer.parseInt(asked.group(3));
+                return Integer.toString(asked.group(2).equals("mal") ? left * right + right : left / right);
+            }
+            java.util.regex.Matcher inView = java.util.regex.Pattern.compile("Tippe (?:die Zahl )?(\\d+)\\.")
+                    .matcher(said);
+            return inView.find() ? inView.group(1) : "";
+        });
+        String said = child.inLanguage("de").drill(file(), "--minutes", "1").out();
+        assertTrue(said.startsWith("Hallo Mina. Diese Übung dauert etwa 1 Minute."), said);
+        assertTrue(said.contains("Hier ist eine neue Familie: "), said);
+        assertTrue(
+                said.matches("(?s).*\\RDas ist \\d+ mal \\d+\\. Es ist \\d+\\. .*, also \\d+ mal \\d+ ist \\d+\\..*"),
+                said);
+        assertTrue(said.contains("Alles ist gesichert. Bis zum nächsten Mal, Mina."), said);
+        assertTrue(
+                said.lines().noneMatch(l -> l.matches(".*[×÷·].*|.*\\d : \\d.*")) || said.contains("Kommt bald"), said);
+        assertFalse(said.matches("(?s).*\\b(What|Type|Right|Press)\\b.*"), said);
+    }
+
+    @Test
+    void aHiddenFactorIsSaidInWords() {
+        Practised.once(folder);
+        try (fourfold.store.Store store = fourfold.store.Store.open(file())) {
+            store.keep(new fourfold.facts.Act(
+                    new java.util.UUID(5, 5),
+                    new java.util.UUID(7, 0),
+                    Practised.BEGAN,
+                    60,
+                    new fourfold.facts.Deed.Choose("missing", "yes")));
+        }
+        PlainChild child = new PlainChild((said, count) -> {
+            java.util.regex.Matcher hidden = java.util.regex.Pattern.compile("(\\d+) times what is (\\d+)\\?")
+                    .matcher(said);
+            return hidden.find()
+                    ? Integer.toString(Integer.parseInt(hidden.group(2)) / Integer.parseInt(hidden.group(1)))
+                    : PlainChild.right(said);
+        });
+        String said = child.drill(file(), "--minutes", "3").out();
+        assertTrue(said.matches("(?s).*\\d+ times what is \\d+\\?\\RRight\\. .*"), said);
+        assertTrue(Integer.parseInt(Rows.column(
+                                file(), "SELECT COUNT(*) FROM answer_log WHERE outcome = 'right' AND surface = 'plain'")
+                        .get(0))
+                > 30);
     }
 }

@@ -42,7 +42,8 @@ class TenMinuteDrillTest {
             new Kind("races along", new ActivationKind(), 12, 0.15));
 
     /** What one drill came to. */
-    private record Count(int asked, int right, int products, int divisions, int again, int met, int rested) {}
+    private record Count(
+            int asked, int right, int products, int divisions, int again, int met, int rested, int notRested) {}
 
     /** The child's hands: as its memory says, but now and then raced through with the next best number. */
     private static Player.Child hand(SimulatedLearner child, Player player, double races, long seed) {
@@ -83,8 +84,10 @@ class TenMinuteDrillTest {
                 drill.stream().filter(a -> a.purpose().isFromMemory()).toList();
         Map<Integer, Integer> errors = new HashMap<>();
         int right = 0;
+        int notRested = 0;
         for (Answer answer : memory) {
             right += answer.isCorrect() ? 1 : 0;
+            notRested += errors.getOrDefault(answer.question().orElseThrow().traceIndex(), 0) >= 2 ? 1 : 0;
             if (!answer.isCorrect()) {
                 errors.merge(answer.question().orElseThrow().traceIndex(), 1, Integer::sum);
             }
@@ -104,7 +107,8 @@ class TenMinuteDrillTest {
                         .map(a -> a.question().orElseThrow().family())
                         .distinct()
                         .count(),
-                (int) errors.values().stream().filter(e -> e >= 2).count());
+                (int) errors.values().stream().filter(e -> e >= 2).count(),
+                notRested);
     }
 
     @Test
@@ -139,7 +143,14 @@ class TenMinuteDrillTest {
                 () -> assertTrue(share(counts.get(1)) >= 0.85, table::toString),
                 () -> assertTrue(share(counts.get(2)) >= 0.85, table::toString),
                 () -> assertTrue(mean(counts.get(0), Count::asked) >= 50, table::toString),
-                () -> assertEquals(4, counts.size(), "four kinds"));
+                () -> assertEquals(4, counts.size(), "four kinds"),
+                () -> assertEquals(
+                        0,
+                        counts.stream()
+                                .flatMap(List::stream)
+                                .mapToInt(Count::notRested)
+                                .sum(),
+                        () -> "what was missed twice rests\n" + table));
     }
 
     private static double share(List<Count> counts) {

@@ -1,0 +1,50 @@
+package fourfold.commands;
+
+import fourfold.export.PlanJson;
+import fourfold.export.PlanText;
+import fourfold.facts.Child;
+import fourfold.progress.DrillRates;
+import java.io.IOException;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Prints a child's rates. */
+@Command(
+        name = "rates",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Print digits and facts correct a minute, drill by drill.",
+        footer = {"", "Example:", "  fourfold rates --demo --child Pip"})
+final class RatesCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--json", description = "As JSON.")
+    private boolean json;
+
+    @Override
+    public Integer call() throws IOException {
+        try (Home home = app.open()) {
+            Child whose = home.child(app.child(), spec);
+            DrillRates rates = new DrillRates();
+            home.records().read(whose, rates);
+            if (json) {
+                app.world().out().print(PlanJson.rates(whose.name(), rates.drills()));
+            } else {
+                PlanText.rates(
+                        app.world().out(),
+                        whose.name(),
+                        rates.drills(),
+                        app.world().unicode());
+            }
+            return ExitCode.DONE;
+        }
+    }
+}

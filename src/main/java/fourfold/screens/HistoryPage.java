@@ -1,0 +1,76 @@
+package fourfold.screens;
+
+import fourfold.facts.Act;
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+/** What the parent did, newest first, each with its time; what was taken back says so. */
+final class HistoryPage implements Page {
+    private final Words words;
+    private final Child child;
+    private final List<String> lines;
+    private int first;
+
+    HistoryPage(Records records, Child child) {
+        this.words = records.words();
+        this.child = child;
+        this.lines = lines(words, records.acts(child));
+    }
+
+    /** All acts in words, newest first; undos are told at what they took back. */
+    static List<String> lines(Words words, List<Act> acts) {
+        DateTimeFormatter when = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+        Set<UUID> inForce = new HashSet<>();
+        Act.inForce(acts).forEach(a -> inForce.add(a.id()));
+        List<String> lines = new ArrayList<>();
+        for (Act act : acts.stream().sorted(Act.IN_ORDER).toList()) {
+            if (!(act.deed() instanceof Deed.Undo)) {
+                String time = when.format(act.at().atOffset(ZoneOffset.ofTotalSeconds(60 * act.zoneOffsetMinutes())));
+                lines.add(time + "  " + Deeds.told(words, act.deed())
+                        + (inForce.contains(act.id()) ? "" : "  " + words.say("history.undone")));
+            }
+        }
+        Collections.reverse(lines);
+        return List.copyOf(lines);
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        picture.centred(1, words.say("history.title", child.name()), Ink.STRONG);
+        picture.centred(2, words.say("history.kept"), Ink.QUIET);
+        int room = picture.height() - 6;
+        first = Math.max(0, Math.min(first, lines.size() - room));
+        int x = Math.max(1, (picture.width() - 60) / 2);
+        for (int i = first; i < Math.min(lines.size(), first + room); i++) {
+            picture.text(x, 4 + i - first, lines.get(i));
+        }
+        if (lines.isEmpty()) {
+            picture.centred(5, words.say("history.none"), Ink.PLAIN);
+        }
+        Footer.draw(picture, List.of(words.say("history.foot").split("   ")));
+    }
+
+    @Override
+    public Move on(Key key, Instant at) {
+        switch (key.kind()) {
+            case UP -> first--;
+            case DOWN -> first++;
+            case ESCAPE, ENTER -> {
+                return Move.BACK;
+            }
+            default -> {
+                return Move.STAY;
+            }
+        }
+        return Move.STAY;
+    }
+}
