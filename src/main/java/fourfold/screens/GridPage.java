@@ -138,24 +138,14 @@ final class GridPage implements Page {
     }
 
     private Move letter(Key key, Instant at) {
-        if (key.is('s')) {
-            return new Move.Open(new SettingsPage(records, child));
-        } else if (key.is('a')) {
-            return new Move.Open(new HistoryPage(records, child));
-        } else if (key.is('k')) {
-            return new Move.Open(new ChildrenPage(records));
-        } else if (key.is('g')) {
-            return new Move.Open(new GateSettingPage(records));
-        } else if (key.is('b')) {
-            return new Move.Open(new CautionsPage(records));
+        if (key.is('m')) {
+            return new Move.Open(new MorePage(records, child, moments));
         } else if (key.is('p')) {
             return new Move.Open(new PlanPage(records, child, moments));
         } else if (key.is('w')) {
             return new Move.Open(new AwayPage(records, child, moments));
-        } else if (key.is('m')) {
-            return new Move.Open(new RatesPage(records, child));
-        } else if (key.is('d')) {
-            return new Move.Open(new DrillsPage(records, child, moments));
+        } else if (key.is('s')) {
+            return new Move.Open(new SettingsPage(records, child));
         } else if (key.is('f')) {
             steers.focus(scope(), scopeName(), at);
         } else if (key.is('h')) {

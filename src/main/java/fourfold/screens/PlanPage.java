@@ -72,7 +72,9 @@ final class PlanPage implements Page {
         for (String line : projected(width)) {
             picture.text(x, y++, line, Ink.STRONG);
         }
-        picture.text(x, y++, words.say("plan.caution"), Ink.QUIET);
+        for (String line : Wrapping.lines(words.say("plan.caution"), width)) {
+            picture.text(x, y++, line, Ink.QUIET);
+        }
         y += tall ? 1 : 0;
         boolean beside = width >= 72;
         tables(picture, x, y);
