@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -17,7 +18,8 @@ import picocli.CommandLine.Spec;
         name = "children",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "List the children who practise here; with --add, add one first.")
+        description = "List the children who practise here; add, rename, put away, bring back or remove one first.",
+        footer = {"", "Example:", "  fourfold children --demo"})
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -31,18 +33,86 @@ final class ChildrenCommand implements Callable<Integer> {
             description = "Add a child: a first name or nickname of 1 to 40 characters.")
     private @Nullable String added;
 
+    @Option(
+            names = "--rename",
+            paramLabel = "NEW",
+            description = "Give the child named by --child, or the only one, another name.")
+    private @Nullable String renamed;
+
+    @Option(
+            names = "--archive",
+            paramLabel = "NAME",
+            description = "Put a child away: nothing is deleted, the name is only no longer offered.")
+    private @Nullable String archived;
+
+    @Option(names = "--return", paramLabel = "NAME", description = "Bring back a child who was put away.")
+    private @Nullable String returned;
+
+    @Option(
+            names = "--remove",
+            paramLabel = "NAME",
+            description = "Remove a child with every answer, for good, after a backup; needs --yes.")
+    private @Nullable String removed;
+
+    @Option(names = "--yes", description = "Really remove.")
+    private boolean yes;
+
     @Override
     public Integer call() {
         try (Home home = app.open()) {
             if (added != null) {
                 add(home, added);
             }
+            change(home);
             List<Child> listed = app.child().isPresent()
                     ? List.of(home.child(app.child(), spec))
                     : home.store().children();
             listed.forEach(child -> app.world().out().println(PlainText.safe(child.name())));
             return ExitCode.DONE;
         }
+    }
+
+    private void change(Home home) {
+        Instant now = home.moments().now();
+        if (renamed != null) {
+            try {
+                home.records().rename(home.child(app.child(), spec), renamed, now);
+            } catch (IllegalArgumentException e) {
+                throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+            }
+        }
+        if (archived != null) {
+            home.records().putAway(any(home, archived), true, now);
+        }
+        if (returned != null) {
+            home.records().putAway(any(home, returned), false, now);
+        }
+        if (removed != null) {
+            remove(home, any(home, removed), now);
+        }
+    }
+
+    private void remove(Home home, Child child, Instant now) {
+        if (!yes) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "this would remove \"" + child.name()
+                            + "\" with every answer; nothing was changed. Add --yes to do it");
+        }
+        home.records()
+                .remove(child, now)
+                .ifPresent(backup -> app.world()
+                        .out()
+                        .println("A backup that still holds " + PlainText.safe(child.name()) + " is " + backup + "."));
+    }
+
+    /** The child of that name, put away or not. */
+    private Child any(Home home, String name) {
+        return home.store().allChildren().stream()
+                .filter(c -> c.name().equalsIgnoreCase(name.strip()))
+                .findFirst()
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(), "There is no child \"" + PlainText.safe(name) + "\"."));
     }
 
     private void add(Home home, String name) {

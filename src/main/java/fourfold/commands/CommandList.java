@@ -20,6 +20,9 @@ final class CommandList {
             "reset",
             "children",
             "export",
+            "gate",
+            "history",
+            "settings",
             "backup",
             "restore",
             "verify",
@@ -72,6 +75,9 @@ final class CommandList {
             case "reset" -> new ResetCommand();
             case "children" -> new ChildrenCommand();
             case "export" -> new ExportCommand();
+            case "gate" -> new GateCommand();
+            case "history" -> new HistoryCommand();
+            case "settings" -> new SettingsCommand();
             case "backup" -> new BackupCommand();
             case "restore" -> new RestoreCommand();
             case "verify" -> new VerifyCommand();

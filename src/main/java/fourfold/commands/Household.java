@@ -40,6 +40,7 @@ final class Household implements Records {
     private final Moments moments;
     private final LongSupplier seeds;
     private final Optional<Path> file;
+    private final HouseGate gate;
     private Optional<DrillLock> seat = Optional.empty();
     private final List<String> toTell = new ArrayList<>();
     private Words words = Words.english();
@@ -63,6 +64,7 @@ final class Household implements Records {
         this.store = store;
         this.moments = moments;
         this.seeds = seeds;
+        this.gate = new HouseGate(store);
     }
 
     /** From now on, in this language. */
@@ -87,6 +89,42 @@ final class Household implements Records {
             store.add(child);
             return child;
         });
+    }
+
+    @Override
+    public List<Known> allChildren() {
+        return told(() -> {
+            List<Child> here = store.children();
+            return store.allChildren().stream()
+                    .map(c -> new Known(c, !here.contains(c)))
+                    .toList();
+        });
+    }
+
+    @Override
+    public void rename(Child child, String name, Instant at) {
+        Child.checkName(name);
+        keep(child, List.of(new Deed.Choose("name", name)), at);
+    }
+
+    @Override
+    public void putAway(Child child, boolean away, Instant at) {
+        keep(child, List.of(new Deed.Choose("archived", away ? "yes" : "no")), at);
+    }
+
+    @Override
+    public Optional<String> remove(Child child, Instant at) {
+        return told(() -> {
+            Optional<String> backup =
+                    file.map(f -> Backups.of(f).named("before-removal").file().toString());
+            store.remove(child.id(), at);
+            return backup;
+        });
+    }
+
+    @Override
+    public Gate gate() {
+        return gate;
     }
 
     @Override

@@ -83,6 +83,9 @@ final class MergeCommand implements Callable<Integer> {
     private void tell(Merge merge) {
         say(List.of("New in " + other + ": " + merge.children() + " children, " + merge.drills() + " drills, "
                 + merge.answers() + " answers, " + merge.acts() + " changes by parents."));
+        merge.leftOut()
+                .forEach(name -> say(List.of(
+                        "\"" + name + "\" was removed on this computer and is left out. It stays in " + other + ".")));
     }
 
     private void ask(Merge.Clash clash) {

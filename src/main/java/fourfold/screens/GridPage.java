@@ -142,6 +142,10 @@ final class GridPage implements Page {
             return new Move.Open(new SettingsPage(records, child));
         } else if (key.is('a')) {
             return new Move.Open(new HistoryPage(records, child));
+        } else if (key.is('k')) {
+            return new Move.Open(new ChildrenPage(records));
+        } else if (key.is('g')) {
+            return new Move.Open(new GateSettingPage(records));
         } else if (key.is('b')) {
             return new Move.Open(new CautionsPage(records));
         } else if (key.is('p')) {

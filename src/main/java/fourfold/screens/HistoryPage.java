@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.UUID;
 
 /** What the parent did, newest first, each with its time; what was taken back says so. */
-final class HistoryPage implements Page {
+public final class HistoryPage implements Page {
     private final Words words;
     private final Child child;
     private final List<String> lines;
@@ -27,7 +27,7 @@ final class HistoryPage implements Page {
     }
 
     /** All acts in words, newest first; undos are told at what they took back. */
-    static List<String> lines(Words words, List<Act> acts) {
+    public static List<String> lines(Words words, List<Act> acts) {
         DateTimeFormatter when = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
         Set<UUID> inForce = new HashSet<>();
         Act.inForce(acts).forEach(a -> inForce.add(a.id()));

@@ -95,10 +95,11 @@ public final class HomePage implements Page {
             return new Move.Open(new NamePage(records));
         }
         if (line == children.size() + 1 && !children.isEmpty()) {
-            return new Move.Open(
-                    children.size() == 1
+            return new Move.Open(GatePage.before(
+                    records,
+                    () -> children.size() == 1
                             ? new GridPage(records, children.get(0), moments)
-                            : new ParentPage(records, moments));
+                            : new ParentPage(records, moments)));
         }
         return Move.LEAVE;
     }

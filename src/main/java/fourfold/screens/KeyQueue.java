@@ -45,7 +45,7 @@ final class KeyQueue {
         return ended;
     }
 
-    /** From now on drops every key stamped before {@code nanos}. */
+    /** From now on drops every key stamped before {@code nanos}, but for those with Ctrl. */
     void dropBefore(long nanos) {
         tooOld = Optional.of(nanos);
     }
@@ -97,7 +97,8 @@ final class KeyQueue {
     }
 
     private boolean isTooOld(KeyPress press) {
-        return tooOld.isPresent() && press.nanos() - tooOld.get() < 0;
+        // Leaving and stopping are meant whenever they are pressed.
+        return !press.key().isCtrlDown() && tooOld.isPresent() && press.nanos() - tooOld.get() < 0;
     }
 
     /** Waits for an arrival; false if the thread was asked to stop. */

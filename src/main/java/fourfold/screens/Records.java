@@ -9,6 +9,7 @@ import fourfold.progress.Filling;
 import fourfold.progress.Progress;
 import fourfold.progress.Projection;
 import fourfold.progress.Timings;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -42,6 +43,50 @@ public interface Records {
 
     /** The children who practise here. */
     List<Child> children();
+
+    /** A child, and whether it was put away. */
+    record Known(Child child, boolean away) {}
+
+    /** All children, those put away too. */
+    List<Known> allChildren();
+
+    /**
+     * Gives a child another name.
+     *
+     * @throws IllegalArgumentException if the name is empty or too long
+     */
+    void rename(Child child, String name, Instant at);
+
+    /** Puts a child away, so that it is no longer asked who practises; or brings it back. Nothing is deleted. */
+    void putAway(Child child, boolean away, Instant at);
+
+    /**
+     * Removes a child for good, with all answers, after a backup was made and checked.
+     *
+     * @return where the backup is; empty where backups are not kept
+     */
+    Optional<String> remove(Child child, Instant at);
+
+    /** The gate before the grown-ups' pages. */
+    Gate gate();
+
+    /** Keeps a child out of the grown-ups' pages. It encrypts nothing. */
+    interface Gate {
+        /** Whether a PIN is set. */
+        boolean isSet();
+
+        /** How long one has to wait before the next try. */
+        Duration wait(Instant now);
+
+        /** Whether this PIN opens it now; a wrong one is counted. */
+        boolean opens(String pin, Instant now);
+
+        /** Sets a PIN of 4 to 8 digits. */
+        void set(String pin, Instant now);
+
+        /** Takes the PIN away. */
+        void remove();
+    }
 
     /**
      * Adds a child.

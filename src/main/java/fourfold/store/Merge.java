@@ -26,8 +26,9 @@ import java.util.stream.Stream;
  * @param answers how many answers
  * @param acts how many of the parent's acts
  * @param unsettled names that two different children have; the parent must say whether they are one
+ * @param leftOut names of the other file's children that were removed here; they are not brought back
  */
-public record Merge(int children, int drills, int answers, int acts, List<Clash> unsettled) {
+public record Merge(int children, int drills, int answers, int acts, List<Clash> unsettled, List<String> leftOut) {
     /** A name that a child here and another child of the other file have. */
     public record Clash(String name, Child here, Child there) {}
 
@@ -54,6 +55,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
 
     public Merge {
         unsettled = List.copyOf(unsettled);
+        leftOut = List.copyOf(leftOut);
     }
 
     /** Thrown to take everything back after a look at what would come. */
@@ -137,7 +139,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         for (Act act : settling) {
             Acts.keep(c, act);
         }
-        return new Merge(children, drills, answers, acts, unsettled);
+        return new Merge(children, drills, answers, acts, unsettled, rows.leftOut());
     }
 
     /** Children of one name: the first is the one that was here before. */

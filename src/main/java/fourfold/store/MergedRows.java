@@ -55,8 +55,16 @@ final class MergedRows {
         return add("""
                 INSERT INTO main.child (id, name, created_at)
                 SELECT o.id, o.name, o.created_at FROM other.child o
-                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id) ORDER BY o.nr
+                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id)
+                  AND NOT EXISTS (SELECT 1 FROM main.removed_child r WHERE r.id = o.id) ORDER BY o.nr
                 """);
+    }
+
+    /** Children of the other file that were removed here; they and all that is theirs stay away. */
+    List<String> leftOut() throws SQLException {
+        return Database.query(connection, """
+                SELECT o.name FROM other.child o JOIN main.removed_child r ON r.id = o.id ORDER BY o.nr
+                """, none -> {}, row -> row.getString(1));
     }
 
     int addDrills() throws SQLException {

@@ -6,6 +6,7 @@ import fourfold.facts.Child;
 import fourfold.facts.Sitting;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -107,6 +108,30 @@ public final class Store implements AutoCloseable {
             }
             Answers.keep(c, answers);
         }));
+    }
+
+    /**
+     * Removes a child for good: every answer, drill and act. Make a backup first. Another computer's file will not bring
+     * the child back.
+     */
+    public void remove(UUID child, Instant at) {
+        database.read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
+        database.write("remove the child", on(c -> Removal.of(c, child, at)));
+    }
+
+    /** The grown-ups' gate, if there is one. */
+    public Optional<GateRow> gate() {
+        return database.read("read the gate", GateRow::in);
+    }
+
+    /** Sets the gate, or what is known of wrong tries. */
+    public void keepGate(GateRow gate) {
+        database.write("keep the gate", on(gate::keep));
+    }
+
+    /** Takes the gate away. */
+    public void removeGate() {
+        database.write("take the gate away", on(GateRow::remove));
     }
 
     /** What is remembered for the home under a name of at most 40 characters. */

@@ -7,11 +7,13 @@ import java.util.List;
 final class Packaged {
     private static final String JAVA = System.getProperty("java.home") + "/bin/java";
 
+    private static final boolean FIRST = Boolean.getBoolean("fourfold.first");
+
     private Packaged() {}
 
     /** The packaged program as README starts it, with options for the virtual machine if any. */
     static List<String> program(List<String> options, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(JAVA));
+        List<String> command = java();
         command.addAll(options);
         command.addAll(List.of("-jar", System.getProperty("fourfold.jar", "target/fourfold.jar")));
         command.addAll(List.of(arguments));
@@ -24,8 +26,16 @@ final class Packaged {
 
     /** A main class of the benchmarks, on the class path of this run. */
     static List<String> bare(Class<?> main, String... arguments) {
-        List<String> command = new ArrayList<>(List.of(JAVA, main.getName()));
+        List<String> command = java();
+        command.add(main.getName());
         command.addAll(List.of(arguments));
+        return command;
+    }
+
+    /** What is measured goes before who measures it: programs of one priority do not interrupt each other. */
+    private static List<String> java() {
+        List<String> command = new ArrayList<>(FIRST ? List.of("chrt", "-r", "20") : List.of());
+        command.add(JAVA);
         return command;
     }
 
@@ -34,7 +44,7 @@ final class Packaged {
      * machine does counts little; says in words whether it was granted.
      */
     static String goFirst() {
-        if (!Boolean.getBoolean("fourfold.first")) {
+        if (!FIRST) {
             return "All programs ran with the usual priority.";
         }
         try {

@@ -66,6 +66,15 @@ class StageTest {
     }
 
     @Test
+    void controlCIsNeverTooEarly() {
+        try (Stage stage = stage(true, true)) {
+            stage.press(new com.googlecode.lanterna.input.KeyStroke('c', true, false), 20 * MS);
+            stage.dropKeysBefore(100 * MS);
+            assertEquals(Optional.of('c'), next(stage));
+        }
+    }
+
+    @Test
     void aPasteNeverArrives() {
         try (Stage stage = stage(true, true)) {
             for (int i = 0; i < 10_000; i++) {

@@ -187,7 +187,7 @@ class MergeTest {
         assertArrayEquals(other, Files.readAllBytes(b), "the other file was written to");
         try (Store store = Store.open(a)) {
             assertEquals(told, Merge.of(store, b, NOTHING));
-            assertEquals(new Merge(0, 0, 0, 0, List.of()), Merge.of(store, b, NOTHING));
+            assertEquals(new Merge(0, 0, 0, 0, List.of(), List.of()), Merge.of(store, b, NOTHING));
         }
         assertTrue(told.answers() > 0);
     }

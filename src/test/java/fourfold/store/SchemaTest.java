@@ -1,7 +1,6 @@
 package fourfold.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -64,10 +63,12 @@ class SchemaTest {
     void theStoreOnlyEverAddsRows() throws IOException {
         try (Stream<Path> sources = Files.list(Path.of("src", "main", "java", "fourfold", "store"))) {
             for (Path source : sources.toList()) {
-                boolean changes = Pattern.compile("\\b(UPDATE|DELETE FROM|REPLACE INTO|DROP)\\b")
+                // A child is removed in one place; what is remembered of the home and the gate are no records.
+                boolean changes = Pattern.compile(
+                                "\\b(UPDATE|REPLACE INTO|DROP)\\b|\\bDELETE FROM (?!home_setting\\b|gate\\b)")
                         .matcher(Files.readString(source))
                         .find();
-                assertFalse(changes, source + " changes rows that were kept");
+                assertEquals(source.endsWith("Removal.java"), changes, source + " changes rows that were kept");
             }
         }
     }

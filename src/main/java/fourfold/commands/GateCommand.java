@@ -1,0 +1,68 @@
+package fourfold.commands;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** The gate before the grown-ups' pages. */
+@Command(
+        name = "gate",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Say whether a PIN keeps a child out of the grown-ups' pages; with --set, set one that is typed on the next"
+                    + " line; with --reset, take it away, for whoever has forgotten it.",
+            "It keeps a child out of those pages and does not encrypt anything; commands are not behind it."
+        },
+        footer = {"", "Example:", "  fourfold gate --demo"})
+final class GateCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--set", description = "Read a PIN of 4 to 8 digits from the standard input and set it.")
+    private boolean set;
+
+    @Option(names = "--reset", description = "Take the PIN away.")
+    private boolean reset;
+
+    @Override
+    public Integer call() throws IOException {
+        if (set && reset) {
+            throw new ParameterException(spec.commandLine(), "--set and --reset exclude each other");
+        }
+        try (Home home = app.open()) {
+            HouseGate gate = new HouseGate(home.store());
+            if (set) {
+                set(gate, home.moments().now());
+            } else if (reset) {
+                gate.remove();
+            }
+            app.world()
+                    .out()
+                    .println(
+                            gate.isSet()
+                                    ? "A PIN keeps a child out of the grown-ups' pages."
+                                    : "The grown-ups' pages are open to all.");
+            return ExitCode.DONE;
+        }
+    }
+
+    private void set(HouseGate gate, Instant now) throws IOException {
+        app.world().out().println("Type a PIN of 4 to 8 digits:");
+        app.world().out().flush();
+        String pin = app.world().in().readLine();
+        if (pin == null || !Pin.isPossible(pin.strip())) {
+            throw new ParameterException(spec.commandLine(), "a PIN has 4 to 8 digits; nothing was changed");
+        }
+        gate.set(pin.strip(), now);
+    }
+}

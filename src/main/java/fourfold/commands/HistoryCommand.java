@@ -1,0 +1,43 @@
+package fourfold.commands;
+
+import fourfold.export.PlainText;
+import fourfold.facts.Child;
+import fourfold.screens.HistoryPage;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Prints what a parent did to steer a child's practice. */
+@Command(
+        name = "history",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Print what you did to steer the practice, newest first: focus, hold, reset, tables, settings.",
+        footer = {"", "Example:", "  fourfold history --demo --child Pip"})
+final class HistoryCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        try (Home home = app.open()) {
+            Child whose = home.child(app.child(), spec);
+            HistoryPage.lines(home.records().words(), home.records().acts(whose))
+                    .forEach(line -> {
+                        String safe = PlainText.safe(line);
+                        app.world()
+                                .out()
+                                .println(
+                                        app.world().unicode()
+                                                ? safe
+                                                : safe.replace('×', 'x').replace('÷', '/'));
+                    });
+            return ExitCode.DONE;
+        }
+    }
+}

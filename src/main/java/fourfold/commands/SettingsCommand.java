@@ -1,0 +1,99 @@
+package fourfold.commands;
+
+import fourfold.facts.Child;
+import fourfold.facts.Deed;
+import fourfold.progress.Setting;
+import fourfold.progress.Settings;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Lists a child's settings, or changes one. */
+@Command(
+        name = "settings",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "List a child's settings with what else there is; with NAME and VALUE, change one.",
+        footer = {"", "Example:", "  fourfold settings minutes 6 --demo --child Pip"})
+final class SettingsCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "Which one to change.")
+    private @Nullable String name;
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "VALUE", description = "What it is to be.")
+    private @Nullable String value;
+
+    @Option(
+            names = "--order",
+            split = ",",
+            paramLabel = "TABLE",
+            description = "The order in which the tables open: all ten, like 2,1,5,10,3,4,8,6,9,7.")
+    private List<Integer> order = List.of();
+
+    @Override
+    public Integer call() {
+        try (Home home = app.open()) {
+            Child whose = home.child(app.child(), spec);
+            if (name != null || !order.isEmpty()) {
+                home.records().keep(whose, List.of(deed()), home.moments().now());
+            }
+            list(home, whose);
+            return ExitCode.DONE;
+        }
+    }
+
+    private Deed deed() {
+        try {
+            if (!order.isEmpty()) {
+                return new Deed.Order(order);
+            }
+            String wanted = String.valueOf(name);
+            Optional<Setting> setting = Stream.of(Setting.values())
+                    .filter(s -> s.key().equals(wanted))
+                    .findFirst();
+            if (setting.isEmpty() || value == null) {
+                throw new IllegalArgumentException("name one of "
+                        + Stream.of(Setting.values()).map(Setting::key).collect(Collectors.joining(", "))
+                        + " and a value for it");
+            }
+            Settings.USUAL.with(wanted, value);
+            return new Deed.Choose(wanted, value);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    private void list(Home home, Child whose) {
+        var steering = home.records().levels(whose).steering();
+        for (Setting setting : Setting.values()) {
+            app.world()
+                    .out()
+                    .println(String.format(
+                            Locale.ROOT,
+                            "%-10s %-9s of: %s",
+                            setting.key(),
+                            steering.settings().value(setting),
+                            String.join(" ", setting.offered())));
+        }
+        app.world()
+                .out()
+                .println("order      "
+                        + steering.order().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+    }
+}
