@@ -19,6 +19,9 @@ import java.util.List;
  * @param grown how many of them are drawn, 1 to {@code groups}
  */
 record FactPicture(Depiction depiction, boolean split, int groups, int each, int grown) {
+    /** From so many columns on, pictures are drawn wider. */
+    private static final int ROOMY = 110;
+
     private static final int WIDEST_JUMP = 8;
     private static final int NARROWEST_JUMP = 4;
 
@@ -45,7 +48,7 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
     /** The picture in at most so many rows and columns; nothing if there is no room for it. */
     List<String> rows(int width, int height) {
         List<String> rows = switch (depiction) {
-            case ARRAY -> array(height);
+            case ARRAY -> array(width >= ROOMY ? 3 : 1, height);
             case JUMPS -> jumps(width);
             case BAR -> bar(width);
         };
@@ -53,11 +56,11 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
         return rows.size() > height || widest > width ? List.of() : rows;
     }
 
-    private List<String> array(int height) {
+    private List<String> array(int gap, int height) {
         List<String> rows = new ArrayList<>();
         if (groups <= height) {
             for (int row = 0; row < groups; row++) {
-                rows.add(row < grown ? "● ".repeat(each).strip() : "");
+                rows.add(row < grown ? ("●" + " ".repeat(gap)).repeat(each).strip() : "");
             }
             return rows;
         }
@@ -72,7 +75,8 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
     }
 
     private List<String> jumps(int width) {
-        int jump = Math.max(NARROWEST_JUMP, Math.min(WIDEST_JUMP, (width - 4) / groups));
+        int jump = Math.max(
+                NARROWEST_JUMP, Math.min(width >= ROOMY ? 2 * WIDEST_JUMP : WIDEST_JUMP, (width - 4) / groups));
         String arc = split ? "◂" + "─".repeat(jump - 2) + "┐" : "┌" + "─".repeat(jump - 2) + "▸";
         StringBuilder sizes = new StringBuilder("  ");
         StringBuilder arcs = new StringBuilder("  ");
@@ -96,7 +100,7 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
     }
 
     private List<String> bar(int width) {
-        int part = Math.max(3, Math.min(7, (width - 1) / groups - 1));
+        int part = Math.max(3, Math.min(width >= ROOMY ? 15 : 7, (width - 1) / groups - 1));
         List<StringBuilder> rows =
                 List.of(new StringBuilder(), new StringBuilder("┌"), new StringBuilder("│"), new StringBuilder("└"));
         for (int i = 0; i < groups; i++) {

@@ -25,7 +25,12 @@ final class LessonPicture {
     void meeting(Picture picture, Meeting meeting) {
         Family family = meeting.family();
         int last = picture.height() - 2;
-        int top = picture.height() >= 22 ? 1 : 0;
+        int tall = meeting.depiction()
+                .map(depiction -> FactPicture.of(depiction, family, family.low())
+                        .rows(picture.width() - 4, picture.height())
+                        .size())
+                .orElse(0);
+        int top = Math.max(picture.height() >= 22 ? 1 : 0, (picture.height() - tall - 14) / 2);
         picture.centred(top, words.say("meet.title", family.low(), family.high(), family.product()), Ink.STRONG);
         SquareOfFour.draw(picture, top + 2, words, family);
         int y = top + 2 + SquareOfFour.rows(words, family).size() + 1;

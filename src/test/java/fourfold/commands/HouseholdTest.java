@@ -30,7 +30,7 @@ class HouseholdTest {
     @Test
     void everySettingHasItsLineItsHelpAndItsLimits() {
         Path file = Practised.once(folder);
-        try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
+        try (Journey journey = new Journey(file, NOW.minusSeconds(3600), 80, 24, true)) {
             journey.keys("3 s");
             for (Setting setting : Setting.values()) {
                 String picture = journey.picture();

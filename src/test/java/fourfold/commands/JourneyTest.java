@@ -106,14 +106,14 @@ class JourneyTest {
         assertEquals(14, Rows.column(file(), DEEDS).size());
         journey.keys("u");
         assertEquals(24, Rows.column(file(), DEEDS).size());
-        journey.keys("d");
+        journey.keys("m 4");
         List<List<String>> counts = Rows.of(
                 file(),
                 "SELECT SUM(outcome = 'right'), COUNT(*) FROM answer_log"
                         + " WHERE purpose IN ('practise', 'again', 'probe')");
         shows(journey, counts.get(0).get(0) + " of " + counts.get(0).get(1));
         shows(journey, "2 Mar 2026");
-        journey.keys("Esc Esc");
+        journey.keys("Esc Esc Esc");
         assertEquals(List.of(answers), Rows.column(file(), "SELECT COUNT(*) FROM answer"));
     }
 
