@@ -2,18 +2,9 @@ package fourfold.commands;
 
 import fourfold.export.AnswersCsv;
 import fourfold.facts.Child;
-import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -28,7 +19,8 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Write every answer as CSV (RFC 4180).")
+        description = "Write every answer as CSV (RFC 4180).",
+        footer = {"", "Example:", "  fourfold export answers --demo"})
 final class ExportAnswersCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;
@@ -52,52 +44,9 @@ final class ExportAnswersCommand implements Callable<Integer> {
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
-                writeFile(home, whose, file);
+                NewFile.write(file, "the answers", writer -> write(home, whose, writer));
             }
             return ExitCode.DONE;
-        }
-    }
-
-    private static void writeFile(Home home, List<Child> whose, Path file) {
-        boolean made = false;
-        boolean whole = false;
-        try (BufferedWriter writer =
-                Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-            made = true;
-            write(home, whose, writer);
-            writer.flush();
-            whole = true;
-        } catch (FileAlreadyExistsException e) {
-            throw new UncheckedIOException(
-                    "The file " + file + " is already there. Choose another name or remove it first.", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(
-                    "The answers could not be written to " + file + ": " + reason(e) + ". Name another file.", e);
-        } finally {
-            if (made && !whole) {
-                remove(file);
-            }
-        }
-    }
-
-    private static String reason(IOException e) {
-        if (e instanceof NoSuchFileException) {
-            return "there is no such folder";
-        }
-        if (e instanceof AccessDeniedException) {
-            return "the system does not allow it";
-        }
-        return e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : String.valueOf(e.getMessage());
-    }
-
-    /** Half a file would be taken for a whole one. */
-    private static void remove(Path file) {
-        try {
-            Files.deleteIfExists(file);
-        } catch (IOException e) {
-            // The failure before this one is already being told.
         }
     }
 

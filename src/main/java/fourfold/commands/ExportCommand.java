@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Write records in open formats.",
-        subcommands = ExportAnswersCommand.class)
+        subcommands = {ExportAnswersCommand.class, ExportStatementsCommand.class})
 final class ExportCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,6 +27,6 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "say what to export: answers");
+        throw new ParameterException(spec.commandLine(), "say what to export: answers or statements");
     }
 }

@@ -215,7 +215,8 @@ class BadInputTest {
     void noWindowIsSoSmallThatThePagesBreak(int columns, int rows) {
         Practised.children(folder, "Mina", "Ivo");
         try (Journey journey = open()) {
-            for (String keys : List.of("Down", "3", "Esc", "4", "1", "d", "Esc", "Enter", "Esc", "Esc", "Esc")) {
+            for (String keys :
+                    List.of("Down", "3", "Esc", "4", "1", "m", "4", "Esc", "Esc", "Enter", "Esc", "Esc", "Esc")) {
                 journey.size(columns, rows).keys(keys).size(80, 24);
             }
             assertTrue(journey.isGoing());

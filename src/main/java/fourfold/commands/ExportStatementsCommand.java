@@ -1,0 +1,76 @@
+package fourfold.commands;
+
+import fourfold.export.Statements;
+import fourfold.facts.Answer;
+import fourfold.facts.Child;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Writes the answers to questions as learning-record statements. */
+@Command(
+        name = "statements",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Write every answer to a question as a learning-record statement (xAPI, IEEE 9274.1.1), a line each.",
+        footer = {"", "Example:", "  fourfold export statements --demo --child Bo"})
+final class ExportStatementsCommand implements Callable<Integer> {
+    @ParentCommand
+    private ExportCommand export;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            paramLabel = "FILE",
+            description = "The file to make; it must not be there yet. Without it, the standard output.")
+    private @Nullable Path file;
+
+    @Override
+    public Integer call() throws IOException {
+        try (Home home = export.app().open()) {
+            List<Child> whose = export.app().child().isPresent()
+                    ? List.of(home.child(export.app().child(), spec))
+                    : home.store().children();
+            if (file == null) {
+                write(home, whose, export.app().world().data());
+            } else {
+                NewFile.write(file, "the statements", writer -> write(home, whose, writer));
+            }
+            return ExitCode.DONE;
+        }
+    }
+
+    private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
+        for (Child one : whose) {
+            try {
+                home.store().readAnswers(one.id(), answer -> line(writer, answer, one.name()));
+            } catch (UncheckedIOException e) {
+                throw e.getCause();
+            }
+        }
+        writer.flush();
+    }
+
+    private static void line(Writer writer, Answer answer, String name) {
+        if (answer.question().isPresent()) {
+            try {
+                writer.write(Statements.of(answer, name) + "\n");
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}

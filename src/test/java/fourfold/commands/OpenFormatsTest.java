@@ -1,0 +1,119 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import fourfold.facts.Answer;
+import fourfold.store.Store;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Guards against records that leave the program in another form than is written down. */
+class OpenFormatsTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    private Path folder;
+
+    private static JsonSchema schema(String resource) throws IOException {
+        try (InputStream in = Objects.requireNonNull(OpenFormatsTest.class.getResourceAsStream(resource), resource)) {
+            return JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(in);
+        }
+    }
+
+    private static void fits(JsonSchema schema, JsonNode json) {
+        assertEquals(Set.of(), schema.validate(json), json.toString());
+    }
+
+    private static String ok(CommandRun run) {
+        assertEquals("", run.err());
+        assertEquals(0, run.code());
+        return run.out();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"grid, grid", "family 6x7, family", "family 9x9, family", "plan --runs 1, plan", "rates, rates"})
+    void theJsonOfACommandIsAsItsSchemaSays(String command, String schema) throws IOException {
+        Path sample = folder.resolve("sample.db");
+        Sample.fill(sample);
+        JsonSchema wanted = schema("/fourfold/export/" + schema + ".schema.json");
+        fits(wanted, JSON.readTree(ok(CommandRun.of(sample, (command + " --json").split(" ")))));
+        assertFalse(wanted.validate(JSON.readTree("{\"child\": 1}")).isEmpty(), "the schema refuses something");
+    }
+
+    @Test
+    void theJsonOfAChildWhoHasHardlyBegunFitsToo() throws IOException {
+        Path file = Practised.once(folder);
+        for (String command : List.of("grid", "family", "plan", "rates")) {
+            String words = command.equals("family") ? "family 6x7 --json" : command + " --json";
+            fits(
+                    schema("/fourfold/export/" + command + ".schema.json"),
+                    JSON.readTree(ok(CommandRun.of(file, words.split(" ")))));
+        }
+    }
+
+    /** IEEE 9274.1.1-2023; the schema holds what it says of the parts of a statement that are used. */
+    @Test
+    void everyAnswerToAQuestionIsAStatementOfTheStandard() throws IOException {
+        Path file = Practised.once(folder);
+        JsonSchema schema = schema("/schema/statement.json");
+        List<String> lines =
+                ok(CommandRun.of(file, "export", "statements")).lines().toList();
+        try (Store store = Store.open(file)) {
+            List<Answer> answers = store.answers(store.children().get(0).id()).stream()
+                    .filter(a -> a.question().isPresent())
+                    .toList();
+            assertEquals(answers.size(), lines.size());
+            for (int i = 0; i < lines.size(); i++) {
+                JsonNode statement = JSON.readTree(lines.get(i));
+                fits(schema, statement);
+                assertEquals(answers.get(i).id().toString(), statement.get("id").textValue());
+                assertEquals(
+                        answers.get(i).isCorrect(),
+                        statement.at("/result/success").booleanValue());
+                assertEquals(
+                        answers.get(i).whole().map(Object::toString).orElse(""),
+                        statement.at("/result/duration").asText());
+            }
+            assertEquals(
+                    lines.size(),
+                    lines.stream()
+                            .map(l -> l.substring(0, 46))
+                            .collect(Collectors.toSet())
+                            .size());
+        }
+        assertTrue(lines.size() > 3);
+        Path made = folder.resolve("statements.jsonl");
+        ok(CommandRun.of(file, "export", "statements", made.toString()));
+        assertEquals(lines, Files.readAllLines(made));
+        assertEquals(
+                1, CommandRun.of(file, "export", "statements", made.toString()).code(), "never over a file");
+    }
+
+    @Test
+    void anExportThatIsImportedAndExportedAgainIsTheSameByteForByte() throws IOException {
+        Path file = folder.resolve("sample.db");
+        Sample.fill(file);
+        String first = ok(CommandRun.of(file, "export", "answers"));
+        Path csv = Files.writeString(folder.resolve("answers.csv"), first);
+        Path fresh = folder.resolve("fresh.db");
+        ok(CommandRun.of(fresh, "import", "answers", csv.toString(), "--yes"));
+        assertEquals(first, ok(CommandRun.of(fresh, "export", "answers")));
+    }
+}
