@@ -15,6 +15,7 @@ final class CommandList {
             "family",
             "plan",
             "rates",
+            "print",
             "focus",
             "hold",
             "reset",
@@ -70,6 +71,7 @@ final class CommandList {
             case "family" -> new FamilyCommand();
             case "plan" -> new PlanCommand();
             case "rates" -> new RatesCommand();
+            case "print" -> new PrintCommand();
             case "focus" -> new FocusCommand();
             case "hold" -> new HoldCommand();
             case "reset" -> new ResetCommand();

@@ -4,6 +4,8 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.progress.Filling;
 import fourfold.progress.Progress;
@@ -33,6 +35,8 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The home's records on a store file: what the screens see of the store. */
 final class Household implements Records {
@@ -120,6 +124,32 @@ final class Household implements Records {
             store.remove(child.id(), at);
             return backup;
         });
+    }
+
+    @Override
+    public List<Question> onPaper(Child child) {
+        String text = told(() -> store.homeSetting(paperName(child))).orElse("");
+        return text.isBlank()
+                ? List.of()
+                : Stream.of(text.split(" "))
+                        .map(q -> Families.questions().get(Integer.parseInt(q, 36)))
+                        .toList();
+    }
+
+    @Override
+    public void printed(Child child, List<Question> questions) {
+        // The place in the list of all questions, in two characters at most: a page fits into what is remembered.
+        String text = questions.stream()
+                .map(q -> Integer.toString(Families.questions().indexOf(q), 36))
+                .collect(Collectors.joining(" "));
+        told(() -> {
+            store.keepHomeSetting(paperName(child), text.isEmpty() ? " " : text);
+            return true;
+        });
+    }
+
+    private static String paperName(Child child) {
+        return "paper" + child.id().toString().replace("-", "");
     }
 
     @Override

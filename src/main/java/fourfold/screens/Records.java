@@ -4,6 +4,7 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Deed;
+import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.progress.Filling;
 import fourfold.progress.Progress;
@@ -66,6 +67,12 @@ public interface Records {
      * @return where the backup is; empty where backups are not kept
      */
     Optional<String> remove(Child child, Instant at);
+
+    /** The questions of the page that was last printed for a child and not yet entered; none if there is no such page. */
+    List<Question> onPaper(Child child);
+
+    /** Remembers the questions of a page that was printed, in place of those before. */
+    void printed(Child child, List<Question> questions);
 
     /** The gate before the grown-ups' pages. */
     Gate gate();

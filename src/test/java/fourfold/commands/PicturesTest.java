@@ -67,15 +67,16 @@ class PicturesTest {
         take("the plan, still working", journey.keys("n t p"));
         take("away from the screen", journey.keys("Esc w"));
         take("more", journey.keys("Esc m"));
-        take("rates", journey.keys("3"));
-        take("past drills", journey.keys("Esc 4"));
-        take("what you did", journey.keys("Esc 5"));
-        take("settings", journey.keys("Esc 6"));
+        take("paper, none", journey.keys("3"));
+        take("rates", journey.keys("Esc 4"));
+        take("past drills", journey.keys("Esc 5"));
+        take("what you did", journey.keys("Esc 6"));
+        take("settings", journey.keys("Esc 7"));
         take("order of tables", journey.keys("Up Enter"));
-        take("children", journey.keys("Esc Esc 7"));
+        take("children", journey.keys("Esc Esc 8"));
         take("remove a child?", journey.keys("x"));
-        take("a PIN", journey.keys("Esc Esc 8"));
-        take("keep in mind", journey.keys("Esc 9"));
+        take("a PIN", journey.keys("Esc Esc 9"));
+        take("keep in mind", journey.keys("Esc 0"));
         journey.keys("Esc");
         journey.keys("Esc Esc");
     }
