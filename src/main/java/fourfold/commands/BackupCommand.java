@@ -14,7 +14,8 @@ import picocli.CommandLine.ParentCommand;
         name = "backup",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Make a backup now and check it. One is made by itself after each day's first drill.")
+        description = "Make a backup now and check it. One is made by itself after each day's first drill.",
+        footer = {"", "Example:", "  fourfold backup --list"})
 final class BackupCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

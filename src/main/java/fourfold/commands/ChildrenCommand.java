@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "List the children who practise here; add, rename, put away, bring back or remove one first.",
-        footer = {"", "Example:", "  fourfold children --demo"})
+        footer = {"", "Example:", "  fourfold children --add Juno"})
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

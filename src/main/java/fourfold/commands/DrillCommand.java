@@ -21,7 +21,12 @@ import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
 /** Begins a drill at once. */
-@Command(name = "drill", mixinStandardHelpOptions = true, sortOptions = false, description = "Begin a drill at once.")
+@Command(
+        name = "drill",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Begin a drill at once.",
+        footer = {"", "Example:", "  fourfold drill --child Mina --plain"})
 final class DrillCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

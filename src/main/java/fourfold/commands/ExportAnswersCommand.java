@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Write every answer as CSV (RFC 4180).",
-        footer = {"", "Example:", "  fourfold export answers --demo"})
+        footer = {"", "Example:", "  fourfold export answers answers.csv"})
 final class ExportAnswersCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;

@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         description =
                 "Write every answer to a question as a learning-record statement (xAPI, IEEE 9274.1.1), a line each.",
-        footer = {"", "Example:", "  fourfold export statements --demo --child Bo"})
+        footer = {"", "Example:", "  fourfold export statements --child Mina"})
 final class ExportStatementsCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;

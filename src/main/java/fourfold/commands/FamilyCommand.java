@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
         name = "family",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print one family's facts and how each stands.")
+        description = "Print one family's facts and how each stands.",
+        footer = {"", "Example:", "  fourfold family 6x7 --child Mina"})
 final class FamilyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
         name = "focus",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Practise a family or a table more, until it is fluent.")
+        description = "Practise a family or a table more, until it is fluent.",
+        footer = {"", "Example:", "  fourfold focus 6x7 --child Mina"})
 final class FocusCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

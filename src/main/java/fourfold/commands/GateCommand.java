@@ -20,7 +20,7 @@ import picocli.CommandLine.Spec;
                     + " line; with --reset, take it away, for whoever has forgotten it.",
             "It keeps a child out of those pages and does not encrypt anything; commands are not behind it."
         },
-        footer = {"", "Example:", "  fourfold gate --demo"})
+        footer = {"", "Example:", "  fourfold gate"})
 final class GateCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
         name = "grid",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print a child's families and how far each has come.")
+        description = "Print a child's families and how far each has come.",
+        footer = {"", "Example:", "  fourfold grid --child Mina"})
 final class GridCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Print what you did to steer the practice, newest first: focus, hold, reset, tables, settings.",
-        footer = {"", "Example:", "  fourfold history --demo --child Pip"})
+        footer = {"", "Example:", "  fourfold history --child Mina"})
 final class HistoryCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

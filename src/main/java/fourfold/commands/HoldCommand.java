@@ -15,7 +15,8 @@ import picocli.CommandLine.Spec;
         name = "hold",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Leave a family or a table out for now.")
+        description = "Leave a family or a table out for now.",
+        footer = {"", "Example:", "  fourfold hold 7 --child Mina"})
 final class HoldCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -28,7 +28,8 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Take in answers that export answers wrote. All lines are checked first; all are taken or none.")
+        description = "Take in answers that export answers wrote. All lines are checked first; all are taken or none.",
+        footer = {"", "Example:", "  fourfold import answers answers.csv"})
 final class ImportAnswersCommand implements Callable<Integer> {
     private static final long LARGEST = 512L << 20;
 

@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
-                "Take in the children, drills, answers and changes of another computer's file, which is only read.")
+                "Take in the children, drills, answers and changes of another computer's file, which is only read.",
+        footer = {"", "Example:", "  fourfold merge other.db"})
 final class MergeCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

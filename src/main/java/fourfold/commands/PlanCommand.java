@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Print the days of practice, how far each table has come, and when all may be fluent.",
-        footer = {"", "Example:", "  fourfold plan --demo --child Pip --runs 2"})
+        footer = {"", "Example:", "  fourfold plan --child Mina --runs 2"})
 final class PlanCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
                     + " with the answers on a page of their own. table: the table to 10 x 10, blank and filled."
                     + " progress: where the child stands."
         },
-        footer = {"", "Example:", "  fourfold print practice --demo --child Pip"})
+        footer = {"", "Example:", "  fourfold print practice --child Mina"})
 final class PrintCommand implements Callable<Integer> {
     /** What can be printed. */
     enum Page {

@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Print digits and facts correct a minute, drill by drill.",
-        footer = {"", "Example:", "  fourfold rates --demo --child Pip"})
+        footer = {"", "Example:", "  fourfold rates --child Mina"})
 final class RatesCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -14,7 +14,8 @@ import picocli.CommandLine.Spec;
         name = "reset",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Begin a family or a table again. No answer is deleted.")
+        description = "Begin a family or a table again. No answer is deleted.",
+        footer = {"", "Example:", "  fourfold reset 6x7 --child Mina"})
 final class ResetCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
         name = "restore",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Put a backup in the place of the answers' file. The present file is kept aside.")
+        description = "Put a backup in the place of the answers' file. The present file is kept aside.",
+        footer = {"", "Example:", "  fourfold restore"})
 final class RestoreCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

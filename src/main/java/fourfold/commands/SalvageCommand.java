@@ -16,7 +16,8 @@ import picocli.CommandLine.ParentCommand;
         name = "salvage",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Write what can be read of a damaged file to a new one. The damaged file is left as it is.")
+        description = "Write what can be read of a damaged file to a new one. The damaged file is left as it is.",
+        footer = {"", "Example:", "  fourfold salvage saved.db"})
 final class SalvageCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "List a child's settings with what else there is; with NAME and VALUE, change one.",
-        footer = {"", "Example:", "  fourfold settings minutes 6 --demo --child Pip"})
+        footer = {"", "Example:", "  fourfold settings minutes 6 --child Mina"})
 final class SettingsCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

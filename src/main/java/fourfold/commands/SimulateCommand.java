@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "simulate",
         mixinStandardHelpOptions = true,
-        description = "Compare ways to choose questions on simulated children; opens no store.")
+        description = "Compare ways to choose questions on simulated children; opens no store.",
+        footer = {"", "Example:", "  fourfold simulate --children 1 --kinds two-strength --policies tables"})
 final class SimulateCommand implements Callable<Integer> {
     private static final int THREADS = 2;
 

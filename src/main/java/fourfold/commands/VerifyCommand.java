@@ -17,7 +17,8 @@ import picocli.CommandLine.ParentCommand;
         name = "verify",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Check the answers' file, or a backup, without changing it: every page, value and reference.")
+        description = "Check the answers' file, or a backup, without changing it: every page, value and reference.",
+        footer = {"", "Example:", "  fourfold verify"})
 final class VerifyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -138,7 +138,9 @@ final class GridPage implements Page {
     }
 
     private Move letter(Key key, Instant at) {
-        if (key.is('m')) {
+        if (key.is('?')) {
+            return new Move.Open(new GuidePage(records));
+        } else if (key.is('m')) {
             return new Move.Open(new MorePage(records, child, moments));
         } else if (key.is('p')) {
             return new Move.Open(new PlanPage(records, child, moments));

@@ -75,6 +75,9 @@ public final class HomePage implements Page {
         if (key.kind() == Key.Kind.ESCAPE) {
             return Move.LEAVE;
         }
+        if (key.is('?')) {
+            return new Move.Open(new GuidePage(records));
+        }
         if (!menu.on(key)) {
             return Move.STAY;
         }

@@ -30,6 +30,7 @@ final class MorePage implements Page {
         all.put("more.children", () -> new ChildrenPage(records));
         all.put("more.gate", () -> new GateSettingPage(records));
         all.put("more.cautions", () -> new CautionsPage(records));
+        all.put("more.guide", () -> new GuidePage(records));
         this.pages = List.copyOf(all.values());
         List<String> lines =
                 new ArrayList<>(all.keySet().stream().map(words::say).toList());

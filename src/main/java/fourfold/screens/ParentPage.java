@@ -37,6 +37,9 @@ final class ParentPage implements Page {
         if (key.kind() == Key.Kind.ESCAPE) {
             return Move.BACK;
         }
+        if (key.is('?')) {
+            return new Move.Open(new GuidePage(records));
+        }
         if (!menu.on(key)) {
             return Move.STAY;
         }

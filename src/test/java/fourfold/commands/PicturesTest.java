@@ -77,7 +77,9 @@ class PicturesTest {
         take("remove a child?", journey.keys("x"));
         take("a PIN", journey.keys("Esc Esc 9"));
         take("keep in mind", journey.keys("Esc 0"));
-        journey.keys("Esc");
+        take("the guide", journey.keys("Esc Esc ?"));
+        take("the guide, one page on", journey.keys("Right"));
+        journey.keys("Esc m");
         journey.keys("Esc Esc");
     }
 
