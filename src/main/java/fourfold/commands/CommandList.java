@@ -11,6 +11,7 @@ import picocli.CommandLine;
 final class CommandList {
     static final List<String> NAMES = List.of(
             "drill",
+            "tour",
             "grid",
             "family",
             "plan",
@@ -67,6 +68,7 @@ final class CommandList {
     private static Object command(String name) {
         return switch (name) {
             case "drill" -> new DrillCommand();
+            case "tour" -> new TourCommand();
             case "grid" -> new GridCommand();
             case "family" -> new FamilyCommand();
             case "plan" -> new PlanCommand();

@@ -1,5 +1,6 @@
 package fourfold.screens;
 
+import com.googlecode.lanterna.input.KeyStroke;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -72,6 +73,15 @@ public final class Loop {
             moments.catchUp();
         });
         return since.isPresent();
+    }
+
+    /** Does what a key does, as if it were pressed now; false when the program is over. */
+    boolean play(KeyStroke key) {
+        boolean going = key(new KeyPress(key, stage.now()));
+        if (going) {
+            paint(false);
+        }
+        return going;
     }
 
     private boolean key(KeyPress press) {

@@ -1,0 +1,35 @@
+package fourfold.commands;
+
+import fourfold.screens.HomePage;
+import fourfold.screens.Loop;
+import fourfold.screens.Stage;
+import fourfold.screens.StageException;
+import fourfold.screens.Tour;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ParentCommand;
+
+/** Shows the program by itself. */
+@Command(
+        name = "tour",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Show the program by itself, in under two minutes, on a throw-away copy of invented answers. Any"
+                + " key ends it.",
+        footer = {"", "Example:", "  fourfold tour --help"})
+final class TourCommand implements Callable<Integer> {
+    @ParentCommand
+    private App app;
+
+    @Override
+    public Integer call() throws StageException {
+        try (Home home = Home.open(app.world(), Optional.empty(), true);
+                Stage stage = home.stage(app.world())) {
+            HomePage first = new HomePage(home.records(), app.world().scheduler(), home.moments(), stage.surface());
+            Loop loop = new Loop(stage, home.moments(), first);
+            new Tour(stage, loop, home.records().children().size(), "Lu").run();
+            return ExitCode.DONE;
+        }
+    }
+}
