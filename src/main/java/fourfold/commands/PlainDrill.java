@@ -39,7 +39,7 @@ final class PlainDrill {
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     void run(Drill ready) throws IOException {
         say(words.hello(child.name(), ready.sitting().planned()));
-        ClockAdvice.of(ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
+        ClockAdvice.of(home.records().words(), ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {
             drill = turn(drill);

@@ -3,17 +3,8 @@ package fourfold.commands;
 import fourfold.export.Paper;
 import fourfold.export.PrintedPages;
 import fourfold.facts.Child;
-import fourfold.facts.Question;
-import fourfold.progress.DrillRates;
-import fourfold.progress.Grid;
-import fourfold.progress.PaperQuestions;
-import fourfold.progress.Progress;
-import fourfold.progress.TableCount;
-import fourfold.progress.Weeks;
+import fourfold.screens.Records;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -38,14 +29,6 @@ import picocli.CommandLine.Spec;
         },
         footer = {"", "Example:", "  fourfold print practice --child Mina"})
 final class PrintCommand implements Callable<Integer> {
-    /** What can be printed. */
-    enum Page {
-        CARDS,
-        PRACTICE,
-        TABLE,
-        PROGRESS
-    }
-
     @ParentCommand
     private App app;
 
@@ -63,9 +46,9 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Page wanted = word(Page.class, page, "PAGE is cards, practice, table or progress");
+        Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
         Paper paper = word(Paper.class, size, "--size is a4 or letter");
-        String html = wanted == Page.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
+        String html = wanted == Records.Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
@@ -82,38 +65,13 @@ final class PrintCommand implements Callable<Integer> {
         }
     }
 
-    private String ofAChild(Page wanted, Paper paper) {
+    private String ofAChild(Records.Printable wanted, Paper paper) {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
-            Progress progress = home.records().progress(whose);
-            Instant now = home.moments().now();
-            Grid grid = Grid.of(progress, now);
-            LocalDate day = LocalDate.ofEpochDay(progress.localDay(now));
-            if (wanted == Page.PROGRESS) {
-                return progressPage(home, whose, progress, grid, day, paper);
-            }
-            List<Question> questions = PaperQuestions.of(
-                    grid, wanted == Page.CARDS ? PrintedPages.CARDS : PaperQuestions.MOST, progress.answers());
-            if (questions.isEmpty()) {
-                throw new ParameterException(
-                        spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print");
-            }
-            if (wanted == Page.CARDS) {
-                return PrintedPages.cards(whose.name(), questions, paper);
-            }
-            home.records().printed(whose, questions);
-            return PrintedPages.practice(whose.name(), day, questions, paper);
+            return home.records()
+                    .page(whose, wanted, paper, home.moments().now())
+                    .orElseThrow(() -> new ParameterException(
+                            spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));
         }
-    }
-
-    private static String progressPage(
-            Home home, Child whose, Progress progress, Grid grid, LocalDate day, Paper paper) {
-        DrillRates rates = new DrillRates();
-        home.records().read(whose, rates);
-        Weeks weeks = Weeks.of(
-                home.store().sittings(whose.id()),
-                day.toEpochDay(),
-                progress.steering().settings().days());
-        return PrintedPages.progress(whose.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, paper);
     }
 }

@@ -18,18 +18,17 @@ public final class ClockAdvice {
     private ClockAdvice() {}
 
     /** One line if the last answer lies ahead of now, or years behind it. */
-    public static Optional<String> of(Progress progress, Instant now) {
-        return progress.lastAnswer().flatMap(last -> of(last, now));
+    public static Optional<String> of(Words words, Progress progress, Instant now) {
+        return progress.lastAnswer().flatMap(last -> of(words, last, now));
     }
 
-    private static Optional<String> of(Answer last, Instant now) {
+    private static Optional<String> of(Words words, Answer last, Instant now) {
         Duration since = Duration.between(last.askedAt(), now);
         if (since.compareTo(EARLY.negated()) >= 0 && since.compareTo(LONG_AWAY) <= 0) {
             return Optional.empty();
         }
         LocalDate day = LocalDate.ofEpochDay(last.localDay());
         LocalDate today = LocalDate.ofEpochDay(Math.floorDiv(now.getEpochSecond(), 86_400L));
-        return Optional.of(
-                "This computer's clock says " + today + ", but the last drill was on " + day + ". Is the clock right?");
+        return Optional.of(words.say("clock.odd", today, day));
     }
 }

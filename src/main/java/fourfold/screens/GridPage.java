@@ -36,7 +36,8 @@ final class GridPage implements Page {
     private Steers steers;
     private final Grid lastWeek;
     private Family chosen;
-    private boolean wholeTable;
+    private Reach reach = Reach.FAMILY;
+    private boolean letters;
     private boolean askReset;
     private View view = View.FAMILY;
 
@@ -87,11 +88,13 @@ final class GridPage implements Page {
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, words, grid(), lastWeek, view, chosen, wholeTable).draw(child.name(), progress());
+        new StairsPicture(picture, words, grid(), lastWeek, view, chosen, reach, letters)
+                .draw(child.name(), progress());
         String line = askReset ? words.say("grid.reset", scopeName()) : steers.told();
         List<String> keys = new ArrayList<>(List.of(words.say("grid.foot").split("   ")));
         keys.add("v " + words.say(view.next().key()));
-        keys.add(words.say(wholeTable ? "grid.one" : "grid.table"));
+        keys.add("t " + words.say(reach.next().key()));
+        keys.add(words.say(letters ? "grid.shades" : "grid.letters"));
         keys.add(words.say("grid.open", chosen.high()));
         keys.add(words.say("grid.close"));
         int above = Footer.draw(picture, keys);
@@ -157,8 +160,10 @@ final class GridPage implements Page {
         } else if (key.is('u')) {
             steers.undo(at);
         } else if (key.is('t')) {
-            wholeTable = !wholeTable;
-            steers.say(wholeTable ? words.say("grid.whole", chosen.high()) : "");
+            reach = reach.next();
+            steers.say(reach == Reach.FAMILY ? "" : words.say("grid.whole", scopeName()));
+        } else if (key.is('l')) {
+            letters = !letters;
         } else if (key.is('v')) {
             view = view.next();
         } else if (key.is('o')) {
@@ -170,11 +175,15 @@ final class GridPage implements Page {
     }
 
     private List<Family> scope() {
-        return wholeTable ? Families.inTable(chosen.high()) : List.of(chosen);
+        return reach.families(chosen);
     }
 
     private String scopeName() {
-        return wholeTable ? words.say("grid.thetable", chosen.high()) : words.name(chosen);
+        return switch (reach) {
+            case FAMILY -> words.name(chosen);
+            case TABLE -> words.say("grid.thetable", chosen.high());
+            case ALL -> words.say("grid.allfamilies");
+        };
     }
 
     private void move(int columns, int rows) {

@@ -30,7 +30,7 @@ final class MinutesPage implements Page {
         this.surface = surface;
         this.child = child;
         this.progress = records.progress(child);
-        this.trouble = ClockAdvice.of(progress, moments.now()).orElse("");
+        this.trouble = ClockAdvice.of(records.words(), progress, moments.now()).orElse("");
         this.minutes = progress.steering().settings().minutes();
     }
 

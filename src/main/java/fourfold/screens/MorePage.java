@@ -22,6 +22,7 @@ final class MorePage implements Page {
         Map<String, Supplier<Page>> all = new LinkedHashMap<>();
         all.put("more.plan", () -> new PlanPage(records, child, moments));
         all.put("more.away", () -> new AwayPage(records, child, moments));
+        all.put("more.print", () -> new PrintPage(records, child));
         all.put("more.paper", () -> new PaperPage(records, child));
         all.put("more.rates", () -> new RatesPage(records, child));
         all.put("more.drills", () -> new DrillsPage(records, child, moments));

@@ -74,6 +74,27 @@ public interface Records {
     /** Remembers the questions of a page that was printed, in place of those before. */
     void printed(Child child, List<Question> questions);
 
+    /** Pages that can be printed. */
+    enum Printable {
+        PRACTICE,
+        CARDS,
+        TABLE,
+        PROGRESS;
+
+        /** Its name in texts and files. */
+        String key() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /**
+     * Makes a page to print, as a file that a browser opens.
+     *
+     * @param letter US Letter in place of A4
+     * @return where the file is
+     */
+    String print(Child child, Printable page, boolean letter, Instant at);
+
     /** The gate before the grown-ups' pages. */
     Gate gate();
 

@@ -19,7 +19,8 @@ final class StairsPicture {
     private final Grid lastWeek;
     private final GridPage.View view;
     private final Family chosen;
-    private final boolean wholeTable;
+    private final Reach reach;
+    private final boolean letters;
     private final int cellWidth;
     private final int stepHeight;
     private final int left;
@@ -32,14 +33,16 @@ final class StairsPicture {
             Grid lastWeek,
             GridPage.View view,
             Family chosen,
-            boolean wholeTable) {
+            Reach reach,
+            boolean letters) {
         this.picture = picture;
         this.words = words;
         this.grid = grid;
         this.lastWeek = lastWeek;
         this.view = view;
         this.chosen = chosen;
-        this.wholeTable = wholeTable;
+        this.reach = reach;
+        this.letters = letters;
         cellWidth = picture.width() >= 120 ? 10 : picture.width() >= 76 ? 7 : 5;
         stepHeight = picture.height() >= 36 ? 2 : 1;
         left = Math.max(0, (picture.width() - 4 - 10 * cellWidth) / 2);
@@ -55,7 +58,7 @@ final class StairsPicture {
             cell(grid.cell(family));
         }
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
-            boolean marked = wholeTable && n == chosen.high();
+            boolean marked = reach == Reach.TABLE && n == chosen.high();
             picture.text(left, row(n), String.format("%2d", n), marked ? Ink.STRONG : Ink.QUIET);
         }
         legend();
@@ -70,21 +73,24 @@ final class StairsPicture {
         Mastery level = shown(cell);
         int x = left + 4 + (cell.family().low() - 1) * cellWidth;
         int y = row(cell.family().high());
-        boolean marked = wholeTable
-                ? cell.family().contains(chosen.high())
-                : cell.family().equals(chosen);
+        boolean marked = reach.families(chosen).contains(cell.family());
         String number = String.format("%3d", cell.family().product());
         if (cell.family().equals(chosen) && number.startsWith(" ")) {
             number = "▸" + number.substring(1);
         }
         picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
-        picture.text(x + 3, y, Character.toString(Shades.of(level)), Ink.of(level));
+        picture.text(x + 3, y, shade(level), Ink.of(level));
         char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
         picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
         int change = grid.change(cell.family(), lastWeek);
         if (change != 0 && cellWidth > 5) {
             picture.text(x + 5, y, change > 0 ? "↑" : "↓", Ink.PLAIN);
         }
+    }
+
+    /** The shade of a level, or its letter. */
+    private String shade(Mastery level) {
+        return letters ? words.say("letter." + level.word()) : Character.toString(Shades.of(level));
     }
 
     private Mastery shown(Grid.Cell cell) {
@@ -99,7 +105,7 @@ final class StairsPicture {
         int y = row(Families.LARGEST_FACTOR) + 2;
         int x = left + 4;
         for (Mastery level : Mastery.values()) {
-            picture.text(x, y, Character.toString(Shades.of(level)), Ink.of(level));
+            picture.text(x, y, shade(level), Ink.of(level));
             picture.text(x + 2, y, words.level(level));
             x += words.level(level).length() + 4;
         }

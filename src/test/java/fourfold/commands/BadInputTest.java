@@ -216,7 +216,7 @@ class BadInputTest {
         Practised.children(folder, "Mina", "Ivo");
         try (Journey journey = open()) {
             for (String keys :
-                    List.of("Down", "3", "Esc", "4", "1", "m", "5", "Esc", "Esc", "Enter", "Esc", "Esc", "Esc")) {
+                    List.of("Down", "3", "Esc", "4", "1", "m", "6", "Esc", "Esc", "Enter", "Esc", "Esc", "Esc")) {
                 journey.size(columns, rows).keys(keys).size(80, 24);
             }
             assertTrue(journey.isGoing());

@@ -15,6 +15,7 @@ import fourfold.progress.Steering;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.ClockAdvice;
 import fourfold.screens.Moments;
+import fourfold.screens.Words;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -121,8 +122,9 @@ class ClockTest {
     void aClockThatCanNotBeRightIsSaid(int days, boolean said) {
         Progress progress = Progress.of(List.of(), Practised.answers());
         Instant now = Practised.BEGAN.plus(Duration.ofDays(days));
-        assertEquals(said, ClockAdvice.of(progress, now).isPresent());
-        assertTrue(ClockAdvice.of(Progress.blank(Steering.NONE), now).isEmpty());
+        assertEquals(said, ClockAdvice.of(Words.english(), progress, now).isPresent());
+        assertTrue(ClockAdvice.of(Words.english(), Progress.blank(Steering.NONE), now)
+                .isEmpty());
     }
 
     /** Suspended in the middle of a question: no times of it are kept, and the drill goes on as after a pause. */

@@ -95,7 +95,7 @@ class GateTest {
             assertFalse(journey.picture().contains("1234"));
             journey.keys("4 7 1 1 Enter");
             assertTrue(journey.picture().contains("of 55 families fluent"), journey.picture());
-            journey.keys("m 9 x");
+            journey.keys("m 0 x");
             assertTrue(journey.picture().contains("No PIN is set."), journey.picture());
             journey.keys("2 4 6 8 Enter 2 4 6 8 Enter");
             assertTrue(journey.picture().contains("A PIN is set."), journey.picture());

@@ -52,7 +52,7 @@ class HouseholdTest {
             assertTrue(journey.picture().contains("2 1 5 10 3 4 8 6 9 7"), journey.picture());
             journey.keys("Enter Down Left Enter");
             assertTrue(journey.picture().contains("1 2 5 10 3 4 8 6 9 7"), journey.picture());
-            journey.keys("Esc m 6");
+            journey.keys("Esc m 7");
             assertTrue(journey.picture().contains("order of tables 1 2 5 10"), journey.picture());
         }
         CommandRun listed = CommandRun.of(file, "settings");
@@ -69,7 +69,7 @@ class HouseholdTest {
         Path file = Practised.once(folder);
         assertEquals(0, CommandRun.of(file, "focus", "6x7").code());
         try (Journey journey = new Journey(file, NOW.plusSeconds(60), 80, 24, true)) {
-            journey.keys("3 u m 6");
+            journey.keys("3 u m 7");
             assertTrue(journey.picture().contains("focus on 6 × 7  (taken back)"), journey.picture());
         }
     }
@@ -78,7 +78,7 @@ class HouseholdTest {
     void aChildIsRenamedPutAwayAndBroughtBack() {
         Path file = Practised.once(folder);
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
-            journey.keys("3 m 8 n M i a Enter");
+            journey.keys("3 m 9 n M i a Enter");
             assertTrue(journey.picture().contains("Mia"), journey.picture());
             journey.keys("p");
             assertTrue(journey.household().children().isEmpty());
@@ -97,7 +97,7 @@ class HouseholdTest {
         CommandRun unsure = CommandRun.of(file, "children", "--remove", "Mina");
         assertEquals(2, unsure.code(), unsure.out());
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
-            journey.keys("3 m 8 x M i n Enter");
+            journey.keys("3 m 9 x M i n Enter");
             assertTrue(journey.picture().contains("was not removed"), journey.picture());
             assertEquals(1, journey.household().children().size());
         }

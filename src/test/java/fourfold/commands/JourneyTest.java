@@ -106,7 +106,7 @@ class JourneyTest {
         assertEquals(14, Rows.column(file(), DEEDS).size());
         journey.keys("u");
         assertEquals(24, Rows.column(file(), DEEDS).size());
-        journey.keys("m 5");
+        journey.keys("m 6");
         List<List<String>> counts = Rows.of(
                 file(),
                 "SELECT SUM(outcome = 'right'), COUNT(*) FROM answer_log"

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -140,11 +142,11 @@ class PrintedPagesTest {
                         .code(),
                 "never over it");
         try (Journey journey = new Journey(file, next, 80, 24, true)) {
-            journey.keys("3 m 3");
+            journey.keys("3 m 4");
             assertTrue(journey.picture().contains("Mark with x"), journey.picture());
             journey.keys("x Down Down x Enter");
             assertTrue(journey.picture().contains("Kept: 38 of 40 right."), journey.picture());
-            journey.keys("Esc 3");
+            journey.keys("Esc 4");
             assertTrue(journey.picture().contains("No page waits"), journey.picture());
         }
         assertEquals(
@@ -156,6 +158,21 @@ class PrintedPagesTest {
                 List.of("2"), Rows.column(file, "SELECT COUNT(*) FROM answer WHERE purpose = 5 AND typed IS NULL"));
         try (Store store = Store.open(file)) {
             assertNotEquals(0, store.children().size());
+        }
+    }
+
+    @Test
+    void aParentMakesAPageFromTheScreenAndIsToldWhereItIs() throws IOException {
+        Path file = Files.copy(sample, folder.resolve("screen.db"));
+        try (Journey journey = new Journey(file, next, 200, 24, true)) {
+            journey.keys("3 m 3 s 1");
+            Matcher made = Pattern.compile("Made: (\\S+\\.html)").matcher(journey.picture());
+            assertTrue(made.find(), journey.picture());
+            Path page = Path.of(made.group(1));
+            assertTrue(Files.readString(page).contains("size: letter portrait"));
+            Files.delete(page);
+            journey.keys("Esc 4");
+            assertTrue(journey.picture().contains("Mark with x"), "its answers can be entered");
         }
     }
 }
