@@ -60,8 +60,8 @@ public final class DrillPage implements Page {
     }
 
     @Override
-    public Theme theme() {
-        return Theme.of(drill.progress().steering().settings());
+    public Optional<Theme> theme() {
+        return Optional.of(Theme.of(drill.progress().steering().settings()));
     }
 
     @Override

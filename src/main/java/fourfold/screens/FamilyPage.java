@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 /** One family in numbers, in one sentence, and with the parent's keys. */
 final class FamilyPage implements Page {
     private static final int[] DAYS_AHEAD = {0, 7, 30};
-    private static final int WIDE = 76;
+    private static final int WIDE = 78;
 
     private final Records records;
     private final Words words;
@@ -77,7 +77,7 @@ final class FamilyPage implements Page {
     /** A line for each trace; the spread, the level and the due day only where there is room. */
     private int table(Picture picture, int top) {
         boolean wide = picture.width() >= WIDE;
-        String form = wide ? "%-15s%-10s%-10s%-16s%-13s%s" : "%-14s%3$-9s%4$-7s%5$-11s%6$s";
+        String form = wide ? "%-14s%-10s%-7s%-16s%-12s%-6s%s" : "%-14s%3$-9s%4$-7s%5$-11s%7$s";
         int x = Math.max(0, (picture.width() - (wide ? WIDE : 56)) / 2);
         int y = top;
         picture.text(
@@ -90,6 +90,7 @@ final class FamilyPage implements Page {
                         words.say("family.right"),
                         words.say(wide ? "family.thinking" : "family.thinking.short"),
                         words.say("family.last"),
+                        words.say("family.due"),
                         words.say("family.ahead")),
                 Ink.QUIET);
         for (Trace trace : family.traces()) {
@@ -113,6 +114,7 @@ final class FamilyPage implements Page {
                 right,
                 thinking,
                 standing.lastDay().map(this::day).orElse("–"),
+                standing.dueDay().map(this::due).orElse("–"),
                 ahead(trace));
     }
 
@@ -129,6 +131,11 @@ final class FamilyPage implements Page {
             chances.add(String.format(Locale.ROOT, "%3d", Math.round(100 * chance)));
         }
         return String.join(" ", chances) + " %";
+    }
+
+    private String due(long day) {
+        long ahead = day - progress.localDay(moments.now());
+        return ahead <= 0 ? words.say("family.now") : words.say("family.in", ahead);
     }
 
     private String day(long day) {

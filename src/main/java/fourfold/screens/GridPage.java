@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
 final class GridPage implements Page {
@@ -59,6 +60,11 @@ final class GridPage implements Page {
         } catch (Records.NotKept e) {
             steers.say(e.line());
         }
+    }
+
+    @Override
+    public Optional<Theme> theme() {
+        return Optional.of(Theme.of(progress().steering().settings()));
     }
 
     /** The levels of a week ago, under what the parent has chosen today. */

@@ -7,6 +7,7 @@ import fourfold.scheduling.Scheduler;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The first page: who wants to practise? */
 public final class HomePage implements Page {
@@ -66,8 +67,8 @@ public final class HomePage implements Page {
     }
 
     @Override
-    public Theme theme() {
-        return theme;
+    public Optional<Theme> theme() {
+        return Optional.of(theme);
     }
 
     @Override

@@ -140,8 +140,14 @@ public final class Loop {
         } else {
             pages.element().draw(next);
         }
-        boolean other = pages.element().theme() != theme;
-        theme = pages.element().theme();
+        // The page in front comes first.
+        Theme wanted = pages.stream()
+                .map(Page::theme)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(Theme.TERMINAL);
+        boolean other = wanted != theme;
+        theme = wanted;
         next.show(stage.screen(), all || other ? new Picture(1, 1, stage.unicode()) : shown, theme);
         shown = next;
         stage.paint(all);

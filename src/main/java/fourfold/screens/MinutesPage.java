@@ -8,6 +8,7 @@ import fourfold.scheduling.Scheduler;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How many minutes today? Enter begins. */
 final class MinutesPage implements Page {
@@ -56,8 +57,8 @@ final class MinutesPage implements Page {
     }
 
     @Override
-    public Theme theme() {
-        return Theme.of(progress.steering().settings());
+    public Optional<Theme> theme() {
+        return Optional.of(Theme.of(progress.steering().settings()));
     }
 
     @Override

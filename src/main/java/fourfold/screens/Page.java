@@ -1,15 +1,16 @@
 package fourfold.screens;
 
 import java.time.Instant;
+import java.util.Optional;
 
 /** One page of the program: it draws itself, and answers keys. */
 public interface Page {
     /** Draws the page on an empty sheet. */
     void draw(Picture picture);
 
-    /** The colours the page is shown in. */
-    default Theme theme() {
-        return Theme.TERMINAL;
+    /** The colours the page is shown in; empty for those of the page it was opened from. */
+    default Optional<Theme> theme() {
+        return Optional.empty();
     }
 
     /** What a key does. */

@@ -18,8 +18,8 @@ import java.util.SplittableRandom;
  * the projection's range then holds is measured on children of other kinds.
  */
 final class FittedLearner implements SimulatedLearner {
-    private static final double PACE_SPREAD = 0.10;
-    private static final double CHANCE_SPREAD = 0.4;
+    private static final double PACE_SPREAD = 0.03;
+    private static final double CHANCE_SPREAD = 0.1;
     private static final double TIME_SPREAD = 0.35;
     private static final double SLIPS = 0.025;
     private static final double WORKED_OUT = 0.75;
