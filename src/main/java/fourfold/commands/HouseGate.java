@@ -33,19 +33,18 @@ final class HouseGate implements Records.Gate {
 
     @Override
     public boolean isSet() {
-        return store.gate().isPresent();
+        return gate().isPresent();
     }
 
     @Override
     public Duration wait(Instant now) {
-        Optional<GateRow> gate = store.gate();
+        Optional<GateRow> gate = gate();
         if (gate.isEmpty() || gate.get().wrongAt().isEmpty()) {
             return Duration.ZERO;
         }
         Instant wrong = gate.get().wrongAt().get();
         if (now.isBefore(wrong)) {
-            store.keepGate(new GateRow(
-                    gate.get().hash(), gate.get().setAt(), gate.get().wrongTries(), Optional.of(now)));
+            keep(new GateRow(gate.get().hash(), gate.get().setAt(), gate.get().wrongTries(), Optional.of(now)));
             wrong = now;
         }
         Duration left = Duration.between(now, wrong.plus(waitAfter(gate.get().wrongTries())));
@@ -63,7 +62,7 @@ final class HouseGate implements Records.Gate {
 
     @Override
     public boolean opens(String pin, Instant now) {
-        Optional<GateRow> gate = store.gate();
+        Optional<GateRow> gate = gate();
         if (gate.isEmpty()) {
             return true;
         }
@@ -72,10 +71,9 @@ final class HouseGate implements Records.Gate {
         }
         boolean fits = Pin.fits(pin, gate.get().hash());
         if (!fits) {
-            store.keepGate(new GateRow(
-                    gate.get().hash(), gate.get().setAt(), gate.get().wrongTries() + 1, Optional.of(now)));
+            keep(new GateRow(gate.get().hash(), gate.get().setAt(), gate.get().wrongTries() + 1, Optional.of(now)));
         } else if (gate.get().wrongTries() > 0) {
-            store.keepGate(new GateRow(gate.get().hash(), gate.get().setAt(), 0, Optional.empty()));
+            keep(new GateRow(gate.get().hash(), gate.get().setAt(), 0, Optional.empty()));
         }
         return fits;
     }
@@ -85,11 +83,25 @@ final class HouseGate implements Records.Gate {
         if (!Pin.isPossible(pin)) {
             throw new IllegalArgumentException("a PIN has 4 to 8 digits");
         }
-        store.keepGate(new GateRow(Pin.kept(pin, new SecureRandom(), rounds), now, 0, Optional.empty()));
+        keep(new GateRow(Pin.kept(pin, new SecureRandom(), rounds), now, 0, Optional.empty()));
     }
 
     @Override
     public void remove() {
-        store.removeGate();
+        Household.told(() -> {
+            store.removeGate();
+            return true;
+        });
+    }
+
+    private Optional<GateRow> gate() {
+        return Household.told(store::gate);
+    }
+
+    private void keep(GateRow row) {
+        Household.told(() -> {
+            store.keepGate(row);
+            return true;
+        });
     }
 }

@@ -398,7 +398,8 @@ final class Household implements Records {
         });
     }
 
-    private static <T> T told(Supplier<T> work) {
+    /** What fails in the store is told in the words that the screens know. */
+    static <T> T told(Supplier<T> work) {
         try {
             return work.get();
         } catch (StoreException e) {

@@ -13,10 +13,12 @@ final class GateSettingPage implements Page {
     private final StringBuilder pin = new StringBuilder();
     private String first = "";
     private String told = "";
+    private boolean isSet;
 
     GateSettingPage(Records records) {
         this.words = records.words();
         this.gate = records.gate();
+        this.isSet = gate.isSet();
     }
 
     @Override
@@ -30,14 +32,13 @@ final class GateSettingPage implements Page {
                 picture.text(x, y++, line, Ink.PLAIN);
             }
         }
-        picture.centred(y + 1, words.say(gate.isSet() ? "gate.isset" : "gate.unset"), Ink.STRONG);
+        picture.centred(y + 1, words.say(isSet ? "gate.isset" : "gate.unset"), Ink.STRONG);
         picture.centred(y + 3, words.say(first.isEmpty() ? "gate.new" : "gate.again"), Ink.PLAIN);
         picture.centred(y + 4, "•".repeat(pin.length()) + "_", Ink.STRONG);
         picture.centred(y + 6, told, Ink.PLAIN);
         Footer.draw(
                 picture,
-                List.of(words.say(gate.isSet() ? "gate.set.foot.off" : "gate.set.foot")
-                        .split("   ")));
+                List.of(words.say(isSet ? "gate.set.foot.off" : "gate.set.foot").split("   ")));
     }
 
     @Override
@@ -54,13 +55,22 @@ final class GateSettingPage implements Page {
             case ERASE -> pin.setLength(Math.max(0, pin.length() - 1));
             case ENTER -> typed(at);
             default -> {
-                if (key.is('x') && gate.isSet()) {
-                    gate.remove();
-                    told = words.say("gate.removed");
+                if (key.is('x') && isSet) {
+                    remove();
                 }
             }
         }
         return Move.STAY;
+    }
+
+    private void remove() {
+        try {
+            gate.remove();
+            isSet = false;
+            told = words.say("gate.removed");
+        } catch (Records.NotKept e) {
+            told = e.line();
+        }
     }
 
     private void typed(Instant at) {
@@ -78,6 +88,7 @@ final class GateSettingPage implements Page {
             first = "";
             try {
                 gate.set(now, at);
+                isSet = true;
                 told = words.say("gate.kept");
             } catch (Records.NotKept e) {
                 told = e.line();
