@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.export.Paper;
-import fourfold.export.PrintedPages;
 import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
@@ -9,16 +8,11 @@ import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
-import fourfold.progress.DrillRates;
 import fourfold.progress.Filling;
-import fourfold.progress.Grid;
-import fourfold.progress.PaperQuestions;
 import fourfold.progress.Progress;
 import fourfold.progress.Projection;
 import fourfold.progress.Steering;
-import fourfold.progress.TableCount;
 import fourfold.progress.Timings;
-import fourfold.progress.Weeks;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.screens.Words;
@@ -27,8 +21,6 @@ import fourfold.store.Backups;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
 import fourfold.store.StoreException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
@@ -38,7 +30,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -158,63 +149,18 @@ final class Household implements Records {
         });
     }
 
-    /** A page to print; empty if the child has met nothing that could stand on it. A practice page is remembered. */
-    Optional<String> page(Child child, Printable wanted, Paper paper, Instant at) {
-        Progress progress = progress(child);
-        Grid grid = Grid.of(progress, at);
-        LocalDate day = LocalDate.ofEpochDay(progress.localDay(at));
-        if (wanted == Printable.TABLE) {
-            return Optional.of(PrintedPages.table(paper));
-        }
-        if (wanted == Printable.PROGRESS) {
-            DrillRates rates = new DrillRates();
-            read(child, rates);
-            Weeks weeks = Weeks.of(
-                    told(() -> store.sittings(child.id())),
-                    day.toEpochDay(),
-                    progress.steering().settings().days());
-            return Optional.of(PrintedPages.progress(
-                    child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, paper));
-        }
-        int most = wanted == Printable.CARDS ? PrintedPages.CARDS : PaperQuestions.MOST;
-        List<Question> questions = PaperQuestions.of(grid, most, progress.answers());
-        if (questions.isEmpty()) {
-            return Optional.empty();
-        }
-        if (wanted == Printable.CARDS) {
-            return Optional.of(PrintedPages.cards(child.name(), questions, paper));
-        }
-        printed(child, questions);
-        return Optional.of(PrintedPages.practice(child.name(), day, questions, paper));
-    }
-
     @Override
     public String print(Child child, Printable page, boolean letter, Instant at) {
-        String html = page(child, page, letter ? Paper.LETTER : Paper.A4, at).orElseThrow(() -> {
-            String line = words.say("print.nothing", child.name());
-            return new NotKept(line, new IllegalStateException(line));
-        });
         // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
         Path folder = file.map(Path::toAbsolutePath)
                 .map(Path::getParent)
                 .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
-        return written(folder, page.name().toLowerCase(Locale.ROOT), html, at);
+        return worksheets().file(child, page, letter ? Paper.LETTER : Paper.A4, at, folder, moments.zone());
     }
 
-    /** The first free name of the day. */
-    private String written(Path folder, String page, String html, Instant at) {
-        String day = LocalDate.ofInstant(at, moments.zone()).toString();
-        for (int number = 1; ; number++) {
-            Path made = folder.resolve("fourfold-" + page + "-" + day + (number == 1 ? "" : "-" + number) + ".html");
-            if (!Files.exists(made)) {
-                try {
-                    NewFile.write(made, "the page", writer -> writer.write(html));
-                } catch (UncheckedIOException e) {
-                    throw new NotKept(String.valueOf(e.getMessage()), e);
-                }
-                return made.toString();
-            }
-        }
+    /** What the screens and commands print from. */
+    Worksheets worksheets() {
+        return new Worksheets(this, store);
     }
 
     private static String paperName(Child child) {

@@ -69,6 +69,7 @@ final class PrintCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             return home.records()
+                    .worksheets()
                     .page(whose, wanted, paper, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
                             spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));
