@@ -128,8 +128,37 @@ final class Household implements Records {
     }
 
     @Override
+    public void foreseen(Child child, Projection projection, Instant at) {
+        String text = Stream.of(
+                        Optional.of(LocalDate.ofInstant(at, moments.zone())),
+                        projection.early(),
+                        projection.middle(),
+                        projection.late())
+                .map(day -> day.map(LocalDate::toString).orElse("-"))
+                .collect(Collectors.joining(" "));
+        told(() -> {
+            store.keepHomeSetting(name("ahead", child), text);
+            return true;
+        });
+    }
+
+    /** The last look ahead in one sentence, with its day; empty if there was none. */
+    Optional<String> foreseen(Child child) {
+        return told(() -> store.homeSetting(name("ahead", child)))
+                .map(text -> text.split(" "))
+                .filter(days -> days.length == 4)
+                .map(days -> "All 55 families fluent, as foreseen on " + days[0] + ": perhaps " + later(days[2])
+                        + ", between " + later(days[1]) + " and " + later(days[3])
+                        + " in eight of ten cases. A guess, not a promise.");
+    }
+
+    private static String later(String day) {
+        return day.equals("-") ? "later than is looked ahead" : day;
+    }
+
+    @Override
     public List<Question> onPaper(Child child) {
-        String text = told(() -> store.homeSetting(paperName(child))).orElse("");
+        String text = told(() -> store.homeSetting(name("paper", child))).orElse("");
         return text.isBlank()
                 ? List.of()
                 : Stream.of(text.split(" "))
@@ -144,7 +173,7 @@ final class Household implements Records {
                 .map(q -> Integer.toString(Families.questions().indexOf(q), 36))
                 .collect(Collectors.joining(" "));
         told(() -> {
-            store.keepHomeSetting(paperName(child), text.isEmpty() ? " " : text);
+            store.keepHomeSetting(name("paper", child), text.isEmpty() ? " " : text);
             return true;
         });
     }
@@ -163,8 +192,8 @@ final class Household implements Records {
         return new Worksheets(this, store);
     }
 
-    private static String paperName(Child child) {
-        return "paper" + child.id().toString().replace("-", "");
+    private static String name(String what, Child child) {
+        return what + child.id().toString().replace("-", "");
     }
 
     @Override

@@ -58,6 +58,7 @@ final class PlanCommand implements Callable<Integer> {
                     progress.localDay(now),
                     progress.steering().settings().days());
             Optional<Projection> projection = projection(home.records().ahead(progress, weeks.usualDays(), now));
+            projection.ifPresent(p -> home.records().foreseen(whose, p, now));
             List<TableCount> tables = TableCount.of(progress);
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));

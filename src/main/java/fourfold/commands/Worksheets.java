@@ -49,7 +49,14 @@ final class Worksheets {
                     day.toEpochDay(),
                     progress.steering().settings().days());
             return Optional.of(PrintedPages.progress(
-                    child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, paper));
+                    child.name(),
+                    day,
+                    grid,
+                    rates.drills(),
+                    TableCount.of(progress),
+                    weeks,
+                    household.foreseen(child),
+                    paper));
         }
         int most = wanted == Printable.CARDS ? PrintedPages.CARDS : PaperQuestions.MOST;
         List<Question> questions = PaperQuestions.of(grid, most, progress.answers());

@@ -155,7 +155,11 @@ public final class PrintedPages {
         html.append("</table>\n</section>\n");
     }
 
-    /** Where the child stands, on one page: the stairs, the rates, the tables and the weeks. */
+    /**
+     * Where the child stands, on one page: the stairs, the rates and the plan.
+     *
+     * @param foreseen what the last look ahead came to, in one sentence
+     */
     public static String progress(
             String name,
             LocalDate day,
@@ -163,6 +167,7 @@ public final class PrintedPages {
             List<DrillRates.OfDrill> drills,
             List<TableCount> tables,
             Weeks weeks,
+            Optional<String> foreseen,
             Paper paper) {
         PrintedPages pages = new PrintedPages(paper, "Progress of " + name);
         pages.html
@@ -174,6 +179,8 @@ public final class PrintedPages {
         pages.stairs(grid);
         pages.rates(drills);
         pages.tables(tables, weeks);
+        foreseen.ifPresent(
+                line -> pages.html.append("<p>").append(escaped(line)).append("</p>\n"));
         pages.html.append(
                 "<p class=\"foot\">Levels say what was right and quick lately. They are no grade and no "
                         + "diagnosis; if difficulties persist, speak with the child's teacher or a qualified specialist.</p>\n");

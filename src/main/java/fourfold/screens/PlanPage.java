@@ -18,6 +18,7 @@ final class PlanPage implements Page {
     /** How often the way is played through before the range is told; the tenth is then the second of them. */
     static final int RUNS = 20;
 
+    private final Records records;
     private final Words words;
     private final Child child;
     private final Progress progress;
@@ -28,6 +29,7 @@ final class PlanPage implements Page {
     private int newest;
 
     PlanPage(Records records, Child child, Moments moments) {
+        this.records = records;
         this.words = records.words();
         this.child = child;
         this.progress = records.progress(child);
@@ -53,6 +55,13 @@ final class PlanPage implements Page {
         }
         ahead.playOnce();
         played++;
+        if (played == RUNS) {
+            try {
+                records.foreseen(child, ahead.projection(), at);
+            } catch (Records.NotKept e) {
+                // It is on the screen; only a printed page will not tell it.
+            }
+        }
         return true;
     }
 

@@ -68,6 +68,9 @@ public interface Records {
      */
     Optional<String> remove(Child child, Instant at);
 
+    /** Remembers what the last look ahead came to, so that a printed page can tell it. */
+    void foreseen(Child child, Projection projection, Instant at);
+
     /** The questions of the page that was last printed for a child and not yet entered; none if there is no such page. */
     List<Question> onPaper(Child child);
 

@@ -72,10 +72,15 @@ public final class Outlook {
         if (sorted.length == 0) {
             return Optional.empty();
         }
-        long day = sorted[Math.max(0, (int) Math.ceil(share * sorted.length) - 1)];
+        long day = smallest(sorted, share);
         return day == Long.MAX_VALUE
                 ? Optional.empty()
                 : Optional.of(LocalDate.ofEpochDay(progress.localDay(start) + day));
+    }
+
+    /** The smallest number that at least that share does not exceed: definition 1 of Hyndman and Fan 1996. */
+    static long smallest(long[] sorted, double share) {
+        return sorted[Math.max(0, (int) Math.ceil(share * sorted.length - 1e-9) - 1)];
     }
 
     private long daysUntilFluent(long runSeed) {

@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 import org.junit.jupiter.api.Test;
 
 /** Guards against a projection that hangs on chance alone, runs backwards, or guesses from nothing. */
@@ -28,5 +32,19 @@ class OutlookTest {
         projection
                 .late()
                 .ifPresent(late -> assertTrue(!late.isBefore(projection.early().orElseThrow())));
+    }
+
+    /** Against Apache Commons Math 3.6.1, whose R_1 is the same definition. */
+    @Test
+    void thePercentilesOfTheRunsAreThoseOfALibrary() {
+        SplittableRandom dice = new SplittableRandom(4);
+        for (int runs = 1; runs <= 60; runs++) {
+            long[] days = dice.longs(runs, 0, 500).sorted().toArray();
+            double[] numbers = Arrays.stream(days).asDoubleStream().toArray();
+            Percentile library = new Percentile().withEstimationType(EstimationType.R_1);
+            for (int share : new int[] {10, 50, 90}) {
+                assertEquals(library.evaluate(numbers, share), (double) Outlook.smallest(days, share / 100.0), 0);
+            }
+        }
     }
 }
