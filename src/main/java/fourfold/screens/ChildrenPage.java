@@ -20,6 +20,8 @@ final class ChildrenPage implements Page {
     private int chosen;
     private Asking asking = Asking.NOTHING;
     private String told = "";
+    /** Whether the pages behind this one may be about a child who is gone or called otherwise. */
+    private boolean changed;
 
     ChildrenPage(Records records) {
         this.records = records;
@@ -78,7 +80,7 @@ final class ChildrenPage implements Page {
             case UP -> chosen = Math.max(0, chosen - 1);
             case DOWN -> chosen = Math.min(children.size() - 1, chosen + 1);
             case ESCAPE -> {
-                return Move.BACK;
+                return changed ? Move.HOME : Move.BACK;
             }
             default -> letter(key, at);
         }
@@ -96,6 +98,7 @@ final class ChildrenPage implements Page {
             ask(Asking.NAME_TO_REMOVE);
         } else if (key.is('p')) {
             records.putAway(known.child(), !known.away(), at);
+            changed = true;
             told = words.say(
                     known.away() ? "children.isback" : "children.isaway",
                     known.child().name());
@@ -139,10 +142,13 @@ final class ChildrenPage implements Page {
         asking = Asking.NOTHING;
         if (asked == Asking.NEW_NAME) {
             records.rename(child, typed.toString(), at);
+            changed = true;
             told = words.say("children.renamed");
         } else if (typed.toString().equals(child.name())) {
             Optional<String> backup = records.remove(child, at);
-            told = words.say("children.removed", child.name(), backup.orElse(""));
+            changed = true;
+            told = backup.map(b -> words.say("children.removed", child.name(), b))
+                    .orElseGet(() -> words.say("children.removed.only", child.name()));
         } else {
             told = words.say("children.notremoved", child.name());
         }

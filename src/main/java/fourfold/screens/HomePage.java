@@ -16,6 +16,7 @@ public final class HomePage implements Page {
     private final Moments moments;
     private final fourfold.facts.Surface surface;
     private List<Child> children = List.of();
+    private boolean known;
     private Menu menu = new Menu(List.of());
     private String trouble = "";
     private Theme theme = Theme.TERMINAL;
@@ -33,7 +34,12 @@ public final class HomePage implements Page {
     public void returned() {
         trouble = "";
         try {
-            children = records.children();
+            List<Records.Known> all = records.allChildren();
+            known = !all.isEmpty();
+            children = all.stream()
+                    .filter(k -> !k.away())
+                    .map(Records.Known::child)
+                    .toList();
             theme = Theme.shared(children.stream()
                     .map(child -> Theme.of(Steering.of(records.acts(child)).settings()))
                     .toList());
@@ -42,7 +48,7 @@ public final class HomePage implements Page {
         }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(records.words().say("home.add"));
-        if (!children.isEmpty()) {
+        if (known) {
             lines.add(records.words().say("home.parents"));
         }
         lines.add(records.words().say("home.leave"));
@@ -98,13 +104,18 @@ public final class HomePage implements Page {
         if (line == children.size()) {
             return new Move.Open(new NamePage(records));
         }
-        if (line == children.size() + 1 && !children.isEmpty()) {
-            return new Move.Open(GatePage.before(
-                    records,
-                    () -> children.size() == 1
-                            ? new GridPage(records, children.get(0), moments)
-                            : new ParentPage(records, moments)));
+        if (line == children.size() + 1 && known) {
+            return new Move.Open(GatePage.before(records, this::forParents));
         }
         return Move.LEAVE;
+    }
+
+    /** The only child's stairs, a choice of several, or those who were put away, so that they can come back. */
+    private Page forParents() {
+        return switch (children.size()) {
+            case 0 -> new ChildrenPage(records);
+            case 1 -> new GridPage(records, children.get(0), moments);
+            default -> new ParentPage(records, moments);
+        };
     }
 }

@@ -120,6 +120,11 @@ public final class Loop {
                 return false;
             }
             pages.element().returned();
+        } else if (move instanceof Move.Home) {
+            while (pages.size() > 1) {
+                pages.pop();
+            }
+            pages.element().returned();
         } else if (move instanceof Move.LeaveProgram) {
             leave();
             return false;

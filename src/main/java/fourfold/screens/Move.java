@@ -8,6 +8,9 @@ public sealed interface Move {
     /** Back to the page behind. */
     Move BACK = new Back();
 
+    /** Back to the first page, past all between. */
+    Move HOME = new Home();
+
     /** Leave the program. */
     Move LEAVE = new LeaveProgram();
 
@@ -16,6 +19,9 @@ public sealed interface Move {
 
     /** Back to the page behind this one. */
     record Back() implements Move {}
+
+    /** Back to the first page. */
+    record Home() implements Move {}
 
     /** Leave the program. */
     record LeaveProgram() implements Move {}

@@ -91,6 +91,36 @@ class HouseholdTest {
     }
 
     @Test
+    void theOnlyChildWhoWasPutAwayIsBroughtBackOnTheScreen() {
+        Path file = Practised.once(folder);
+        try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
+            journey.keys("3 m 9 p Esc");
+            assertTrue(journey.picture().contains("Add a child"), journey.picture());
+            assertFalse(journey.picture().contains("Mina"), journey.picture());
+            journey.keys("2");
+            assertTrue(journey.picture().contains("Mina   put away"), journey.picture());
+            journey.keys("p Esc");
+            assertTrue(journey.picture().contains("Mina"), journey.picture());
+            journey.keys("3");
+            assertTrue(journey.picture().contains("of 55 families fluent"), journey.picture());
+        }
+    }
+
+    @Test
+    void noPageOfARemovedOrRenamedChildIsLeftOpen() {
+        Path file = Practised.children(folder, "Mina", "Noa");
+        try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
+            journey.keys("4 1 m 9 n Backspace M i a Enter Esc");
+            assertTrue(journey.picture().contains("Mia"), journey.picture());
+            journey.keys("4 1 m 9 x M i a Enter");
+            assertTrue(journey.picture().contains("Mia was removed."), journey.picture());
+            journey.keys("Esc");
+            assertTrue(journey.picture().contains("Who wants to practise?"), journey.picture());
+            assertFalse(journey.picture().contains("Mia"), journey.picture());
+        }
+    }
+
+    @Test
     void aChildIsRemovedOnlyWithTheNameTypedAfterABackupAndStaysAway() throws IOException {
         Path file = Practised.once(folder);
         Path other = Files.copy(file, folder.resolve("other.db"));
