@@ -11,7 +11,7 @@ import java.util.Optional;
 /**
  * The gate before the grown-ups' pages. Wrong tries are counted in the file, so that starting anew does not help; each
  * from the third on makes one wait, twice as long as the one before, up to a quarter of an hour (our own choice). A clock
- * that was set back begins the wait again.
+ * that was set back begins the wait again. What can be no PIN, such as nothing at all, is no try.
  */
 final class HouseGate implements Records.Gate {
     private static final int FREE_TRIES = 2;
@@ -69,10 +69,13 @@ final class HouseGate implements Records.Gate {
         if (!wait(now).isZero()) {
             return false;
         }
+        if (!Pin.isPossible(pin)) {
+            return false;
+        }
+        // Counted first, so that ending the program while it thinks saves no try.
+        keep(new GateRow(gate.get().hash(), gate.get().setAt(), gate.get().wrongTries() + 1, Optional.of(now)));
         boolean fits = Pin.fits(pin, gate.get().hash());
-        if (!fits) {
-            keep(new GateRow(gate.get().hash(), gate.get().setAt(), gate.get().wrongTries() + 1, Optional.of(now)));
-        } else if (gate.get().wrongTries() > 0) {
+        if (fits) {
             keep(new GateRow(gate.get().hash(), gate.get().setAt(), 0, Optional.empty()));
         }
         return fits;

@@ -109,22 +109,27 @@ final class Household implements Records {
     @Override
     public void rename(Child child, String name, Instant at) {
         Child.checkName(name);
-        keep(child, List.of(new Deed.Choose("name", name)), at);
+        keep(child, List.of(new Deed.Choose(Deed.Choose.NAME, name)), at);
     }
 
     @Override
     public void putAway(Child child, boolean away, Instant at) {
-        keep(child, List.of(new Deed.Choose("archived", away ? "yes" : "no")), at);
+        keep(child, List.of(new Deed.Choose(Deed.Choose.AWAY, away ? "yes" : "no")), at);
     }
 
     @Override
     public Optional<String> remove(Child child, Instant at) {
-        return told(() -> {
-            Optional<String> backup =
-                    file.map(f -> Backups.of(f).named("before-removal").file().toString());
-            store.remove(child.id(), at);
-            return backup;
-        });
+        takeSeat(child);
+        try {
+            return told(() -> {
+                Optional<String> backup = file.map(
+                        f -> Backups.of(f).named("before-removal").file().toString());
+                store.remove(child.id(), at);
+                return backup;
+            });
+        } finally {
+            leaveSeat();
+        }
     }
 
     @Override

@@ -44,7 +44,21 @@ public sealed interface Deed {
     }
 
     /** Set one of the child's settings; the name and the text are checked where settings are read. */
-    record Choose(String setting, String chosen) implements Deed {}
+    record Choose(String setting, String chosen) implements Deed {
+        /** The choice of another name for the child. */
+        public static final String NAME = "name";
+
+        /** The choice to put the child away, {@code yes}, or to bring the child back, {@code no}. */
+        public static final String AWAY = "archived";
+
+        /** The statement that another row of the file is the same child; its text is that row's id. */
+        public static final String SAME = "same";
+
+        /** Whether it says who the child is, and not how the child practises. */
+        public boolean isOfWhoTheChildIs() {
+            return setting.equals(NAME) || setting.equals(AWAY) || setting.equals(SAME);
+        }
+    }
 
     /** Take back an earlier deed. Taking back an undo brings the deed back. */
     record Undo(UUID act) implements Deed {}

@@ -1,21 +1,46 @@
 package fourfold.screens;
 
 import fourfold.facts.Deed;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.progress.Setting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Deeds in plain words. */
 final class Deeds {
     private Deeds() {}
 
+    /** Deeds that were done together: of one kind they are told as one, others are counted. */
+    static String told(Words words, List<Deed> deeds) {
+        Deed last = deeds.get(deeds.size() - 1);
+        List<Family> families =
+                deeds.stream().flatMap(d -> family(d).stream()).distinct().toList();
+        boolean alike = deeds.stream().allMatch(d -> d.getClass() == last.getClass());
+        if (alike && families.size() == deeds.size()) {
+            return told(words, last, named(words, families));
+        }
+        String one = told(words, last);
+        return deeds.size() == 1 ? one : words.say("deed.more", one, deeds.size() - 1);
+    }
+
     static String told(Words words, Deed deed) {
-        if (deed instanceof Deed.Focus focus) {
-            return words.say("deed.focus", words.name(focus.family()));
-        } else if (deed instanceof Deed.Hold hold) {
-            return words.say("deed.hold", words.name(hold.family()));
-        } else if (deed instanceof Deed.Release release) {
-            return words.say("deed.release", words.name(release.family()));
-        } else if (deed instanceof Deed.Reset reset) {
-            return words.say("deed.reset", words.name(reset.family()));
+        return told(words, deed, family(deed).map(words::name).orElse(""));
+    }
+
+    private static String told(Words words, Deed deed, String families) {
+        if (deed instanceof Deed.Focus) {
+            return words.say("deed.focus", families);
+        } else if (deed instanceof Deed.Hold) {
+            return words.say("deed.hold", families);
+        } else if (deed instanceof Deed.Release) {
+            return words.say("deed.release", families);
+        } else if (deed instanceof Deed.Reset) {
+            return words.say("deed.reset", families);
         } else if (deed instanceof Deed.OpenTable open) {
             return words.say("deed.open", open.table());
         } else if (deed instanceof Deed.CloseTable close) {
@@ -24,8 +49,55 @@ final class Deeds {
             return words.say(
                     "deed.order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         } else if (deed instanceof Deed.Choose choose) {
-            return words.say("deed.choose", choose.setting(), choose.chosen());
+            return chosen(words, choose);
         }
         return words.say("deed.undo");
+    }
+
+    /** A setting in the words of its page; what this program does not know is told as it was kept. */
+    private static String chosen(Words words, Deed.Choose choose) {
+        String text = choose.chosen();
+        return switch (choose.setting()) {
+            case Deed.Choose.NAME -> words.say("deed.name", text);
+            case Deed.Choose.AWAY -> words.say(text.equals("yes") ? "deed.away" : "deed.back");
+            case Deed.Choose.SAME -> words.say("deed.same");
+            default ->
+                Stream.of(Setting.values())
+                        .filter(s ->
+                                s.key().equals(choose.setting()) && s.offered().contains(text))
+                        .findFirst()
+                        .map(s -> words.say(
+                                "deed.choose", words.say("settings." + s.key()), SettingsPage.told(words, s, text)))
+                        .orElseGet(() -> words.say("deed.choose", choose.setting(), text));
+        };
+    }
+
+    /** Families as a parent would say them: all of them, a table, or one after the other. */
+    private static String named(Words words, List<Family> families) {
+        Set<Family> all = Set.copyOf(families);
+        if (all.equals(Set.copyOf(Families.all()))) {
+            return words.say("grid.allfamilies");
+        }
+        List<String> names = new ArrayList<>();
+        for (int table = 1; table <= Families.LARGEST_FACTOR; table++) {
+            if (all.equals(Set.copyOf(Families.inTable(table)))) {
+                return words.say("grid.thetable", table);
+            }
+        }
+        families.forEach(f -> names.add(words.name(f)));
+        return String.join(", ", names);
+    }
+
+    private static Optional<Family> family(Deed deed) {
+        if (deed instanceof Deed.Focus focus) {
+            return Optional.of(focus.family());
+        } else if (deed instanceof Deed.Hold hold) {
+            return Optional.of(hold.family());
+        } else if (deed instanceof Deed.Release release) {
+            return Optional.of(release.family());
+        } else if (deed instanceof Deed.Reset reset) {
+            return Optional.of(reset.family());
+        }
+        return Optional.empty();
     }
 }

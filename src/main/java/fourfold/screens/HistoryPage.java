@@ -9,7 +9,9 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
@@ -32,15 +34,30 @@ public final class HistoryPage implements Page {
         Set<UUID> inForce = new HashSet<>();
         Act.inForce(acts).forEach(a -> inForce.add(a.id()));
         List<String> lines = new ArrayList<>();
-        for (Act act : acts.stream().sorted(Act.IN_ORDER).toList()) {
-            if (!(act.deed() instanceof Deed.Undo)) {
-                String time = when.format(act.at().atOffset(ZoneOffset.ofTotalSeconds(60 * act.zoneOffsetMinutes())));
-                lines.add(time + "  " + Deeds.told(words, act.deed())
-                        + (inForce.contains(act.id()) ? "" : "  " + words.say("history.undone")));
-            }
+        for (List<Act> together : together(acts)) {
+            Act first = together.get(0);
+            String time = when.format(first.at().atOffset(ZoneOffset.ofTotalSeconds(60 * first.zoneOffsetMinutes())));
+            lines.add(time + "  "
+                    + Deeds.told(words, together.stream().map(Act::deed).toList())
+                    + (inForce.contains(first.id()) ? "" : "  " + words.say("history.undone")));
         }
         Collections.reverse(lines);
         return List.copyOf(lines);
+    }
+
+    /** Acts of one kind that were done at the same moment, such as those of a whole table, are one thing. */
+    private static List<List<Act>> together(List<Act> acts) {
+        Map<List<Object>, List<Act>> all = new LinkedHashMap<>();
+        for (Act act : acts.stream().sorted(Act.IN_ORDER).toList()) {
+            if (!(act.deed() instanceof Deed.Undo)) {
+                Object kind = act.deed() instanceof Deed.Choose
+                        ? act.id()
+                        : act.deed().getClass();
+                all.computeIfAbsent(List.of(act.at(), kind), k -> new ArrayList<>())
+                        .add(act);
+            }
+        }
+        return new ArrayList<>(all.values());
     }
 
     @Override

@@ -62,7 +62,7 @@ final class SettingsPage implements Page {
         }
         Setting setting = Setting.values()[line];
         return padded(words.say("settings." + setting.key())) + "◂ "
-                + told(setting, settings().value(setting)) + " ▸";
+                + told(words, setting, settings().value(setting)) + " ▸";
     }
 
     private static String padded(String name) {
@@ -70,7 +70,7 @@ final class SettingsPage implements Page {
     }
 
     /** A value in words: a number with its unit, or the name of the choice. */
-    private String told(Setting setting, String value) {
+    static String told(Words words, Setting setting, String value) {
         return Character.isDigit(value.charAt(0))
                 ? words.say("settings." + setting.key() + ".unit", value)
                 : words.say("settings.value." + value);
@@ -82,7 +82,7 @@ final class SettingsPage implements Page {
         }
         Setting setting = Setting.values()[chosen];
         return words.say("settings." + setting.key() + ".help") + " "
-                + words.say("settings.usual", told(setting, setting.usual()));
+                + words.say("settings.usual", told(words, setting, setting.usual()));
     }
 
     @Override

@@ -6,7 +6,6 @@ import fourfold.facts.Deed;
 import fourfold.facts.Family;
 import fourfold.progress.Progress;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
@@ -77,24 +76,27 @@ final class Steers {
         say(words.say(open ? "steer.open" : "steer.close", table));
     }
 
-    /** Takes back the last thing that was done and still holds: all its deeds have the same time. */
+    /**
+     * Takes back the last thing that was done and still holds: all its deeds have the same time. Who the child is was
+     * not done here, and is not taken back here.
+     */
     void undo(Instant at) {
-        List<Act> inForce = Act.inForce(records.acts(child));
+        List<Act> inForce = Act.inForce(records.acts(child)).stream()
+                .filter(a -> !(a.deed() instanceof Deed.Choose choose && choose.isOfWhoTheChildIs()))
+                .toList();
         if (inForce.isEmpty()) {
             say(words.say("steer.nothing"));
             return;
         }
         Act last = inForce.get(inForce.size() - 1);
-        List<Deed> back = new ArrayList<>();
-        for (Act act : inForce) {
-            if (act.at().equals(last.at())) {
-                back.add(new Deed.Undo(act.id()));
-            }
-        }
-        records.keep(child, back, at);
-        progress = records.progress(child);
-        String deed = Deeds.told(words, last.deed());
-        say(back.size() > 1 ? words.say("steer.undone.many", deed, back.size() - 1) : words.say("steer.undone", deed));
+        List<Act> together =
+                inForce.stream().filter(a -> a.at().equals(last.at())).toList();
+        records.keep(
+                child, together.stream().<Deed>map(a -> new Deed.Undo(a.id())).toList(), at);
+        renew();
+        say(words.say(
+                "steer.undone",
+                Deeds.told(words, together.stream().map(Act::deed).toList())));
     }
 
     private void keep(List<Family> families, Function<Family, Deed> deed, Instant at) {

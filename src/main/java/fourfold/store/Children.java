@@ -18,10 +18,10 @@ import java.util.stream.Collectors;
 /** The children, under the names they have today. */
 final class Children {
     /** The setting that holds a child's later name. */
-    static final String NAME = "name";
+    static final String NAME = Deed.Choose.NAME;
 
     /** The setting that says whether a child was put away: yes or no. */
-    static final String ARCHIVED = "archived";
+    static final String ARCHIVED = Deed.Choose.AWAY;
 
     /** A child with today's name, and whether it was put away. */
     record Known(Child child, boolean archived) {}

@@ -27,6 +27,11 @@ final class Removal {
             for (String deletion : DELETIONS) {
                 Database.run(connection, deletion, values -> values.setInt(1, number));
             }
+            // What is remembered of a child for the home has a name that ends in the child's id, without hyphens.
+            Database.run(
+                    connection,
+                    "DELETE FROM home_setting WHERE name LIKE ?",
+                    values -> values.setString(1, "%" + row.toString().replace("-", "")));
             Database.run(connection, "INSERT INTO removed_child (id, removed_at) VALUES (?, ?)", values -> {
                 values.setString(1, row.toString());
                 values.setLong(2, at.toEpochMilli());

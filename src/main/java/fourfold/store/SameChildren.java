@@ -20,7 +20,7 @@ import java.util.UUID;
  */
 final class SameChildren {
     /** The setting that names another row of the same child. */
-    static final String SAME = "same";
+    static final String SAME = Deed.Choose.SAME;
 
     private final Map<UUID, List<UUID>> rows;
 

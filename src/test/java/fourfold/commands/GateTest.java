@@ -82,6 +82,20 @@ class GateTest {
     }
 
     @Test
+    void whatCanBeNoPinIsNoTry() {
+        try (Store store = Store.open(Practised.children(folder, "Mina"))) {
+            HouseGate gate = new HouseGate(store, 1000);
+            gate.set("4711", NOW);
+            for (String typed : new String[] {"", "1", "123", "123456789", "", ""}) {
+                assertFalse(gate.opens(typed, NOW), typed);
+            }
+            assertEquals(0, store.gate().orElseThrow().wrongTries());
+            assertTrue(gate.opens("4711", NOW));
+            assertEquals(0, store.gate().orElseThrow().wrongTries());
+        }
+    }
+
+    @Test
     void theChildIsKeptOutAndTheParentGetsIn() {
         Path file = Practised.once(folder);
         try (Store store = Store.open(file)) {

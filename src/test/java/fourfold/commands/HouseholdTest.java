@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.progress.Setting;
 import fourfold.store.Backups;
+import fourfold.store.DrillLock;
 import fourfold.store.Merge;
 import fourfold.store.Store;
 import fourfold.store.Verification;
@@ -17,6 +18,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -75,6 +77,31 @@ class HouseholdTest {
     }
 
     @Test
+    void whatWasDoneToAWholeTableIsOneThingInTheHistory() {
+        Path file = Practised.once(folder);
+        assertEquals(0, CommandRun.of(file, "hold", "7").code());
+        assertEquals(0, CommandRun.of(file, "settings", "divisions", "later").code());
+        List<String> lines = CommandRun.of(file, "history")
+                .out()
+                .lines()
+                .map(l -> l.substring(18))
+                .toList();
+        assertEquals(List.of("Divisions set to once the product is accurate", "hold of the table of 7"), lines);
+    }
+
+    @Test
+    void undoLeavesWhoTheChildIs() {
+        Path file = Practised.once(folder);
+        assertEquals(0, CommandRun.of(file, "children", "--rename", "Mia").code());
+        try (Journey journey = new Journey(file, NOW.plusSeconds(60), 80, 24, true)) {
+            journey.keys("3 u");
+            assertTrue(journey.picture().contains("There is nothing to undo."), journey.picture());
+            assertEquals("Mia", journey.household().children().get(0).name());
+        }
+        assertTrue(CommandRun.of(file, "history").out().contains("new name Mia"));
+    }
+
+    @Test
     void aChildIsRenamedPutAwayAndBroughtBack() {
         Path file = Practised.once(folder);
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
@@ -117,6 +144,41 @@ class HouseholdTest {
             journey.keys("Esc");
             assertTrue(journey.picture().contains("Who wants to practise?"), journey.picture());
             assertFalse(journey.picture().contains("Mia"), journey.picture());
+        }
+    }
+
+    @Test
+    void aChildWhoPractisesInAnotherWindowIsNotRemoved() {
+        Path file = Practised.once(folder);
+        UUID mina;
+        try (Store store = Store.open(file)) {
+            mina = store.children().get(0).id();
+        }
+        DrillLock elsewhere = DrillLock.take(file, mina).orElseThrow();
+        CommandRun run = CommandRun.of(file, "children", "--remove", "Mina", "--yes");
+        elsewhere.close();
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("practising in another window"), run.err());
+        assertEquals(List.of(), Backups.of(file).all());
+        assertEquals(
+                0, CommandRun.of(file, "children", "--remove", "Mina", "--yes").code());
+    }
+
+    @Test
+    void nothingThatIsRememberedOfARemovedChildStays() {
+        Path file = Practised.children(folder, "Mina", "Noa");
+        try (Store store = Store.open(file)) {
+            store.children()
+                    .forEach(c ->
+                            store.keepHomeSetting("paper" + c.id().toString().replace("-", ""), "1 2"));
+            store.keepHomeSetting("window", "80x24");
+        }
+        assertEquals(
+                0, CommandRun.of(file, "children", "--remove", "Mina", "--yes").code());
+        try (Store store = Store.open(file)) {
+            String noa = store.children().get(0).id().toString().replace("-", "");
+            assertEquals(
+                    List.of("paper" + noa, "window"), Rows.column(file, "SELECT name FROM home_setting ORDER BY name"));
         }
     }
 

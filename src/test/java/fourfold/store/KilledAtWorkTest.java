@@ -17,6 +17,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Guards against a file that is half of something after the program was killed in the middle of a backup, a restore, a
- * merge or a migration. More kills with {@code -Dfourfold.kills=500}.
+ * merge, a migration or a removal. More kills with {@code -Dfourfold.kills=500}.
  */
 @DisabledOnOs(OS.WINDOWS)
 @Timeout(3600)
@@ -60,6 +61,30 @@ class KilledAtWorkTest {
             Copy.check(file);
             for (Backup backup : Backups.of(file).all()) {
                 assertTrue(Verification.of(backup.file()).isEmpty() || work.equals("migrate"), backup.name());
+            }
+        }
+    }
+
+    @Test
+    void aRemovalIsWholeOrNotAtAllAfterAKill() throws Exception {
+        Path file = filled("family.db", 0, 30);
+        Path before = Files.copy(file, folder.resolve("before.db"));
+        SplittableRandom dice = new SplittableRandom(5);
+        for (int kill = 0; kill < KILLS; kill++) {
+            killed("remove", file, before, dice.nextLong(600_000_000L));
+            Files.deleteIfExists(file.resolveSibling("again.tmp"));
+            try (Database database = StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY)) {
+                String all = "SELECT (SELECT COUNT(*) FROM child) || ' ' || (SELECT COUNT(*) FROM drill) || ' '"
+                        + " || (SELECT COUNT(*) FROM answer) || ' ' || (SELECT COUNT(*) FROM removed_child)";
+                String left = database.read(
+                        "look",
+                        c -> Database.query(c, all, none -> {}, row -> row.getString(1))
+                                .get(0));
+                assertTrue(left.equals("1 30 600 0") || left.equals("0 0 0 1"), left);
+            }
+            Copy.check(file);
+            for (Backup backup : Backups.of(file).all()) {
+                assertEquals(List.of(), Verification.of(backup.file()), backup.name());
             }
         }
     }

@@ -28,6 +28,7 @@ final class Worker {
                 case "backup" -> Backups.of(file).named("round");
                 case "restore" -> Restoration.of(file, other);
                 case "merge" -> merge(file, other);
+                case "remove" -> remove(file, other);
                 case "migrate" -> migrate(file, other);
                 default -> throw new IllegalArgumentException(arguments[0]);
             }
@@ -41,12 +42,25 @@ final class Worker {
         }
     }
 
-    /** Each round begins with the file as it was before; a later step of the schema is then done. */
-    private static void migrate(Path file, Path older) throws IOException {
+    /** Each round begins with the file as it was before, and removes its first child after a backup. */
+    private static void remove(Path file, Path before) throws IOException {
+        putBack(file, before);
+        try (Store store = Store.open(file)) {
+            Backups.of(file).named("round");
+            store.remove(store.children().get(0).id(), Instant.EPOCH);
+        }
+    }
+
+    private static void putBack(Path file, Path before) throws IOException {
         Path again = file.resolveSibling("again.tmp");
-        Files.copy(older, again, StandardCopyOption.REPLACE_EXISTING);
+        Files.copy(before, again, StandardCopyOption.REPLACE_EXISTING);
         Files.move(again, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-journal"));
+    }
+
+    /** Each round begins with the file as it was before; a later step of the schema is then done. */
+    private static void migrate(Path file, Path older) throws IOException {
+        putBack(file, older);
         StoreFile.open(file, StoreFile.PATIENCE, Later.schema()).close();
     }
 }
