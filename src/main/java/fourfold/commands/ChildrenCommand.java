@@ -3,7 +3,6 @@ package fourfold.commands;
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
 import java.time.Instant;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -13,7 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Lists the children, or adds one. */
+/** Lists the children; adds, renames, puts away, brings back or removes one. */
 @Command(
         name = "children",
         mixinStandardHelpOptions = true,
@@ -64,12 +63,17 @@ final class ChildrenCommand implements Callable<Integer> {
                 add(home, added);
             }
             change(home);
-            List<Child> listed = app.child().isPresent()
-                    ? List.of(home.child(app.child(), spec))
-                    : home.store().children();
-            listed.forEach(child -> app.world().out().println(PlainText.safe(child.name())));
+            if (app.child().isPresent()) {
+                tell(home.child(app.child(), spec).name());
+            } else {
+                home.records().allChildren().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
+            }
             return ExitCode.DONE;
         }
+    }
+
+    private void tell(String line) {
+        app.world().out().println(PlainText.safe(line));
     }
 
     private void change(Home home) {
@@ -109,7 +113,7 @@ final class ChildrenCommand implements Callable<Integer> {
     /** The child of that name, put away or not. */
     private Child any(Home home, String name) {
         return home.store().allChildren().stream()
-                .filter(c -> c.name().equalsIgnoreCase(name.strip()))
+                .filter(c -> Home.isCalled(c, name))
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "There is no child \"" + PlainText.safe(name) + "\"."));

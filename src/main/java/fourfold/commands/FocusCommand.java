@@ -10,12 +10,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Practise a family or a table more, until it is fluent. */
+/** Practise a family, a table or all families more, until it is fluent. */
 @Command(
         name = "focus",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Practise a family or a table more, until it is fluent.",
+        description = "Practise a family, a table or all families more, until it is fluent.",
         footer = {"", "Example:", "  fourfold focus 6x7 --child Mina"})
 final class FocusCommand implements Callable<Integer> {
     @ParentCommand
@@ -24,17 +24,18 @@ final class FocusCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "WHAT",
-            converter = Scope.Reader.class,
-            description = "A family, like 6x7, or a whole table, like 7.")
+    @Parameters(paramLabel = "WHAT", converter = Scope.Reader.class, description = Scope.HELP)
     private Scope scope;
 
     @Option(names = "--end", description = "End it: neither focus nor hold any longer.")
     private boolean end;
 
+    @Option(names = "--yes", description = "Really do it to all families.")
+    private boolean yes;
+
     @Override
     public Integer call() {
+        scope.confirm(yes, spec);
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             home.records()

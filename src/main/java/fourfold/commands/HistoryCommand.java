@@ -1,11 +1,14 @@
 package fourfold.commands;
 
+import fourfold.export.ActsJson;
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
 import fourfold.screens.HistoryPage;
+import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
@@ -23,10 +26,17 @@ final class HistoryCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    @Option(names = "--json", description = "As JSON.")
+    private boolean json;
+
     @Override
-    public Integer call() {
+    public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
+            if (json) {
+                app.world().out().print(ActsJson.of(whose.name(), home.records().acts(whose)));
+                return ExitCode.DONE;
+            }
             HistoryPage.lines(home.records().words(), home.records().acts(whose))
                     .forEach(line -> {
                         String safe = PlainText.safe(line);

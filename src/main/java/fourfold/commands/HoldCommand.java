@@ -10,12 +10,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Leave a family or a table out for now. */
+/** Leave a family, a table or all families out for now. */
 @Command(
         name = "hold",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Leave a family or a table out for now.",
+        description = "Leave a family, a table or all families out for now.",
         footer = {"", "Example:", "  fourfold hold 7 --child Mina"})
 final class HoldCommand implements Callable<Integer> {
     @ParentCommand
@@ -24,17 +24,18 @@ final class HoldCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "WHAT",
-            converter = Scope.Reader.class,
-            description = "A family, like 6x7, or a whole table, like 7.")
+    @Parameters(paramLabel = "WHAT", converter = Scope.Reader.class, description = Scope.HELP)
     private Scope scope;
 
     @Option(names = "--end", description = "End it: neither focus nor hold any longer.")
     private boolean end;
 
+    @Option(names = "--yes", description = "Really do it to all families.")
+    private boolean yes;
+
     @Override
     public Integer call() {
+        scope.confirm(yes, spec);
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             home.records()

@@ -112,9 +112,7 @@ final class Home implements AutoCloseable {
         List<Child> children = store.children();
         List<Child> fitting = name.isEmpty()
                 ? children
-                : children.stream()
-                        .filter(c -> written(c.name()).equalsIgnoreCase(written(name.get())))
-                        .toList();
+                : children.stream().filter(c -> isCalled(c, name.get())).toList();
         if (fitting.size() == 1) {
             return fitting.get(0);
         }
@@ -125,6 +123,11 @@ final class Home implements AutoCloseable {
         throw new ParameterException(
                 spec.commandLine(),
                 name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+    }
+
+    /** Whether a typed name means this child, in whatever case. */
+    static boolean isCalled(Child child, String name) {
+        return written(child.name()).equalsIgnoreCase(written(name));
     }
 
     /** A name however its accents were typed (Unicode normalization form C). */

@@ -5,16 +5,17 @@ import fourfold.facts.Deed;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Begin a family or a table again. No answer is deleted. */
+/** Begin a family, a table or all families again. No answer is deleted. */
 @Command(
         name = "reset",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Begin a family or a table again. No answer is deleted.",
+        description = "Begin a family, a table or all families again. No answer is deleted.",
         footer = {"", "Example:", "  fourfold reset 6x7 --child Mina"})
 final class ResetCommand implements Callable<Integer> {
     @ParentCommand
@@ -23,14 +24,15 @@ final class ResetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            paramLabel = "WHAT",
-            converter = Scope.Reader.class,
-            description = "A family, like 6x7, or a whole table, like 7.")
+    @Parameters(paramLabel = "WHAT", converter = Scope.Reader.class, description = Scope.HELP)
     private Scope scope;
+
+    @Option(names = "--yes", description = "Really do it to all families.")
+    private boolean yes;
 
     @Override
     public Integer call() {
+        scope.confirm(yes, spec);
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             home.records()

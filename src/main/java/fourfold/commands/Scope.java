@@ -4,20 +4,40 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * What a deed is about: one family, written {@code 6x7}, or a whole table, written {@code 7}.
+ * What a deed is about: one family, written {@code 6x7}, a whole table, written {@code 7}, or {@code all}.
  *
  * @param name as the parent would say it
- * @param families one family, or the ten of a table
+ * @param families one family, the ten of a table, or all
  */
 record Scope(String name, List<Family> families) {
+    /** How it is written, for help. */
+    static final String HELP = "A family, like 6x7, a whole table, like 7, or all.";
+
+    /**
+     * Asks once before something is done to all families.
+     *
+     * @throws ParameterException if it was not said that it is meant
+     */
+    void confirm(boolean yes, CommandSpec spec) {
+        if (families.size() == Families.all().size() && !yes) {
+            throw new ParameterException(
+                    spec.commandLine(), "this would concern all families; nothing was changed. Add --yes to do it");
+        }
+    }
+
     /** Reads what the parent wrote. */
     static final class Reader implements ITypeConverter<Scope> {
         @Override
         public Scope convert(String text) {
             try {
+                if (text.equals("all")) {
+                    return new Scope("All families", Families.all());
+                }
                 if (text.matches("\\d{1,4}")) {
                     int table = Families.checkTable(Integer.parseInt(text));
                     return new Scope("The table of " + table, Families.inTable(table));

@@ -90,6 +90,24 @@ class HouseholdTest {
     }
 
     @Test
+    void allFamiliesAreSteeredOnlyWhenThatIsMeant() {
+        Path file = Practised.once(folder);
+        for (String command : List.of("focus", "hold", "reset")) {
+            CommandRun unsure = CommandRun.of(file, command, "all");
+            assertEquals(2, unsure.code());
+            assertTrue(unsure.err().contains("Add --yes"), unsure.err());
+            assertEquals(List.of(), Rows.column(file, "SELECT id FROM act WHERE kind = '" + command + "'"));
+            assertEquals(0, CommandRun.of(file, command, "all", "--yes").code());
+            assertEquals(
+                    "55",
+                    Rows.column(file, "SELECT COUNT(DISTINCT detail) FROM act WHERE kind = '" + command + "'")
+                            .get(0));
+        }
+        assertEquals(15, Rows.of(file, "SELECT * FROM answer").size());
+        assertTrue(CommandRun.of(file, "history").out().contains("reset of all families"));
+    }
+
+    @Test
     void undoLeavesWhoTheChildIs() {
         Path file = Practised.once(folder);
         assertEquals(0, CommandRun.of(file, "children", "--rename", "Mia").code());
@@ -110,6 +128,8 @@ class HouseholdTest {
             journey.keys("p");
             assertTrue(journey.household().children().isEmpty());
             assertTrue(journey.picture().contains("put away"), journey.picture());
+            assertEquals(
+                    "Mia  (put away)", CommandRun.of(file, "children").out().strip());
             journey.keys("p");
             assertEquals("Mia", journey.household().children().get(0).name());
             journey.keys("n Enter");

@@ -15,6 +15,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -66,6 +68,41 @@ class OpenFormatsTest {
                     schema("/fourfold/export/" + command + ".schema.json"),
                     JSON.readTree(ok(CommandRun.of(file, words.split(" ")))));
         }
+    }
+
+    @Test
+    void theHistoryAsJsonTellsEachActAndWhatWasTakenBack() throws IOException {
+        Path file = Practised.once(folder);
+        for (String command : List.of(
+                "focus 6x7",
+                "hold 9",
+                "reset 2x2",
+                "focus 2x2 --end",
+                "settings --order 2,1,5,10,3,4,8,6,9,7",
+                "settings minutes 6")) {
+            ok(CommandRun.of(file, command.split(" ")));
+        }
+        try (Journey journey = new Journey(file, Instant.parse("2030-03-02T16:00:00Z"), 80, 24, true)) {
+            journey.keys("3 o c u");
+        }
+        JsonNode history = JSON.readTree(ok(CommandRun.of(file, "history", "--json")));
+        JsonSchema wanted = schema("/fourfold/export/history.schema.json");
+        fits(wanted, history);
+        assertFalse(wanted.validate(JSON.readTree("{\"child\": \"Mina\"}")).isEmpty());
+        List<JsonNode> acts = new ArrayList<>();
+        history.get("acts").forEach(acts::add);
+        assertEquals(1 + 10 + 1 + 1 + 1 + 1 + 3, acts.size());
+        assertEquals(
+                Rows.column(file, "SELECT kind FROM act ORDER BY made_at, id"),
+                acts.stream().map(a -> a.get("deed").asText()).toList());
+        JsonNode undo = acts.get(acts.size() - 1);
+        assertEquals("undo", undo.get("deed").asText());
+        assertEquals(
+                List.of(undo.get("act").asText()),
+                acts.stream()
+                        .filter(a -> a.path("taken_back").asBoolean())
+                        .map(a -> a.get("id").asText())
+                        .toList());
     }
 
     /** IEEE 9274.1.1-2023; the schema holds what it says of the parts of a statement that are used. */
