@@ -35,6 +35,12 @@ final class Acts {
         return Database.query(connection, SELECT + "WHERE a.kind IN ('choose', 'undo')", none -> {}, Acts::read);
     }
 
+    /** The same of an attached database called {@code other}. */
+    static List<Act> choicesOfOther(Connection connection) throws SQLException {
+        String select = SELECT.replace("FROM act a JOIN child c", "FROM other.act a JOIN other.child c");
+        return Database.query(connection, select + "WHERE a.kind IN ('choose', 'undo')", none -> {}, Acts::read);
+    }
+
     static void keep(Connection connection, Act act) throws SQLException {
         checkChoice(act.deed());
         DeedText text = DeedText.of(act.deed());

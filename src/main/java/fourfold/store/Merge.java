@@ -111,6 +111,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         List<Children.Known> before = Children.all(c);
         MergedRows rows = new MergedRows(c);
         rows.refuseContradictions();
+        rows.keepAwayWhoIsOneWithARemovedChild(said.at());
         int children = rows.addChildren();
         int drills = rows.addDrills();
         int answers = rows.addAnswers();

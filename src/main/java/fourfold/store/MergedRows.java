@@ -3,7 +3,10 @@ package fourfold.store;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.UUID;
 
 /** The rows of an attached database called {@code other}, taken over where they are not known yet. */
 final class MergedRows {
@@ -49,6 +52,29 @@ final class MergedRows {
             throw new Refusal("the two files differ in what they say of the " + what + " "
                     + Failure.oneLine(found.get(0)) + "; verify both files");
         }
+    }
+
+    /**
+     * A parent may have said on the other computer that a child removed here is one with another row there: then that
+     * row is the removed child too, unless it is a child of its own here.
+     */
+    void keepAwayWhoIsOneWithARemovedChild(Instant at) throws SQLException {
+        Set<UUID> removed = ids("SELECT id FROM main.removed_child");
+        Set<UUID> here = ids("SELECT id FROM main.child");
+        SameChildren there = SameChildren.ofOther(connection);
+        for (UUID child : ids("SELECT id FROM other.child")) {
+            boolean one = there.rows(child).stream().anyMatch(removed::contains);
+            if (one && !removed.contains(child) && !here.contains(child)) {
+                Database.run(connection, "INSERT INTO main.removed_child (id, removed_at) VALUES (?, ?)", values -> {
+                    values.setString(1, child.toString());
+                    values.setLong(2, at.toEpochMilli());
+                });
+            }
+        }
+    }
+
+    private Set<UUID> ids(String sql) throws SQLException {
+        return Set.copyOf(Database.query(connection, sql, none -> {}, row -> UUID.fromString(row.getString(1))));
     }
 
     int addChildren() throws SQLException {

@@ -35,14 +35,19 @@ final class SameChildren {
                         none -> {},
                         row -> 1)
                 .isEmpty();
-        return any ? of(added(connection), Acts.choices(connection)) : new SameChildren(Map.of());
+        return any ? of(added(connection, "child"), Acts.choices(connection)) : new SameChildren(Map.of());
+    }
+
+    /** What an attached database called {@code other} says. */
+    static SameChildren ofOther(Connection connection) throws SQLException {
+        return of(added(connection, "other.child"), Acts.choicesOfOther(connection));
     }
 
     /** The children's ids, the first added first. */
-    private static List<UUID> added(Connection connection) throws SQLException {
+    private static List<UUID> added(Connection connection, String table) throws SQLException {
         return Database.query(
                 connection,
-                "SELECT id FROM child ORDER BY created_at, id",
+                "SELECT id FROM " + table + " ORDER BY created_at, id",
                 none -> {},
                 row -> UUID.fromString(row.getString(1)));
     }

@@ -260,6 +260,28 @@ class MergeTest {
     }
 
     @Test
+    void aRemovedChildDoesNotComeBackUnderARowThatIsTheSameChildElsewhere() {
+        Merge.Said same = new Merge.Said(Set.of("Ana"), Map.of(), NOW, 60);
+        Path here = with(ANA, 1);
+        Path there = merged(with(ANA_TOO, 2), here, same);
+        try (Store store = Store.open(here)) {
+            store.remove(ANA.id(), NOW);
+            Merge merge = Merge.of(store, there, NOTHING);
+            assertEquals(Set.of("Ana", "ana"), Set.copyOf(merge.leftOut()));
+            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(List.of(), store.allChildren());
+        }
+        Path apart = with(ANA, 1);
+        try (Store store = Store.open(apart)) {
+            store.remove(ANA.id(), NOW);
+            store.add(ANA_TOO);
+            Merge merge = Merge.of(store, there, NOTHING);
+            assertEquals(List.of("Ana"), merge.leftOut());
+            assertEquals(1, store.answers(ANA_TOO.id()).size(), "a child of its own here keeps what is its own");
+        }
+    }
+
+    @Test
     void aChildRenamedOnOneSideIsStillTheSameChild() {
         Path here = with(ANA, 1);
         Path there = with(ANA, 2);
