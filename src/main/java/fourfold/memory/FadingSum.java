@@ -76,16 +76,24 @@ final class FadingSum {
         left[FADING] = 1;
     }
 
-    /** The sum of the terms from {@code from} on, each multiplied by what is left of it. */
-    static double read(double[] terms, int from, double[] left) {
-        // Two sums side by side: the processor need not wait for one addition before the next.
-        double even = 0;
-        double odd = 0;
-        for (int i = 0; i < TERMS; i += 2) {
-            even += terms[from + i] * left[i];
-            odd += terms[from + i + 1] * left[i + 1];
+    /**
+     * The sum of the terms once they have faded for some time; the terms stay as they are.
+     *
+     * @param seconds not negative
+     */
+    static double read(double[] terms, double seconds) {
+        // Two chains side by side: the processor need not wait for one product before the next.
+        double slow = Math.exp(-SLOWEST * seconds);
+        double quick = Math.exp(-MIDDLING * seconds);
+        double first = 0;
+        double second = terms[FADING];
+        for (int i = 0; i < MIDDLE; i++) {
+            first += terms[i] * slow;
+            second += terms[MIDDLE + i] * quick;
+            slow = slow < NOTHING ? 0 : slow * slow * slow;
+            quick = quick < NOTHING ? 0 : quick * quick * quick;
         }
-        return even + odd;
+        return first + second + terms[FADING - 1] * quick;
     }
 
     /** Lets the terms from {@code from} on fade. */

@@ -40,12 +40,7 @@ final class TraceState {
 
     /** Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. */
     double strength(double at) {
-        if (presentations == 0) {
-            return 0;
-        }
-        double[] left = new double[FadingSum.TERMS];
-        FadingSum.fade(age(at), left);
-        return FadingSum.read(mixture, 0, left);
+        return presentations == 0 ? 0 : FadingSum.read(mixture, age(at));
     }
 
     /** The strength for each rate on the grid; every sum is left faded to that moment. */

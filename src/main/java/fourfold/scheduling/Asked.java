@@ -21,6 +21,9 @@ final class Asked {
     /** Longer ago than any drill. */
     static final int NEVER = Integer.MAX_VALUE / 2;
 
+    /** How many of the last questions rails look at. */
+    private static final int LOOKED_BACK = 3;
+
     private final int[] traceAgo = filled(Trace.COUNT);
     private final int[] familyAgo = filled(Families.COUNT);
     private final int[] owedSince = filled(Families.COUNT);
@@ -29,8 +32,8 @@ final class Asked {
     private final boolean[] lastRight = new boolean[Trace.COUNT];
     private final List<Family> introduced = new ArrayList<>();
     private final int[] introducedAgo = filled(Families.COUNT);
-    private final List<Question> recent = new ArrayList<>();
-    private final List<Family> recentFamilies = new ArrayList<>();
+    private final List<Question> recent = new ArrayList<>(LOOKED_BACK);
+    private final List<Family> recentFamilies = new ArrayList<>(LOOKED_BACK);
     private final int turns;
     private int right;
 
@@ -51,7 +54,7 @@ final class Asked {
                 continue;
             }
             ago++;
-            if (ago <= 3) {
+            if (ago <= LOOKED_BACK) {
                 recent.add(question);
                 recentFamilies.add(its);
             }

@@ -34,6 +34,7 @@ final class Worth {
     private final long later;
     private final double enough;
     private final Duration quick;
+    private final Duration sure;
     private final boolean gentle;
     private final double[] activationNext;
 
@@ -47,6 +48,7 @@ final class Worth {
         this.activationNext = memory.activations(next);
         this.enough = memory.activationFor(rules.target());
         this.quick = here.progress.steering().settings().quick();
+        this.sure = Duration.ofMillis(quick.toMillis() / 2);
         this.gentle = isTimeToBeGentle();
     }
 
@@ -109,7 +111,7 @@ final class Worth {
         if (standing.asked() == 0) {
             return false;
         }
-        long bridged = Math.min(LONGEST_GAP, standing.bridged(quick.dividedBy(2)));
+        long bridged = Math.min(LONGEST_GAP, standing.bridged(sure));
         return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
     }
 

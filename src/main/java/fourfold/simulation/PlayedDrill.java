@@ -82,8 +82,8 @@ final class PlayedDrill {
             return apply(shown, new Event.Tick(now));
         }
         Instant begin = now;
-        Duration between =
-                reply.whole().minus(reply.firstKey()).dividedBy(reply.typed().length());
+        long rest = reply.whole().minus(reply.firstKey()).toMillis();
+        Duration between = Duration.ofMillis(rest / reply.typed().length());
         Drill typing = shown;
         for (int i = 0; i < reply.typed().length(); i++) {
             Instant key = begin.plus(reply.firstKey()).plus(between.multipliedBy(i));

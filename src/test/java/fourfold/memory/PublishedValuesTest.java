@@ -71,8 +71,7 @@ class PublishedValuesTest {
             FadingSum.add(terms, 0, rate + scale * strength, 1);
             clock = time;
         }
-        FadingSum.fade(at - clock, left);
-        return Math.log(FadingSum.read(terms, 0, left));
+        return Math.log(FadingSum.read(terms, at - clock));
     }
 
     private static double[] numbers(String text) {
