@@ -11,14 +11,17 @@ public final class Forecast {
     private final Pace pace;
     private final Parameters parameters;
     private final double unmet;
+    private final boolean fresh;
 
     /**
      * A forecast.
      *
+     * @param fresh whether the trace was answered only a few times from memory
      * @param unmet chance that a trace never met here is known all the same; 0 for one that was met
      */
-    Forecast(double strength, double unmet, Pace pace, Parameters parameters) {
+    Forecast(double strength, boolean fresh, double unmet, Pace pace, Parameters parameters) {
         this.activation = Math.log(strength);
+        this.fresh = fresh;
         this.unmet = unmet;
         this.pace = pace;
         this.parameters = parameters;
@@ -57,7 +60,7 @@ public final class Forecast {
 
     /** As {@link #chanceRightWithin(Duration)}, with the limit in seconds. */
     public double chanceRightWithin(double limitSeconds) {
-        return Math.max(unmet, pace.corrected(plainChanceWithin(limitSeconds)));
+        return Math.max(unmet, pace.corrected(plainChanceWithin(limitSeconds), fresh));
     }
 
     /** The chance before the child's own record corrects it. */

@@ -165,7 +165,10 @@ final class Ledger {
             known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
             knownAll += ((recalled ? 1 : 0) - knownAll) / ++probes;
         }
-        Forecast forecast = new Forecast(strength, 0, pace, parameters);
+        Forecast forecast = new Forecast(strength, trace.isFresh(), 0, pace, parameters);
+        if (trace.isFresh() && trace.presentations() > 0) {
+            pace = pace.afterFresh(forecast.plainChanceWithin(parameters.limit()), recalled);
+        }
         if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
             pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
         }

@@ -60,6 +60,7 @@ public final class Memory {
     public Forecast forecast(int trace, long atMillis) {
         return new Forecast(
                 ledger.strength(trace, ledger.clockAt(atMillis)),
+                ledger.trace(trace).isFresh(),
                 ledger.unmetChance(trace),
                 ledger.pace,
                 ledger.parameters);
@@ -78,7 +79,7 @@ public final class Memory {
         TraceState state = ledger.trace(trace);
         double met = Math.min(Math.exp(parameters.strongest()), state.strength(now));
         double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale() * met));
-        return new Forecast(ledger.strength(trace, later) + gained, 0, ledger.pace, parameters);
+        return new Forecast(ledger.strength(trace, later) + gained, state.isFresh(), 0, ledger.pace, parameters);
     }
 
     /** The activation of a trace at a moment in milliseconds since 1970, as in its forecast. */
@@ -111,7 +112,7 @@ public final class Memory {
         double high = 4;
         while (high - low > 0.002) {
             double middle = (low + high) / 2;
-            Forecast forecast = new Forecast(Math.exp(middle), 0, ledger.pace, ledger.parameters);
+            Forecast forecast = new Forecast(Math.exp(middle), false, 0, ledger.pace, ledger.parameters);
             if (forecast.chanceRightWithin(ledger.parameters.limit()) < chance) {
                 low = middle;
             } else {
@@ -180,6 +181,7 @@ public final class Memory {
         public double chance(int trace, long atMillis) {
             return new Forecast(
                             ledger.strength(trace, ledger.clockAt(atMillis)),
+                            ledger.trace(trace).isFresh(),
                             ledger.unmetChance(trace),
                             ledger.pace,
                             ledger.parameters)

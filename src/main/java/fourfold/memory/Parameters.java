@@ -13,7 +13,7 @@ import java.time.Duration;
  * @param decayScale c, how much activation adds to a presentation's decay, 0 to 1. Published: 0.217 (Pavlik and Anderson
  *     2005), 0.25 (van Rijn, van Maanen and van Woudenberg 2009)
  * @param strongest the most activation counts towards decay, −1 to 2. Our own choice, a guard against decays above 1.5
- * @param slowestRate the lowest rate of forgetting considered, 0.02 to 0.2. Our own choice around the published means
+ * @param slowestRate the lowest rate of forgetting considered, 0.02 to 0.6. Our own choice around the published means
  * @param rateStep distance between the rates considered, 0.01 to 0.2. Our own choice
  * @param rates how many rates are considered side by side, 2 to 25. Our own choice
  * @param usualRate the rate expected of a child before any evidence, 0.05 to 0.6. Published: 0.177 (2005), 0.3 (2009)
@@ -99,7 +99,7 @@ public record Parameters(
         within("between drills", betweenDrills, 0.001, 1);
         within("decay scale", decayScale, 0, 1);
         within("strongest", strongest, -1, 2);
-        within("slowest rate", slowestRate, 0.02, 0.2);
+        within("slowest rate", slowestRate, 0.02, 0.6);
         within("rate step", rateStep, 0.01, 0.2);
         within("rates", rates, 2, 25);
         within("fastest rate", slowestRate + rateStep * (rates - 1), 0.05, 0.9);
@@ -141,10 +141,73 @@ public record Parameters(
 
     /** The same constants with another limit for a quick answer. */
     public Parameters withLimit(Duration quick) {
+        return with(betweenDrills, decayScale, heedTimes, quick.toMillis() / 1000.0);
+    }
+
+    /** The same constants with thinking times that count for nothing, to measure what they are worth. */
+    public Parameters withoutTimes() {
+        return with(betweenDrills, decayScale, 0, limit);
+    }
+
+    /** The same constants with one rate of forgetting for all traces, to measure what rates of their own are worth. */
+    public Parameters withOneRate() {
+        return with(betweenDrills, decayScale, heedTimes, limit).oneRate(usualRate, fromProducts);
+    }
+
+    /**
+     * One decay for all, time between drills in full, nothing from products: the plain activation of Anderson and Schooler.
+     *
+     * @param decay the exponent d, 0.5 in Anderson and others since
+     */
+    public static Parameters oneDecay(double decay) {
+        return USUAL.with(1, 0, USUAL.heedTimes, USUAL.limit).oneRate(decay, 0);
+    }
+
+    /** A grid needs two rates; these are as good as one. */
+    private Parameters oneRate(double only, double help) {
         return new Parameters(
                 pause,
                 betweenDrills,
                 decayScale,
+                strongest,
+                only,
+                0.01,
+                2,
+                only,
+                0,
+                0,
+                0.01,
+                priorStrength,
+                0,
+                0,
+                0,
+                drift,
+                threshold,
+                noise,
+                slips,
+                speedUp,
+                spread,
+                heedTimes,
+                leastThinking,
+                usualPace,
+                paceTrust,
+                paceMemory,
+                workedOut,
+                workingOut,
+                workingSpread,
+                help,
+                broughtAlong,
+                broughtAge,
+                limit,
+                correction,
+                steepness);
+    }
+
+    private Parameters with(double between, double scale, double heeded, double within) {
+        return new Parameters(
+                pause,
+                between,
+                scale,
                 strongest,
                 slowestRate,
                 rateStep,
@@ -163,7 +226,7 @@ public record Parameters(
                 slips,
                 speedUp,
                 spread,
-                heedTimes,
+                heeded,
                 leastThinking,
                 usualPace,
                 paceTrust,
@@ -174,7 +237,7 @@ public record Parameters(
                 fromProducts,
                 broughtAlong,
                 broughtAge,
-                quick.toMillis() / 1000.0,
+                within,
                 correction,
                 steepness);
     }

@@ -173,6 +173,11 @@ final class TraceState {
         return lastRight;
     }
 
+    /** Whether only a few answers from memory have been weighed; see {@link Pace#FRESH}. */
+    boolean isFresh() {
+        return answers < Pace.FRESH;
+    }
+
     /** How many answers from memory have been weighed. */
     int answers() {
         return answers;

@@ -52,9 +52,14 @@ public final class Progress {
 
     /** A child who has not begun. */
     public static Progress blank(Steering steering) {
+        return blank(steering, Parameters.usual());
+    }
+
+    /** A child who has not begun, seen by a memory with other constants; the limit is the child's own all the same. */
+    public static Progress blank(Steering steering, Parameters constants) {
         Standing[] standings = new Standing[Trace.COUNT];
         Arrays.fill(standings, Standing.UNMET);
-        Parameters parameters = Parameters.usual().withLimit(steering.settings().quick());
+        Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
                 steering,
                 MotorTime.unknown(),

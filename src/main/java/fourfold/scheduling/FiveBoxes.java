@@ -13,6 +13,9 @@ import java.util.Optional;
 public final class FiveBoxes implements Scheduler {
     private static final long LONGEST = 16;
 
+    /** Days of the second box: what is no further is weak. */
+    private static final long LOW_BOX = 2;
+
     private final Rules rules;
 
     /** The policy; of the rules only those about openings and re-asks matter. */
@@ -34,6 +37,15 @@ public final class FiveBoxes implements Scheduler {
                 int count = 0;
                 for (int t = 0; t < Trace.COUNT; t++) {
                     count += isDue(here, t) ? 1 : 0;
+                }
+                return count;
+            }
+
+            @Override
+            public int weak() {
+                int count = 0;
+                for (int t = 0; t < Trace.COUNT; t++) {
+                    count += here.isMet(t) && gap(here, t) <= LOW_BOX ? 1 : 0;
                 }
                 return count;
             }

@@ -16,8 +16,8 @@ import java.util.Optional;
  * of that first what gains most for long per second of practice.
  *
  * <p>Order of turns: two sure facts to begin with, a re-ask that is due, an inverse that is owed, the facts of a family
- * just met, a new family if one may join, due traces, the least certain not yet asked in this drill, anything asked
- * longest ago.
+ * just met, a new family if one may join, due traces, weak ones once more if they are few, the least certain not yet
+ * asked in this drill, anything asked longest ago.
  */
 public final class LastingGain implements Scheduler {
     private static final int SURE_FACTS = 2;
@@ -64,15 +64,16 @@ public final class LastingGain implements Scheduler {
 
         Optional<Turn> turn() {
             if (here.practised.compareTo(here.drill.sitting().planned()) >= 0) {
-                return new Ending(here, this::ask).turn();
+                return rules.pairs() ? new Ending(here, this::ask).turn() : Optional.empty();
             }
             return opening.teach()
                     .or(this::sureFact)
                     .or(this::again)
                     .or(() -> owed(GuardRails.APART + 1))
                     .or(this::justMet)
-                    .or(() -> worth.isGentle() ? Optional.empty() : opening.join(waiting()))
+                    .or(() -> worth.isGentle() ? Optional.empty() : opening.join(waiting(), worth.weak()))
                     .or(this::due)
+                    .or(this::weak)
                     .or(this::leastCertain)
                     .or(this::longestAgo)
                     .or(this::lastResort)
@@ -112,7 +113,7 @@ public final class LastingGain implements Scheduler {
 
         private Optional<Turn> owed(int apart) {
             int family = -1;
-            for (int f = 0; f < Families.COUNT; f++) {
+            for (int f = 0; rules.pairs() && f < Families.COUNT; f++) {
                 int since = asked.owedSince(f);
                 if (since < Asked.NEVER
                         && since >= apart
@@ -162,6 +163,26 @@ public final class LastingGain implements Scheduler {
                         most = value;
                         best = t;
                     }
+                }
+            }
+            return turnFor(best);
+        }
+
+        /** What was asked and would still be weak at the next drill is asked again, while few traces are. */
+        private Optional<Turn> weak() {
+            if (worth.isGentle() || worth.weak() > rules.mostWeak()) {
+                return Optional.empty();
+            }
+            int best = -1;
+            double most = Double.NEGATIVE_INFINITY;
+            for (int t = 0; t < Trace.COUNT; t++) {
+                boolean wanted = worth.isWeak(t)
+                        && asked.times(t) < rules.mostAsked()
+                        && asked.ago(t) > rules.weakApart()
+                        && canAsk(t);
+                if (wanted && worth.of(t) > most) {
+                    most = worth.of(t);
+                    best = t;
                 }
             }
             return turnFor(best);

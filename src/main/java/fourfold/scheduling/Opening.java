@@ -27,6 +27,12 @@ final class Opening {
      */
     private static final double WORTH_ASKING = 0.1;
 
+    /**
+     * When every fact met so far was asked so often, a new family joins though many are weak: no child waits for ever. Our
+     * own choice; with four drills a week it is about a month.
+     */
+    private static final int LONGEST_WAIT = 16;
+
     private final Situation here;
     private final Rules rules;
 
@@ -66,13 +72,18 @@ final class Opening {
         return lowFirst && highFirst;
     }
 
-    /** A new family, if one may join now. */
-    Optional<Turn> join(int waiting) {
+    /**
+     * A new family, if one may join now.
+     *
+     * @param waiting how many traces are due
+     * @param weak how many traces are weak
+     */
+    Optional<Turn> join(int waiting, int weak) {
         int metFamilies = 0;
         for (int f = 0; f < Families.COUNT; f++) {
             metFamilies += here.isFamilyMet(f) ? 1 : 0;
         }
-        if (metFamilies == Families.COUNT || !mayJoin(metFamilies, waiting)) {
+        if (metFamilies == Families.COUNT || !mayJoin(metFamilies, waiting, weak)) {
             return Optional.empty();
         }
         // Among a handful of families all are neighbours; waiting for others between them would be waiting for ever.
@@ -97,7 +108,7 @@ final class Opening {
         return new Turn(Question.product(family.low(), family.high()), Purpose.INTRODUCE);
     }
 
-    private boolean mayJoin(int metFamilies, int waiting) {
+    private boolean mayJoin(int metFamilies, int waiting, int weak) {
         Duration left = here.drill.sitting().planned().minus(here.practised);
         if (left.compareTo(ROOM) <= 0) {
             return false;
@@ -106,7 +117,10 @@ final class Opening {
             return true;
         }
         int most = Math.min(rules.mostNew(), here.progress.steering().settings().newInDrill());
-        return waiting <= rules.mostWaiting() && here.shaky() < rules.mostShaky() && paced(most);
+        return waiting <= rules.mostWaiting()
+                && (weak <= rules.mostWeak() || here.leastAsked() >= LONGEST_WAIT)
+                && here.shaky() < rules.mostShaky()
+                && paced(most);
     }
 
     /** Whether fewer than so many families were taught in this drill, and the last of them long enough ago. */

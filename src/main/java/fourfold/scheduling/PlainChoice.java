@@ -42,7 +42,7 @@ final class PlainChoice {
                 .or(this::again)
                 .or(this::owed)
                 .or(this::justMet)
-                .or(() -> opening.join(ranking.waiting()))
+                .or(() -> opening.join(ranking.waiting(), ranking.weak()))
                 .or(this::ranked)
                 .or(this::longestAgo)
                 .or(this::lastResort)

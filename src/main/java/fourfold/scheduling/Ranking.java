@@ -7,4 +7,9 @@ interface Ranking {
 
     /** How many traces wait for their turn today; new families join while there are few. */
     int waiting();
+
+    /** How many traces would be weak at the next drill, with what was practised today; 0 where nobody can tell. */
+    default int weak() {
+        return 0;
+    }
 }

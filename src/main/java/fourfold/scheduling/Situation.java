@@ -133,6 +133,17 @@ final class Situation {
         return count;
     }
 
+    /** How often the least asked of all traces met so far was asked from memory; held ones do not count. */
+    int leastAsked() {
+        int least = Integer.MAX_VALUE;
+        for (int t = 0; t < Trace.COUNT; t++) {
+            least = met[t] && !held[FAMILY_OF[t]]
+                    ? Math.min(least, progress.standing(t).asked())
+                    : least;
+        }
+        return least;
+    }
+
     /** Whether the rails allow a fact of this trace now; see {@link GuardRails}. */
     boolean allows(Trace trace) {
         return allows(trace.index());

@@ -29,9 +29,9 @@ public final class TablesInOrder implements Scheduler {
     @Override
     public Optional<Turn> next(Progress progress, Instant at, long seed) {
         Situation here = new Situation(progress, progress.drill().orElseThrow(), at);
-        int newest = newestTable(here);
-        int[] place = new int[Families.COUNT];
         List<Family> order = progress.steering().introductionOrder();
+        int newest = newestTable(here, order);
+        int[] place = new int[Families.COUNT];
         for (int i = 0; i < order.size(); i++) {
             place[order.get(i).index()] = i;
         }
@@ -56,10 +56,10 @@ public final class TablesInOrder implements Scheduler {
     }
 
     /** The last table in the order of which something was met and that brought a family of its own. */
-    private static int newestTable(Situation here) {
+    private static int newestTable(Situation here, List<Family> order) {
         int newest = 0;
         for (int table : here.progress.steering().order()) {
-            for (Family family : here.progress.steering().introductionOrder()) {
+            for (Family family : order) {
                 boolean own = family.contains(table) && here.isFamilyMet(family.index());
                 boolean earlier = newest != 0 && family.contains(newest);
                 newest = own && !earlier ? table : newest;

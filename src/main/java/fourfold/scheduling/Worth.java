@@ -4,6 +4,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Trace;
 import fourfold.memory.Memory;
 import fourfold.memory.Parameters;
+import fourfold.progress.Mastery;
 import fourfold.progress.Standing;
 import java.time.Duration;
 
@@ -11,6 +12,7 @@ import java.time.Duration;
 final class Worth {
     private static final long DAY_MILLIS = 86_400_000L;
     private static final long LONGEST_GAP = 30;
+    private static final long LONGEST_GAP_OF_LASTING = 60;
     private static final int FOCUS_TIMES = 3;
 
     /** A drill that stays below this share of right answers after so many turns turns to easy facts. Our own choice. */
@@ -33,10 +35,12 @@ final class Worth {
     private final long next;
     private final long later;
     private final double enough;
+    private final double firm;
     private final Duration quick;
     private final Duration sure;
     private final boolean gentle;
     private final double[] activationNext;
+    private final int weak;
 
     Worth(Situation here, Rules rules) {
         this.here = here;
@@ -47,6 +51,8 @@ final class Worth {
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
         this.enough = memory.activationFor(rules.target());
+        this.firm = memory.activationFor(rules.firm());
+        this.weak = countWeak();
         this.quick = here.progress.steering().settings().quick();
         this.sure = Duration.ofMillis(quick.toMillis() / 2);
         this.gentle = isTimeToBeGentle();
@@ -97,9 +103,31 @@ final class Worth {
         return here.isMet(trace) && here.progress.isFocused(Families.at(Situation.familyOf(trace)));
     }
 
+    /** Whether a met trace would not be quick enough at the next drill, with what was practised today. */
+    boolean isWeak(int trace) {
+        return activationNext[trace] < firm && here.isMet(trace) && !here.isHeld(Situation.familyOf(trace));
+    }
+
+    /** How many traces are weak. */
+    int weak() {
+        return weak;
+    }
+
+    private int countWeak() {
+        int count = 0;
+        for (int t = 0; t < Trace.COUNT; t++) {
+            count += isWeak(t) ? 1 : 0;
+        }
+        return count;
+    }
+
     private boolean restedLong(int trace) {
         Standing standing = here.progress.standing(trace);
-        return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= LONGEST_GAP * DAY_MILLIS;
+        return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= longestGap(standing) * DAY_MILLIS;
+    }
+
+    private static long longestGap(Standing standing) {
+        return standing.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
     }
 
     /**
@@ -111,7 +139,7 @@ final class Worth {
         if (standing.asked() == 0) {
             return false;
         }
-        long bridged = Math.min(LONGEST_GAP, standing.bridged(sure));
+        long bridged = Math.min(longestGap(standing), standing.bridged(sure));
         return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
     }
 

@@ -14,6 +14,7 @@ public enum Measure {
     TO_55("min55", 0, o -> o.minutesTo().get(2)),
     KEPT_14("kept14", 3, o -> o.keptAfter().get(0)),
     KEPT_60("kept60", 3, o -> o.keptAfter().get(1)),
+    QUOTIENTS_14("quot14", 3, Outcome::quotientsKept),
     SUCCESS("success", 3, Outcome::success),
     PER_DRILL("perDrill", 0, Outcome::perDrill),
     ON_LASTING("onLasting", 2, Outcome::onLasting);

@@ -36,7 +36,7 @@ final class OracleScheduler implements Scheduler {
         }
         this.child = open;
         this.foresight = foresight;
-        this.rules = Rules.usual().withOpenings(foresight.mostWaiting(), Families.COUNT);
+        this.rules = Rules.usual().withOpenings(foresight.mostWaiting(), Trace.COUNT, Families.COUNT);
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
  *     chance of at least .9 at the time of the next drill
  * @param minutesTo minutes of drills until 28, 50 and 55 families were fluent at once; {@link #NEVER} if they never were
  * @param keptAfter share of the 200 questions right within 3 s, after 14 and after 60 days without a drill
+ * @param quotientsKept share of the 100 divisions among them right within 3 s, after 14 days without a drill
  * @param success share of questions from memory answered right
  * @param perDrill questions from memory in a drill
  * @param onLasting share of questions spent on what would have lasted 14 more days without them
@@ -17,6 +18,7 @@ public record Outcome(
         List<Integer> fluentAt,
         List<Double> minutesTo,
         List<Double> keptAfter,
+        double quotientsKept,
         double success,
         double perDrill,
         double onLasting) {

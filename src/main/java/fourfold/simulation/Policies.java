@@ -1,6 +1,8 @@
 package fourfold.simulation;
 
 import fourfold.facts.Families;
+import fourfold.facts.Trace;
+import fourfold.memory.Parameters;
 import fourfold.scheduling.AtRandom;
 import fourfold.scheduling.FiveBoxes;
 import fourfold.scheduling.GrowingGaps;
@@ -14,32 +16,42 @@ import java.util.List;
 /** The policies the benchmark compares, by name. The numbers of the simple ones were chosen on the tuning seeds. */
 public final class Policies {
     private static final Duration NEXT = Duration.ofDays(2);
-    private static final Duration LATER = Duration.ofDays(8);
     private static final double FLUENT = 3.2;
+    private static final double NEARLY_FLUENT = 2.6;
+    private static final double COMMON_DECAY = 0.5;
 
     private Policies() {}
 
-    /** All of them: the floor, the simple ones, ours, and the oracles. */
+    /** All of them: the floor, the simple ones, ours, ours without one part each, and the oracles. */
     public static List<Policy> all() {
         Rules rules = Rules.usual();
-        Rules open = rules.withOpenings(rules.mostWaiting(), Families.COUNT);
-        Rules eager = rules.withOpenings(200, rules.mostShaky());
+        Rules plain = rules.withOpenings(rules.mostWaiting(), Trace.COUNT, rules.mostShaky());
+        Rules open = rules.withOpenings(rules.mostWaiting(), Trace.COUNT, Families.COUNT);
+        Rules eager = rules.withOpenings(Trace.COUNT, Trace.COUNT, rules.mostShaky());
+        Rules firm = rules.withOpenings(rules.mostWaiting(), 50, rules.mostShaky());
+        Parameters decay = Parameters.oneDecay(COMMON_DECAY);
+        Parameters usual = Parameters.usual();
         return List.of(
                 new Policy.NoPractice("none"),
-                new Policy.Fair("random", () -> new AtRandom(rules)),
-                new Policy.Fair("tables", () -> new TablesInOrder(open, 2)),
-                new Policy.Fair("boxes", () -> new FiveBoxes(eager)),
-                new Policy.Fair("gaps", GrowingGaps::new),
-                new Policy.Fair("activation", () -> new LowestActivation(rules, 0.5, -4.4)),
-                new Policy.Fair("ours", LastingGain::new),
-                oracle("oracle-40", 40),
-                oracle("oracle-80", 80),
-                oracle("oracle-open", 200));
+                new Policy.Fair("random", new AtRandom(plain)),
+                new Policy.Fair("tables", new TablesInOrder(open, 2)),
+                new Policy.Fair("boxes", new FiveBoxes(eager)),
+                new Policy.Fair("gaps", new GrowingGaps()),
+                new Policy.Fair("activation", new LowestActivation(plain, -4.4), decay),
+                new Policy.Fair("activation-firm", new LowestActivation(firm, -3.2), decay),
+                new Policy.Fair("ours", new LastingGain(rules)),
+                new Policy.Fair("ours-no-times", new LastingGain(rules), usual.withoutTimes()),
+                new Policy.Fair("ours-one-rate", new LastingGain(rules), usual.withOneRate()),
+                new Policy.Fair("ours-no-pairs", new LastingGain(rules.withoutPairs())),
+                new Policy.Fair("ours-no-limit", new LastingGain(rules.withoutLimitOnNew())),
+                oracle("oracle-firm", FLUENT, FLUENT, 30),
+                oracle("oracle-even", NEARLY_FLUENT, FLUENT, 50),
+                oracle("oracle-open", NEARLY_FLUENT, NEARLY_FLUENT, 40));
     }
 
-    /** What so many traces may wait before openings stop is what the oracles differ in; it mattered most. */
-    private static Policy oracle(String name, int mostWaiting) {
-        return new Policy.Oracle(name, new Foresight(List.of(NEXT, LATER), FLUENT, FLUENT, mostWaiting));
+    /** What the oracles differ in is how many traces may be short of what strength before openings stop. */
+    private static Policy oracle(String name, double enough, double dueBelow, int mostWaiting) {
+        return new Policy.Oracle(name, new Foresight(List.of(NEXT), enough, dueBelow, mostWaiting));
     }
 
     /**

@@ -1,7 +1,7 @@
 package fourfold.simulation;
 
+import fourfold.memory.Parameters;
 import fourfold.scheduling.Scheduler;
-import java.util.function.Supplier;
 
 /** A way to choose questions, as the benchmark compares them. */
 public sealed interface Policy {
@@ -11,8 +11,13 @@ public sealed interface Policy {
     /** No drills at all: the floor. */
     record NoPractice(String name) implements Policy {}
 
-    /** A scheduler that sees answers and times only; each child gets a fresh one. */
-    record Fair(String name, Supplier<Scheduler> scheduler) implements Policy {}
+    /** A scheduler that sees answers and times only, through a memory with these constants. */
+    record Fair(String name, Scheduler scheduler, Parameters constants) implements Policy {
+        /** With the usual constants. */
+        public Fair(String name, Scheduler scheduler) {
+            this(name, scheduler, Parameters.usual());
+        }
+    }
 
     /** A scheduler that sees the true memory: a ceiling. */
     record Oracle(String name, Foresight foresight) implements Policy {}

@@ -3,6 +3,7 @@ package fourfold.simulation;
 import fourfold.facts.Answer;
 import fourfold.facts.Fact;
 import fourfold.facts.Sitting;
+import fourfold.memory.Parameters;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
 import fourfold.progress.Steering;
@@ -25,7 +26,7 @@ public final class SchoolYear {
     private final PlayedDrill play;
     private final Calendar calendar;
     private final long seed;
-    private Progress progress = Progress.blank(Steering.NONE);
+    private Progress progress;
     private Instant now = START;
     private double practisedSeconds;
     private int drills;
@@ -39,6 +40,12 @@ public final class SchoolYear {
      * @param kept takes every answer as it is kept
      */
     public SchoolYear(SimulatedLearner child, Scheduler scheduler, long seed, Consumer<Answer> kept) {
+        this(child, scheduler, Parameters.usual(), seed, kept);
+    }
+
+    /** As above, with other constants of the memory that the scheduler looks at. */
+    SchoolYear(SimulatedLearner child, Scheduler scheduler, Parameters constants, long seed, Consumer<Answer> kept) {
+        this.progress = Progress.blank(Steering.NONE, constants);
         this.child = child;
         this.seed = seed;
         this.play = new PlayedDrill(child, scheduler, kept);

@@ -2,7 +2,9 @@ package fourfold.simulation;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.memory.Parameters;
 import fourfold.scheduling.Scheduler;
 import java.time.Duration;
 import java.time.Instant;
@@ -10,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** Measures one child's year under one policy. */
 final class Year {
@@ -28,10 +31,11 @@ final class Year {
     private final Double[] minutesTo = new Double[TARGETS.length];
     private int drills;
 
-    private Year(SimulatedLearner learner, Scheduler scheduler, boolean practises, long seed) {
+    private Year(SimulatedLearner learner, Policy policy, long seed) {
         child = new Watched(learner);
-        year = new SchoolYear(child, scheduler, seed, answer -> {});
-        this.practises = practises;
+        Parameters constants = policy instanceof Policy.Fair fair ? fair.constants() : Parameters.usual();
+        year = new SchoolYear(child, scheduler(policy, learner), constants, seed, answer -> {});
+        practises = !(policy instanceof Policy.NoPractice);
         Arrays.fill(minutesTo, Outcome.NEVER);
     }
 
@@ -41,15 +45,13 @@ final class Year {
 
     /** The outcome for the child of that kind and seed. */
     static Outcome of(SimulatedLearnerKind kind, Policy policy, long seed) {
-        SimulatedLearner learner = kind.create(seed);
-        boolean practises = !(policy instanceof Policy.NoPractice);
-        return new Year(learner, scheduler(policy, learner), practises, seed).outcome();
+        return new Year(kind.create(seed), policy, seed).outcome();
     }
 
-    /** A fresh scheduler of the policy for that child. */
+    /** The policy's scheduler for that child. */
     static Scheduler scheduler(Policy policy, SimulatedLearner learner) {
         if (policy instanceof Policy.Fair fair) {
-            return fair.scheduler().get();
+            return fair.scheduler();
         }
         if (policy instanceof Policy.Oracle oracle) {
             return new OracleScheduler(learner, oracle.foresight());
@@ -61,12 +63,14 @@ final class Year {
         year.run(SchoolYear.SLOTS, practises, this::look);
         Instant end = practises ? year.now() : SchoolYear.START.plus(Duration.ofDays(7L * Calendar.WEEKS));
         List<Double> kept = PAUSES.stream()
-                .map(days -> shareRight(end.plus(Duration.ofDays(days))))
+                .map(days -> shareRight(end.plus(Duration.ofDays(days)), question -> true))
                 .toList();
+        Instant first = end.plus(Duration.ofDays(PAUSES.get(0)));
         return new Outcome(
                 fluentAt,
                 Arrays.asList(minutesTo),
                 kept,
+                shareRight(first, question -> question.operation() == Operation.DIVIDE),
                 child.success(),
                 drills == 0 ? 0 : (double) child.asked() / drills,
                 child.onLasting());
@@ -97,15 +101,12 @@ final class Year {
         return count;
     }
 
-    private double shareRight(Instant at) {
-        double sum = 0;
-        int count = 0;
-        for (List<Question> family : QUESTIONS) {
-            for (Question question : family) {
-                sum += child.chanceRightWithin(question, at, LIMIT);
-                count++;
-            }
-        }
-        return sum / count;
+    private double shareRight(Instant at, Predicate<Question> which) {
+        return QUESTIONS.stream()
+                .flatMap(List::stream)
+                .filter(which)
+                .mapToDouble(question -> child.chanceRightWithin(question, at, LIMIT))
+                .average()
+                .orElseThrow();
     }
 }

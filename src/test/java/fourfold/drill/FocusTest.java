@@ -90,7 +90,10 @@ class FocusTest {
         for (Family family : shaky) {
             long focused = times(under(new Deed.Focus(family)).drill(8, 99, QUICK), family);
             long without = times(plain, family);
-            assertTrue(focused >= 2 * without && focused > 0, family + " " + focused + " times, else " + without);
+            // Weak facts come back in a drill anyway; in focus they come half as often again, or more.
+            assertTrue(
+                    2 * focused >= 3 * without && focused > without,
+                    family + " " + focused + " times, else " + without);
         }
     }
 

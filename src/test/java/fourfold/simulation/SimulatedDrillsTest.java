@@ -26,7 +26,10 @@ class SimulatedDrillsTest {
     private static final int SLOTS = 24;
 
     static Stream<Policy> policies() {
-        return Policies.all().stream().filter(p -> !(p instanceof Policy.NoPractice));
+        // Without pairs no inverse follows: that is what it is there to measure.
+        return Policies.all().stream()
+                .filter(p -> !(p instanceof Policy.NoPractice))
+                .filter(p -> !p.name().equals("ours-no-pairs"));
     }
 
     private static List<List<Answer>> drills(Policy policy, SimulatedLearnerKind kind, long seed) {
@@ -73,7 +76,7 @@ class SimulatedDrillsTest {
 
     @Test
     void theSameSeedGivesTheSameYear() {
-        Policy policy = new Policy.Fair("gaps", GrowingGaps::new);
+        Policy policy = new Policy.Fair("gaps", new GrowingGaps());
         SimulatedLearnerKind kind = new ActivationKind();
         assertEquals(drills(policy, kind, 5), drills(policy, kind, 5));
         assertNotEquals(drills(policy, kind, 5), drills(policy, kind, 6));
