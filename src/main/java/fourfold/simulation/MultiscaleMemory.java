@@ -11,7 +11,8 @@ final class MultiscaleMemory implements TraceMemory {
     private static final double SLOWEST = 300 * 86_400.0;
 
     private final Numbers numbers;
-    private double[] pools = new double[POOLS];
+    private final double[] timescales;
+    private double[] pools;
     private double last;
     private boolean met;
 
@@ -19,7 +20,14 @@ final class MultiscaleMemory implements TraceMemory {
     record Numbers(double afterFailure, double afterSuccess, double share, double threshold, double noise) {}
 
     MultiscaleMemory(Numbers numbers) {
+        this(numbers, TIMESCALES);
+    }
+
+    /** With pools that fade by a factor e in so many seconds each, the quickest first. */
+    MultiscaleMemory(Numbers numbers, double[] timescales) {
         this.numbers = numbers;
+        this.timescales = timescales;
+        this.pools = new double[timescales.length];
     }
 
     private static double timescale(int i) {
@@ -37,7 +45,7 @@ final class MultiscaleMemory implements TraceMemory {
     }
 
     private double level(int pool, double at) {
-        return pools[pool] * Math.exp(-(at - last) / TIMESCALES[pool]);
+        return pools[pool] * Math.exp(-(at - last) / timescales[pool]);
     }
 
     @Override
@@ -48,7 +56,7 @@ final class MultiscaleMemory implements TraceMemory {
         double sum = 0;
         double shares = 0;
         double share = 1;
-        for (int i = 0; i < POOLS; i++) {
+        for (int i = 0; i < pools.length; i++) {
             sum += share * level(i, at);
             shares += share;
             share *= numbers.share;
@@ -63,7 +71,7 @@ final class MultiscaleMemory implements TraceMemory {
         double sum = 0;
         double shares = 0;
         double share = 1;
-        for (int i = 0; i < POOLS; i++) {
+        for (int i = 0; i < pools.length; i++) {
             double level = level(i, at);
             sum += share * level;
             shares += share;
@@ -76,7 +84,7 @@ final class MultiscaleMemory implements TraceMemory {
 
     @Override
     public TraceMemory copy() {
-        MultiscaleMemory copy = new MultiscaleMemory(numbers);
+        MultiscaleMemory copy = new MultiscaleMemory(numbers, timescales);
         copy.pools = pools.clone();
         copy.last = last;
         copy.met = met;
