@@ -161,13 +161,13 @@ class GuardRailsLawsTest {
     @Test
     void neighbours_are_apart_while_one_of_them_is_shaky_unless_nothing_else_is_left() {
         never(s -> s.close() && s.choice() && !s.owed() && !s.ending() && !s.handful());
-        // Measured with twelve families and more: close 1.9 %, nearly all owed inverses, never for want of a choice.
+        // Measured with twelve families and more: close 2.0 %, all of them owed inverses, never for want of a choice.
         Predicate<Onlooker.Seen> some = s -> s.families() >= Opening.HANDFUL;
         double any = share(some, Onlooker.Seen::close);
         double forWant = share(some, s -> s.close() && !s.choice());
         assertTrue(any < 0.025 && forWant < 0.001, any + " close, " + forWant + " for want of a choice");
-        // Measured with fewer, where nearly all are neighbours of each other: 11 % for want of a choice, 22 % with two
-        // other seeds.
+        // Measured with fewer, where nearly all are neighbours of each other: 12 % for want of a choice; it was 22 %
+        // with two other seeds.
         double few = share(some.negate(), s -> s.close() && !s.choice() && !s.owed() && !s.handful());
         assertTrue(few < 0.3, few + " close for want of a choice");
     }
@@ -222,6 +222,7 @@ class GuardRailsLawsTest {
                 .anyMatch(question -> question.family().equals(family));
     }
 
+    /** Measured: 88 % for forgetful children, 91 to 95 % for the other kinds. */
     @Test
     void every_kind_of_child_is_mostly_right() {
         for (SimulatedLearnerKind kind : SimulatedLearnerKind.all()) {
@@ -245,7 +246,7 @@ class GuardRailsLawsTest {
     @Test
     void a_trace_that_rests_is_not_asked_while_another_is_due() {
         never(s -> s.rests() && s.othersDue() && s.turns() >= 2 && !s.owed() && !s.ending());
-        // Measured: 5.7 % of all turns come early: 0.2 % sure facts, 1.6 % inverses, 3.9 % when nothing was due.
+        // Measured: 5.5 % of all turns come early: 0.2 % sure facts, 1.8 % inverses, 3.5 % when nothing was due.
         double early = share(s -> true, Onlooker.Seen::rests);
         assertTrue(early < 0.08, early + " asked while they rest");
     }

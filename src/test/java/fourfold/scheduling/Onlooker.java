@@ -27,7 +27,7 @@ final class Onlooker implements Scheduler {
     static final int EASY_START = 8;
 
     private static final long LONGEST_GAP = 30;
-    private static final Duration LONGEST = Duration.ofDays(LONGEST_GAP);
+    private static final long LONGEST_GAP_OF_LASTING = 60;
 
     private final Scheduler policy;
     private final List<Seen> seen = new ArrayList<>();
@@ -207,9 +207,13 @@ final class Onlooker implements Scheduler {
             return (!product || inverseCanFollow) && !close(family);
         }
 
+        private static long longestGap(Standing standing) {
+            return standing.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
+        }
+
         private boolean rests(Trace trace) {
             Standing standing = progress.standing(trace);
-            long bridged = Math.min(LONGEST_GAP, standing.bridged(quick.dividedBy(2)));
+            long bridged = Math.min(longestGap(standing), standing.bridged(quick.dividedBy(2)));
             return bridged > 0 && progress.localDay(at) - standing.lastDay().orElseThrow() < bridged;
         }
 
@@ -221,9 +225,10 @@ final class Onlooker implements Scheduler {
             Instant next = drill.sitting().startedAt().plus(rules.nextDrill());
             boolean weak = progress.memory().activation(trace.index(), next.toEpochMilli())
                     < progress.memory().activationFor(rules.target());
-            boolean longAgo = progress.standing(trace)
-                    .lastAsked()
-                    .map(last -> Duration.between(last, at).compareTo(LONGEST) >= 0)
+            Standing standing = progress.standing(trace);
+            Duration longest = Duration.ofDays(longestGap(standing));
+            boolean longAgo = standing.lastAsked()
+                    .map(last -> Duration.between(last, at).compareTo(longest) >= 0)
                     .orElse(false);
             return weak || longAgo;
         }
