@@ -63,9 +63,8 @@ final class SimulateCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         List<Result> results = run(benchmark());
         BenchmarkTable table = new BenchmarkTable(results);
-        app.world()
-                .out()
-                .print(app.world().unicode() ? table.text() : table.text().replace("±", "+-"));
+        String told = table.text() + table.differences("ours");
+        app.world().out().print(app.world().unicode() ? told : told.replace("±", "+-"));
         if (csv != null) {
             Files.writeString(csv, table.csv(), StandardCharsets.UTF_8);
         }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * The benchmark's results as text and as CSV (RFC 4180). Each cell is a mean over children with its standard error; the
@@ -96,7 +97,7 @@ public final class BenchmarkTable {
 
     /** As text with columns in line. */
     public String text() {
-        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%-13s%-13s", "policy", "children"));
+        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%-16s%-13s", "policy", "children"));
         for (Measure m : Measure.values()) {
             text.append(String.format(Locale.ROOT, "%13s", m.heading()));
         }
@@ -110,8 +111,39 @@ public final class BenchmarkTable {
         return text.toString();
     }
 
+    /**
+     * How far one policy is from each of the others on the same children, as text: mean differences, paired by child, with
+     * their standard errors. Empty if the policy is not in the table or stands alone in it.
+     */
+    public String differences(String policy) {
+        if (!policies.contains(policy) || policies.size() < 2) {
+            return "";
+        }
+        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "%-29s", policy + " minus"));
+        for (Measure m : Measure.values()) {
+            text.append(String.format(Locale.ROOT, "%13s", m.heading()));
+        }
+        text.append('\n');
+        for (String other : policies) {
+            for (String kind : other.equals(policy) ? List.<String>of() : rows()) {
+                text.append(String.format(Locale.ROOT, "%-16s%-13s", other, kind));
+                for (Measure m : Measure.values()) {
+                    Cell c =
+                            kind.equals(OVER_KINDS) ? difference(policy, other, m) : difference(kind, policy, other, m);
+                    text.append(String.format(Locale.ROOT, "%13s", m.shown(c.mean()) + "±" + m.shown(c.error())));
+                }
+                text.append('\n');
+            }
+        }
+        return text.toString();
+    }
+
+    private List<String> rows() {
+        return Stream.concat(kinds.stream(), Stream.of(OVER_KINDS)).toList();
+    }
+
     private void line(StringBuilder text, String policy, String kind) {
-        text.append(String.format(Locale.ROOT, "%-13s%-13s", policy, kind));
+        text.append(String.format(Locale.ROOT, "%-16s%-13s", policy, kind));
         for (Measure m : Measure.values()) {
             Cell c = kind.equals(OVER_KINDS) ? overKinds(policy, m) : cell(kind, policy, m);
             text.append(String.format(Locale.ROOT, "%13s", m.shown(c.mean()) + "±" + m.shown(c.error())));

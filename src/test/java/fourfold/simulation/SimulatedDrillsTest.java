@@ -152,4 +152,28 @@ class SimulatedDrillsTest {
                                 > table.overKinds("none", Measure.KEPT_60).mean() + 0.4,
                         table::text));
     }
+
+    @Test
+    void differencesArePairedByChild() {
+        List<Benchmark.Result> results = new java.util.ArrayList<>();
+        for (int child = 0; child < 4; child++) {
+            // One policy is two families ahead on every child, however different the children are.
+            results.add(result("ours", child, 10.0 * child + 2));
+            results.add(result("boxes", child, 10.0 * child));
+        }
+        BenchmarkTable table = new BenchmarkTable(results);
+        assertEquals(new BenchmarkTable.Cell(2, 0), table.difference("kind", "ours", "boxes", Measure.WEEK_12));
+        assertTrue(table.cell("kind", "ours", Measure.WEEK_12).error() > 5, table::text);
+        assertTrue(table.differences("ours").contains("2.0±0.0"), table.differences("ours"));
+        assertEquals("", table.differences("none"));
+    }
+
+    private static Benchmark.Result result(String policy, long seed, double families) {
+        List<Integer> fluent = List.of(0, (int) families, 0, 0);
+        return new Benchmark.Result(
+                "kind",
+                policy,
+                seed,
+                new Outcome(fluent, List.of(1.0, 1.0, 1.0), List.of(0.5, 0.5), 0.5, 0.9, 90, 0.1));
+    }
 }
