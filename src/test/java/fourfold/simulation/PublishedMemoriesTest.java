@@ -26,9 +26,8 @@ class PublishedMemoriesTest {
 
     // The predictive performance equation: Walsh, Gluck, Gunzelmann, Jastrzembski and Krusmark 2018, Cognitive Science
     // 42, 644-691. Weights, ages and decay are the paper's; M, the logistic form, x = 0.6 and c = 0.1 are from memory.
-    // The values below were worked out apart from this program from the paper's equations with numbers of our own: b
-    // .04, m .08,
-    // threshold .6, noise .1.
+    // The values below were worked out apart from this program from the paper's equations, with numbers of our own:
+    // b .04, m .08, threshold .6, noise .1.
 
     private static final PredictiveMemory.Numbers PREDICTIVE = new PredictiveMemory.Numbers(0.1, 0.04, 0.08, 0.6, 0.1);
 
