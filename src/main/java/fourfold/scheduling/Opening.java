@@ -6,6 +6,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.progress.Steering;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -118,9 +119,19 @@ final class Opening {
         }
         int most = Math.min(rules.mostNew(), here.progress.steering().settings().newInDrill());
         return waiting <= rules.mostWaiting()
-                && (weak <= rules.mostWeak() || here.leastAsked() >= LONGEST_WAIT)
+                && (weak <= rules.mostWeak() || here.leastAsked() >= LONGEST_WAIT || isWished())
                 && here.shaky() < rules.mostShaky()
                 && paced(most);
+    }
+
+    /** Whether the parent asked for the family that comes next: by a focus, or by opening its table by hand. */
+    private boolean isWished() {
+        Steering steering = here.progress.steering();
+        return here.progress
+                .nextNew()
+                .filter(f -> steering.focused().contains(f)
+                        || steering.opened().stream().anyMatch(f::contains))
+                .isPresent();
     }
 
     /** Whether fewer than so many families were taught in this drill, and the last of them long enough ago. */

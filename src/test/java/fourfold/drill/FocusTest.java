@@ -112,6 +112,26 @@ class FocusTest {
     }
 
     @Test
+    void aTableOpenedByHandNeedNotWaitUntilWeakFactsAreFirm() {
+        // Slow answers leave every fact weak: by itself no new family joins any more.
+        for (int day = 0; day < 20; day++) {
+            log.addAll(under().drill(8, day, SLOW));
+            now = now.plus(Duration.ofDays(1));
+        }
+        assertEquals(0, newIn(under()));
+        assertTrue(newIn(under(new Deed.OpenTable(9))) > 0);
+    }
+
+    /** How many families are met for the first time in the next drill. */
+    private static long newIn(Player player) {
+        Progress before = player.progress();
+        player.drill(8, 99, SLOW);
+        return Families.all().stream()
+                .filter(f -> !before.isMet(f) && player.progress().isMet(f))
+                .count();
+    }
+
+    @Test
     void theFocusEndsByItselfWhenTheFamilyIsFluent() {
         aWeek();
         Family family = Families.all().stream()
