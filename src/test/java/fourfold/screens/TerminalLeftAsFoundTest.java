@@ -149,8 +149,8 @@ class TerminalLeftAsFoundTest {
             shell.type("echo after:$(stty -g).\n");
             assertEquals(before, shell.awaitMatch("after:([0-9a-f:]+)\\."));
             assertEquals(Set.of(), shell.look(ScreenModel::unknown));
-            // A shell that has not asked after the ended job yet would not leave.
-            shell.type("wait; exit\n");
+            // A shell that has not asked after the ended job yet would not leave the first time it is told to.
+            shell.type("wait; exit\nexit\n");
             shell.exitCode();
         }
     }
