@@ -39,6 +39,7 @@ final class Ledger {
     double known = USUAL_KNOWN;
     private double knownAll = USUAL_KNOWN;
     private int probes = USUAL_PROBES;
+    private double hands;
     private double clock;
     private long millis;
     private boolean started;
@@ -51,6 +52,7 @@ final class Ledger {
         this.pace = Pace.usual(parameters);
         this.strengths = new double[parameters.rates()];
         this.likelihoods = new double[parameters.rates()];
+        this.hands = MotorTime.USUAL_FIRST_KEY / 1000;
     }
 
     Ledger(Ledger other) {
@@ -62,6 +64,7 @@ final class Ledger {
         this.known = other.known;
         this.knownAll = other.knownAll;
         this.probes = other.probes;
+        this.hands = other.hands;
         this.clock = other.clock;
         this.millis = other.millis;
         this.started = other.started;
@@ -100,6 +103,11 @@ final class Ledger {
         return traces[trace].presentations() == 0 ? knownAll : 0;
     }
 
+    /** Seconds of thinking that fit into the child's limit when the hands have had their time; at least half of it. */
+    double secondsToThink() {
+        return Math.max(parameters.limit() / 2, parameters.limit() - hands);
+    }
+
     TraceState trace(int trace) {
         return traces[trace];
     }
@@ -123,6 +131,7 @@ final class Ledger {
         double before = strength(index, clock);
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
+            hands = motor.firstKeyMillis(answer.surface()) / 1000;
             judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
@@ -156,7 +165,8 @@ final class Ledger {
             return;
         }
         double thinking = Math.max(parameters.leastThinking(), seconds);
-        boolean recalled = right && thinking <= parameters.limit();
+        double enough = secondsToThink();
+        boolean recalled = right && thinking <= enough;
         TraceState trace = traces[index];
         if (answer.purpose() == Purpose.AGAIN && !trace.lastRight() && millis - trace.askedAt() < ANEW_MILLIS) {
             rightAgain += AGAIN_STEP * ((right ? 1 : 0) - rightAgain);
@@ -167,10 +177,10 @@ final class Ledger {
         }
         Forecast forecast = new Forecast(strength, trace.isFresh(), 0, pace, parameters);
         if (trace.isFresh() && trace.presentations() > 0) {
-            pace = pace.afterFresh(forecast.plainChanceWithin(parameters.limit()), recalled);
+            pace = pace.afterFresh(forecast.plainChanceWithin(enough), recalled);
         }
         if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
-            pace = pace.afterOutcome(forecast.plainChanceWithin(parameters.limit()), recalled, parameters);
+            pace = pace.afterOutcome(forecast.plainChanceWithin(enough), recalled, parameters);
         }
         if (trace.presentations() == 0 && recalled) {
             trace.bringAlong(strengths);

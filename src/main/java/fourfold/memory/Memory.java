@@ -103,23 +103,38 @@ public final class Memory {
     }
 
     /**
-     * The activation at which an answer is right within the child's limit with that chance.
+     * The activation at which an answer is right within the child's limit, hands included, with that chance.
      *
      * @param chance above 0 and below 1; the result is between −8 and 4, whatever the chance
      */
     public double activationFor(double chance) {
+        double enough = ledger.secondsToThink();
         double low = -8;
         double high = 4;
         while (high - low > 0.002) {
             double middle = (low + high) / 2;
             Forecast forecast = new Forecast(Math.exp(middle), false, 0, ledger.pace, ledger.parameters);
-            if (forecast.chanceRightWithin(ledger.parameters.limit()) < chance) {
+            if (forecast.chanceRightWithin(enough) < chance) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return high;
+    }
+
+    /**
+     * The chance that an answer asked at that moment is right and within the child's limit, hands included.
+     *
+     * @param atMillis milliseconds since 1970
+     */
+    public double chanceQuick(int trace, long atMillis) {
+        return forecast(trace, atMillis).chanceRightWithin(ledger.secondsToThink());
+    }
+
+    /** What the hands leave of the child's limit for thinking: at least half of it. */
+    public Duration timeToThink() {
+        return Duration.ofNanos(Math.round(ledger.secondsToThink() * 1e9));
     }
 
     /** How often the child is right when a missed fact is asked again in the same drill, 0 to 1, lately. */
@@ -185,7 +200,7 @@ public final class Memory {
                             ledger.unmetChance(trace),
                             ledger.pace,
                             ledger.parameters)
-                    .chanceRightWithin(ledger.parameters.limit());
+                    .chanceRightWithin(ledger.secondsToThink());
         }
 
         /** The memory so far; taking more answers afterwards does not change it. */

@@ -42,6 +42,7 @@ public final class MotorTime {
     /** What is taken for Enter after the first key, and for each further digit: 300 ms. Our own choice. */
     static final double USUAL_NEXT_KEY = 300;
 
+    private static final int USUAL_ANSWER = 42;
     private static final int DIGITS = 3;
     private static final MotorTime UNKNOWN = new MotorTime(blankCells());
 
@@ -111,6 +112,11 @@ public final class MotorTime {
     /** The time from a number's paint to its first digit that is taken for the hands' own. */
     public Duration firstKey(int expected, Surface surface) {
         return Duration.ofMillis(Math.round(firstKeys[cell(expected, surface)]));
+    }
+
+    /** The same for a number of two digits, as most answers are, in milliseconds. */
+    double firstKeyMillis(Surface surface) {
+        return firstKeys[cell(USUAL_ANSWER, surface)];
     }
 
     /** The time from a number's paint to Enter that is taken for the hands' own. */

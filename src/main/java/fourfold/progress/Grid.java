@@ -65,9 +65,8 @@ public record Grid(List<Cell> cells) {
     }
 
     private static boolean fades(Progress progress, Family family, Instant next) {
-        Duration limit = progress.steering().settings().quick();
-        return family.traces().stream()
-                .anyMatch(t -> progress.memory().forecast(t, next).chanceRightWithin(limit) < TARGET);
+        long then = next.toEpochMilli();
+        return family.traces().stream().anyMatch(t -> progress.memory().chanceQuick(t.index(), then) < TARGET);
     }
 
     /**

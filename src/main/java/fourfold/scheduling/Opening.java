@@ -28,12 +28,6 @@ final class Opening {
      */
     private static final double WORTH_ASKING = 0.1;
 
-    /**
-     * When every fact met so far was asked so often, a new family joins though many are weak: no child waits for ever. Our
-     * own choice; with four drills a week it is about a month.
-     */
-    private static final int LONGEST_WAIT = 16;
-
     private final Situation here;
     private final Rules rules;
 
@@ -119,7 +113,7 @@ final class Opening {
         }
         int most = Math.min(rules.mostNew(), here.progress.steering().settings().newInDrill());
         return waiting <= rules.mostWaiting()
-                && (weak <= rules.mostWeak() || here.leastAsked() >= LONGEST_WAIT || isWished())
+                && (weak <= rules.mostWeak() || here.leastAsked() >= rules.longestWait() || isWished())
                 && here.shaky() < rules.mostShaky()
                 && paced(most);
     }

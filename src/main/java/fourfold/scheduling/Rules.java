@@ -16,6 +16,8 @@ import java.time.Duration;
  * @param mostWaiting no new family while more traces are due
  * @param mostWeak no new family while more traces are weak; with fewer, the weak ones are asked again in the same drill.
  *     What was begun is made firm before more is begun: this mattered more than any order of questions
+ * @param longestWait when every fact met was asked so often from memory, a new family joins though many are weak: no
+ *     child waits for ever
  * @param mostShaky no new family while so many families are below accurate
  * @param againAfter others asked before a missed fact comes back, for a child who is usually right then
  * @param againSoon the same for a child who usually is not
@@ -36,6 +38,7 @@ public record Rules(
         int mostNew,
         int mostWaiting,
         int mostWeak,
+        int longestWait,
         int mostShaky,
         int againAfter,
         int againSoon,
@@ -47,14 +50,15 @@ public record Rules(
         boolean probes,
         boolean growing) {
     private static final Rules USUAL = new Rules(
-            0.97,
-            0.95,
+            0.98,
+            0.93,
             Duration.ofHours(40),
             Duration.ofDays(20),
-            Duration.ofSeconds(150),
-            2,
-            15,
+            Duration.ofSeconds(90),
+            4,
+            30,
             60,
+            12,
             8,
             8,
             3,
@@ -96,6 +100,7 @@ public record Rules(
                 most,
                 waiting,
                 weak,
+                longestWait,
                 shaky,
                 againAfter,
                 againSoon,

@@ -36,7 +36,6 @@ final class Worth {
     private final long later;
     private final double enough;
     private final double firm;
-    private final Duration quick;
     private final Duration sure;
     private final boolean gentle;
     private final double[] activationNext;
@@ -53,8 +52,7 @@ final class Worth {
         this.enough = memory.activationFor(rules.target());
         this.firm = memory.activationFor(rules.firm());
         this.weak = countWeak();
-        this.quick = here.progress.steering().settings().quick();
-        this.sure = Duration.ofMillis(quick.toMillis() / 2);
+        this.sure = here.progress.steering().settings().quick().dividedBy(2);
         this.gentle = isTimeToBeGentle();
     }
 
@@ -84,7 +82,7 @@ final class Worth {
 
     /** The chance of a right answer within the child's limit now. */
     double chanceNow(int trace) {
-        return memory.forecast(trace, here.now).chanceRightWithin(quick);
+        return memory.chanceQuick(trace, here.now);
     }
 
     /** Whether the trace would not be quick enough at the next drill, and has rested as long as it should. */

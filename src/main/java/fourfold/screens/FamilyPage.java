@@ -125,9 +125,8 @@ final class FamilyPage implements Page {
         }
         List<String> chances = new ArrayList<>();
         for (int days : DAYS_AHEAD) {
-            double chance = progress.memory()
-                    .forecast(trace, moments.now().plus(Duration.ofDays(days)))
-                    .chanceRightWithin(progress.steering().settings().quick());
+            long then = moments.now().plus(Duration.ofDays(days)).toEpochMilli();
+            double chance = progress.memory().chanceQuick(trace.index(), then);
             chances.add(String.format(Locale.ROOT, "%3d", Math.round(100 * chance)));
         }
         return String.join(" ", chances) + " %";

@@ -72,7 +72,10 @@ final class FittedLearner implements SimulatedLearner {
 
     @Override
     public double chanceRightWithin(Question question, Instant at, Duration limit) {
-        return memory.forecast(question.traceIndex(), at.toEpochMilli()).chanceRightWithin(limit);
+        Duration toThink = limit.minus(motor.firstKey(question.expected(), Surface.TERMINAL));
+        Duration half = limit.dividedBy(2);
+        return memory.forecast(question.traceIndex(), at.toEpochMilli())
+                .chanceRightWithin(toThink.compareTo(half) < 0 ? half : toThink);
     }
 
     @Override

@@ -35,9 +35,13 @@ class LastingGainLawsTest {
     private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
 
     private static Player.Child child(double right, long seed) {
+        return child(right, 5000, seed);
+    }
+
+    private static Player.Child child(double right, long slowest, long seed) {
         SplittableRandom dice = new SplittableRandom(seed);
         return (prompt, purpose, position) -> {
-            long millis = dice.nextLong(900, 5000);
+            long millis = dice.nextLong(900, slowest);
             double luck = dice.nextDouble();
             if (!purpose.isFromMemory() || luck < right) {
                 return new Player.Reply(Integer.toString(prompt.expected()), millis);
@@ -49,9 +53,13 @@ class LastingGainLawsTest {
     }
 
     private static Player days(Steering steering, int count, double right, long seed) {
+        return days(steering, count, right, 5000, seed);
+    }
+
+    private static Player days(Steering steering, int count, double right, long slowest, long seed) {
         Player player = new Player(new LastingGain(), Progress.blank(steering), START);
         for (int day = 0; day < count; day++) {
-            player.drill(8, seed + day, child(right, seed * 31 + day));
+            player.drill(8, seed + day, child(right, slowest, seed * 31 + day));
             player.rest(Duration.ofDays(day % 4 == 3 ? 4 : 1));
         }
         return player;
@@ -170,11 +178,22 @@ class LastingGainLawsTest {
     }
 
     @Test
-    void a_child_who_is_always_right_meets_all_families_and_one_who_never_is_meets_few() {
-        assertFalse(days(Steering.NONE, 60, 1.0, 5).progress().nextNew().isPresent());
+    void a_child_who_is_right_and_quick_meets_all_families_and_one_who_seldom_is_right_meets_few() {
+        assertFalse(days(Steering.NONE, 60, 1.0, 2500, 5).progress().nextNew().isPresent());
         Progress struggling = days(Steering.NONE, 10, 0.3, 5).progress();
         long met = Families.all().stream().filter(struggling::isMet).count();
         assertTrue(met <= 15, met + " families met");
+    }
+
+    @Test
+    void a_child_who_is_right_but_slow_goes_on_meeting_families() {
+        long early = met(days(Steering.NONE, 40, 1.0, 9000, 5));
+        long later = met(days(Steering.NONE, 80, 1.0, 9000, 5));
+        assertTrue(later > early || later == Families.COUNT, early + " families, then " + later);
+    }
+
+    private static long met(Player player) {
+        return Families.all().stream().filter(player.progress()::isMet).count();
     }
 
     @Test

@@ -17,8 +17,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
- * Guards against forecasts that sound sure and are not. On each kind of simulated child the forecast of "right within 3 s
- * of thinking" must have a lower log loss than three references: the child's running mean, the share of the trace's last
+ * Guards against forecasts that sound sure and are not. On each kind of simulated child the forecast of "right within 3 s,
+ * hands included" must have a lower log loss than three references: the child's running mean, the share of the trace's last
  * five answers, and a half-life rule (p = 2^(−Δ/h), after Settles and Meeder 2016, Proc. 54th ACL, 1848–1858; its weights
  * are our own, tried by hand on other children).
  */
@@ -72,12 +72,15 @@ class CalibrationTest {
         References references = new References();
         int answers = 0;
         for (Answer answer : log) {
+            MotorTime hands = motor;
             if (answer.purpose().isFromMemory()) {
                 Question question = answer.question().orElseThrow();
                 long at = answer.askedAt().toEpochMilli();
                 boolean hit = answer.isCorrect()
-                        && motor.thinking(answer)
-                                .filter(t -> t.toMillis() <= LIMIT_MILLIS)
+                        && hands.thinking(answer)
+                                .filter(t -> t.plus(hands.firstKey(42, answer.surface()))
+                                                .toMillis()
+                                        <= LIMIT_MILLIS)
                                 .isPresent();
                 double forecast = memory.chance(question.traceIndex(), at);
                 double[] chances = references.chances(question.traceIndex(), at, forecast);
