@@ -65,15 +65,7 @@ public final class Forecast {
 
     /** The chance before the child's own record corrects it. */
     double plainChanceWithin(double limitSeconds) {
-        double logLimit = Math.log(limitSeconds);
-        double recalled = chanceRecalled();
-        double workedOut =
-                Equations.normalBelow((logLimit - Math.log(parameters.workingOut())) / parameters.workingSpread());
-        // Whoever would recall more slowly than work it out, works it out; without this the chance could rise with
-        // time.
-        double inTime = Math.max(
-                workedOut, recalled == 0 ? 0 : Equations.normalBelow((logLimit - logMedian()) / parameters.spread()));
-        return recalled * (1 - parameters.slips()) * inTime + (1 - recalled) * parameters.workedOut() * workedOut;
+        return new Recall(limitSeconds, pace, parameters).chance(activation);
     }
 
     private double logMedian() {

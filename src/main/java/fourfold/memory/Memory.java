@@ -108,19 +108,9 @@ public final class Memory {
      * @param chance above 0 and below 1; the result is between −8 and 4, whatever the chance
      */
     public double activationFor(double chance) {
-        double enough = ledger.secondsToThink();
-        double low = -8;
-        double high = 4;
-        while (high - low > 0.002) {
-            double middle = (low + high) / 2;
-            Forecast forecast = new Forecast(Math.exp(middle), false, 0, ledger.pace, ledger.parameters);
-            if (forecast.chanceRightWithin(enough) < chance) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return high;
+        // The correction rises with the plain chance, so it is undone once and not in every step.
+        double plain = ledger.pace.uncorrected(chance);
+        return new Recall(ledger.secondsToThink(), ledger.pace, ledger.parameters).activationFor(plain);
     }
 
     /**

@@ -61,6 +61,15 @@ record Pace(double level, double weight, double offset, double slope, double fre
         return Equations.logistic(offset + slope * logOdds(chance) + (isFresh ? fresh : 0));
     }
 
+    /** The plain chance that is corrected to this one; below 0 or above 1 where no chance is. */
+    double uncorrected(double chance) {
+        double x = (Math.log(chance / (1 - chance)) - offset) / slope;
+        if (Math.abs(x) > MOST_LOG_ODDS) {
+            return x < 0 ? -1 : 2;
+        }
+        return Equations.logistic(x);
+    }
+
     private static double logOdds(double chance) {
         double x = Math.log(chance / (1 - chance));
         return Math.max(-MOST_LOG_ODDS, Math.min(MOST_LOG_ODDS, x));

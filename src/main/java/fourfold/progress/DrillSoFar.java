@@ -1,11 +1,13 @@
 package fourfold.progress;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -15,18 +17,31 @@ import java.util.Optional;
  * so nothing is copied.
  */
 public final class DrillSoFar {
+    private static final int TRACE = 0xff;
+    private static final int RIGHT = 0x100;
+    private static final int IN_VIEW = 0x200;
+    private static final int NO_QUESTION = -1;
+
     private final Sitting sitting;
     private final Duration paused;
     private final int size;
     private final int turns;
     private final Optional<DrillSoFar> before;
     private final Optional<Answer> last;
+    /** What each answer was, oldest first; a later drill has a copy of its own. */
+    private final int[] codes;
 
     private DrillSoFar(
-            Sitting sitting, Duration paused, int size, int turns, Optional<DrillSoFar> before, Optional<Answer> last) {
+            Sitting sitting,
+            Duration paused,
+            int turns,
+            Optional<DrillSoFar> before,
+            Optional<Answer> last,
+            int[] codes) {
         this.sitting = sitting;
         this.paused = paused;
-        this.size = size;
+        this.size = codes.length;
+        this.codes = codes;
         this.turns = turns;
         this.before = before;
         this.last = last;
@@ -34,23 +49,25 @@ public final class DrillSoFar {
 
     /** A drill that has only begun. */
     public static DrillSoFar begun(Sitting sitting) {
-        return new DrillSoFar(sitting, Duration.ZERO, 0, 0, Optional.empty(), Optional.empty());
+        return new DrillSoFar(sitting, Duration.ZERO, 0, Optional.empty(), Optional.empty(), new int[0]);
     }
 
     /** With one more answer. */
     public DrillSoFar after(Answer answer) {
+        int[] more = Arrays.copyOf(codes, size + 1);
+        more[size] = code(answer);
         return new DrillSoFar(
                 sitting,
                 paused,
-                size + 1,
                 turns + (answer.purpose().isFromMemory() ? 1 : 0),
                 Optional.of(this),
-                Optional.of(answer));
+                Optional.of(answer),
+                more);
     }
 
     /** With so much more time spent in pauses. */
     public DrillSoFar pausedFor(Duration more) {
-        return new DrillSoFar(sitting, paused.plus(more), size, turns, before, last);
+        return new DrillSoFar(sitting, paused.plus(more), turns, before, last, codes);
     }
 
     /** The drill as the log knows it. */
@@ -95,6 +112,29 @@ public final class DrillSoFar {
     /** The newest answer. */
     public Optional<Answer> last() {
         return last;
+    }
+
+    private static int code(Answer answer) {
+        return answer.question()
+                .map(q -> q.traceIndex()
+                        | (answer.isCorrect() ? RIGHT : 0)
+                        | (answer.purpose() == Purpose.INTRODUCE ? IN_VIEW : 0))
+                .orElse(NO_QUESTION);
+    }
+
+    /** The index of the trace the answer drew on, counted from 0, the oldest; −1 for a number that was copied. */
+    public int traceAt(int place) {
+        return codes[place] == NO_QUESTION ? NO_QUESTION : codes[place] & TRACE;
+    }
+
+    /** Whether the answer at that place was right; false for a number that was copied. */
+    public boolean wasRightAt(int place) {
+        return codes[place] != NO_QUESTION && (codes[place] & RIGHT) != 0;
+    }
+
+    /** Whether the answer at that place was typed with the right one in view. */
+    public boolean wasInViewAt(int place) {
+        return codes[place] != NO_QUESTION && (codes[place] & IN_VIEW) != 0;
     }
 
     /** The last question asked from memory. */

@@ -222,7 +222,12 @@ public final class Progress {
 
     /** Whether any of the family's facts was met here (since it was last begun again). */
     public boolean isMet(Family family) {
-        return family.traces().stream().anyMatch(t -> standing(t).isMet());
+        for (Trace trace : family.traces()) {
+            if (standing(trace).isMet()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The family's level: that of its weakest trace; new only if none of its traces was met. */
@@ -265,9 +270,12 @@ public final class Progress {
 
     /** The local day at an instant, by the zone of the drill that is going on or of the last answer, or by UTC. */
     public long localDay(Instant at) {
-        int minutes = drill.map(d -> d.sitting().zoneOffsetMinutes())
-                .or(() -> lastAnswer.map(Answer::zoneOffsetMinutes))
-                .orElse(0);
+        int minutes = 0;
+        if (drill.isPresent()) {
+            minutes = drill.get().sitting().zoneOffsetMinutes();
+        } else if (lastAnswer.isPresent()) {
+            minutes = lastAnswer.get().zoneOffsetMinutes();
+        }
         return Math.floorDiv(at.getEpochSecond() + minutes * 60L, 86_400L);
     }
 }

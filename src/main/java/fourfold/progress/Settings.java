@@ -2,6 +2,7 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,9 @@ public record Settings(Map<Setting, String> chosen) {
                         + ", not " + choice.getValue());
             }
         }
-        chosen = Map.copyOf(chosen);
+        Map<Setting, String> copy = new EnumMap<>(Setting.class);
+        copy.putAll(chosen);
+        chosen = Collections.unmodifiableMap(copy);
     }
 
     /**

@@ -137,6 +137,11 @@ public final class Standing {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay);
     }
 
+    /** As {@link #lastDay}, with another day in place of none: no object is made. */
+    public long lastDayOr(long other) {
+        return asked == 0 ? other : lastDay;
+    }
+
     /**
      * The local day on which it should be asked next by plainly growing gaps: 1, 2, 4, 8, 16, 30 days after the last
      * day, one step further for each day that began right, back to the first after an error. Empty if never asked.

@@ -3,7 +3,6 @@ package fourfold.scheduling;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
@@ -41,43 +40,51 @@ final class Asked {
         turns = drill.turns();
         boolean[] inverseSeen = new boolean[Families.COUNT];
         int ago = 0;
-        for (Answer answer : drill.newestFirst()) {
-            Optional<Question> asked = answer.question();
-            if (asked.isEmpty()) {
+        for (int place = drill.size() - 1; place >= 0; place--) {
+            int trace = drill.traceAt(place);
+            if (trace < 0) {
                 continue;
             }
-            Question question = asked.get();
-            int family = Situation.familyOf(question.traceIndex());
-            Family its = Families.at(family);
-            if (answer.purpose() == Purpose.INTRODUCE) {
-                noteInView(question, ago);
+            int family = Situation.familyOf(trace);
+            if (drill.wasInViewAt(place)) {
+                noteInView(family, ago);
                 continue;
             }
             ago++;
-            if (ago <= LOOKED_BACK) {
-                recent.add(question);
-                recentFamilies.add(its);
-            }
-            int trace = question.traceIndex();
-            right += answer.isCorrect() ? 1 : 0;
+            boolean correct = drill.wasRightAt(place);
+            right += correct ? 1 : 0;
             if (traceAgo[trace] == NEVER) {
                 traceAgo[trace] = ago;
-                lastRight[trace] = answer.isCorrect();
+                lastRight[trace] = correct;
             }
             familyAgo[family] = Math.min(familyAgo[family], ago);
             timesAsked[trace]++;
-            errors[trace] += answer.isCorrect() ? 0 : 1;
-            if (question.operation() == Operation.DIVIDE) {
+            errors[trace] += correct ? 0 : 1;
+            if (!Situation.isProduct(trace)) {
                 inverseSeen[family] = true;
             } else if (!inverseSeen[family]) {
                 // The latest product without a division after it: its inverse is owed since then.
                 owedSince[family] = Math.min(owedSince[family], ago);
             }
         }
+        noteRecent(drill);
     }
 
-    private void noteInView(Question question, int ago) {
-        int family = Situation.familyOf(question.traceIndex());
+    private void noteRecent(DrillSoFar drill) {
+        for (Answer answer : drill.newestFirst()) {
+            Optional<Question> asked = answer.question();
+            if (recent.size() == LOOKED_BACK) {
+                return;
+            }
+            if (asked.isPresent() && answer.purpose() != Purpose.INTRODUCE) {
+                recent.add(asked.get());
+                recentFamilies.add(
+                        Families.at(Situation.familyOf(asked.get().traceIndex())));
+            }
+        }
+    }
+
+    private void noteInView(int family, int ago) {
         introducedAgo[family] = Math.min(introducedAgo[family], ago);
         if (!introduced.contains(Families.at(family))) {
             introduced.add(Families.at(family));

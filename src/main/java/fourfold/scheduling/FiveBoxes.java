@@ -66,7 +66,7 @@ public final class FiveBoxes implements Scheduler {
     /** Days until the trace's box comes up: 1, 2, 4, 8 or 16. */
     private static long gap(Situation here, int trace) {
         Standing standing = here.progress.standing(trace);
-        long last = standing.lastDay().orElse(0L);
+        long last = standing.lastDayOr(0);
         return Math.min(LONGEST, standing.dueDay().map(due -> due - last).orElse(1L));
     }
 }

@@ -113,14 +113,17 @@ final class Opening {
         }
         int most = Math.min(rules.mostNew(), here.progress.steering().settings().newInDrill());
         return waiting <= rules.mostWaiting()
-                && (weak <= rules.mostWeak() || here.leastAsked() >= rules.longestWait() || isWished())
                 && here.shaky() < rules.mostShaky()
-                && paced(most);
+                && paced(most)
+                && (weak <= rules.mostWeak() || here.leastAsked() >= rules.longestWait() || isWished());
     }
 
     /** Whether the parent asked for the family that comes next: by a focus, or by opening its table by hand. */
     private boolean isWished() {
         Steering steering = here.progress.steering();
+        if (steering.focused().isEmpty() && steering.opened().isEmpty()) {
+            return false;
+        }
         return here.progress
                 .nextNew()
                 .filter(f -> steering.focused().contains(f)

@@ -36,6 +36,9 @@ final class Situation {
     private final boolean[] missed = new boolean[Families.COUNT];
     private final boolean[] rests = new boolean[Trace.COUNT];
 
+    /** Worked out when a family is first looked at: most choices look at each several times. */
+    private final byte[] allowed = new byte[Families.COUNT];
+
     Situation(Progress progress, DrillSoFar drill, Instant at) {
         this.progress = progress;
         this.drill = drill;
@@ -151,11 +154,22 @@ final class Situation {
 
     /** The same for the trace with that index. */
     boolean allows(int trace) {
-        return !rests[trace] && allows(Families.at(FAMILY_OF[trace]));
+        return !rests[trace] && allowsFamily(FAMILY_OF[trace]);
     }
 
     /** Whether the rails allow a fact of this family now. */
     boolean allows(Family family) {
+        return allowsFamily(family.index());
+    }
+
+    private boolean allowsFamily(int f) {
+        if (allowed[f] == 0) {
+            allowed[f] = (byte) (mayCome(Families.at(f)) ? 1 : -1);
+        }
+        return allowed[f] > 0;
+    }
+
+    private boolean mayCome(Family family) {
         int f = family.index();
         if (held[f] || asked.ago(family) < GuardRails.APART) {
             return false;

@@ -43,7 +43,7 @@ public final class TablesInOrder implements Scheduler {
                 if (Families.at(f).contains(newest) && times < rounds) {
                     return 1e6 - 1000.0 * times - place[f];
                 }
-                long last = progress.standing(trace).lastDay().orElse(0L);
+                long last = progress.standing(trace).lastDayOr(0);
                 return times > 0 ? Double.NEGATIVE_INFINITY : -last - place[f] / 100.0;
             }
 

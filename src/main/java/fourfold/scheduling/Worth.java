@@ -34,12 +34,14 @@ final class Worth {
     private final Memory memory;
     private final long next;
     private final long later;
-    private final double enough;
-    private final double firm;
     private final Duration sure;
     private final boolean gentle;
     private final double[] activationNext;
-    private final int weak;
+
+    // Worked out when they are first asked for: half of all turns, the inverses, need none of them.
+    private double enough = Double.NaN;
+    private double firm = Double.NaN;
+    private int weak = -1;
 
     Worth(Situation here, Rules rules) {
         this.here = here;
@@ -49,9 +51,6 @@ final class Worth {
         this.next = start + rules.nextDrill().toMillis();
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
-        this.enough = memory.activationFor(rules.target());
-        this.firm = memory.activationFor(rules.firm());
-        this.weak = countWeak();
         this.sure = here.progress.steering().settings().quick().dividedBy(2);
         this.gentle = isTimeToBeGentle();
     }
@@ -87,7 +86,7 @@ final class Worth {
 
     /** Whether the trace would not be quick enough at the next drill, and has rested as long as it should. */
     boolean isDue(int trace) {
-        if (activationNext(trace) >= enough && !restedLong(trace)) {
+        if (activationNext(trace) >= enough() && !restedLong(trace)) {
             return false;
         }
         return !rules.growing() || !restsStill(trace);
@@ -103,12 +102,23 @@ final class Worth {
 
     /** Whether a met trace would not be quick enough at the next drill, with what was practised today. */
     boolean isWeak(int trace) {
-        return activationNext[trace] < firm && here.isMet(trace) && !here.isHeld(Situation.familyOf(trace));
+        return activationNext[trace] < firm() && here.isMet(trace) && !here.isHeld(Situation.familyOf(trace));
     }
 
     /** How many traces are weak. */
     int weak() {
+        weak = weak < 0 ? countWeak() : weak;
         return weak;
+    }
+
+    private double enough() {
+        enough = Double.isNaN(enough) ? memory.activationFor(rules.target()) : enough;
+        return enough;
+    }
+
+    private double firm() {
+        firm = Double.isNaN(firm) ? memory.activationFor(rules.firm()) : firm;
+        return firm;
     }
 
     private int countWeak() {
@@ -138,7 +148,7 @@ final class Worth {
             return false;
         }
         long bridged = Math.min(longestGap(standing), standing.bridged(sure));
-        return bridged > 0 && here.today - standing.lastDay().orElse(0L) < bridged;
+        return bridged > 0 && here.today - standing.lastDayOr(0) < bridged;
     }
 
     /** Of a family's divisions the least certain; those that do not rest and were asked least in this drill first. */
