@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Progress {
     private final Steering steering;
+    /** The families in the order of introduction: the steering's, worked out once. */
+    private final List<Family> order;
+
     private final MotorTime motor;
     /** Empty if only the levels were folded. */
     private final Optional<Memory> memory;
@@ -35,6 +38,7 @@ public final class Progress {
 
     private Progress(
             Steering steering,
+            List<Family> order,
             MotorTime motor,
             Optional<Memory> memory,
             Standing[] standings,
@@ -42,6 +46,7 @@ public final class Progress {
             Optional<Answer> lastAnswer,
             Optional<DrillSoFar> drill) {
         this.steering = steering;
+        this.order = order;
         this.motor = motor;
         this.memory = memory;
         this.standings = standings;
@@ -62,6 +67,7 @@ public final class Progress {
         Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
                 steering,
+                steering.introductionOrder(),
                 MotorTime.unknown(),
                 Optional.of(Memory.blank(parameters)),
                 standings,
@@ -126,6 +132,7 @@ public final class Progress {
         public Progress progress() {
             return new Progress(
                     blank.steering,
+                    blank.order,
                     motor,
                     memory.map(Memory.Fold::memory),
                     Arrays.stream(standings).map(Standing.Fold::standing).toArray(Standing[]::new),
@@ -146,6 +153,7 @@ public final class Progress {
         }
         return new Progress(
                 steering,
+                order,
                 motor.after(answer),
                 counts ? memory.map(m -> m.after(answer, motor)) : memory,
                 into,
@@ -167,13 +175,13 @@ public final class Progress {
     /** With a drill begun. */
     public Progress beginning(Sitting sitting) {
         return new Progress(
-                steering, motor, memory, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
+                steering, order, motor, memory, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
     }
 
     /** With so much more of the drill's time spent in pauses. */
     public Progress pausedFor(Duration pause) {
         return new Progress(
-                steering, motor, memory, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
+                steering, order, motor, memory, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
     }
 
     /** The drill that is going on. */
@@ -254,13 +262,26 @@ public final class Progress {
 
     /** The family to introduce next, in the parent's order; empty if all were met. */
     public Optional<Family> nextNew() {
-        Optional<Family> focused = Families.all().stream()
-                .filter(f -> steering.focused().contains(f) && !isMet(f))
-                .findFirst();
-        if (focused.isPresent()) {
-            return focused;
+        Optional<Family> next = steering.focused().isEmpty() ? Optional.empty() : firstUnmet(inFocus());
+        return next.isPresent() ? next : firstUnmet(order);
+    }
+
+    private List<Family> inFocus() {
+        return Families.all().stream().filter(steering.focused()::contains).toList();
+    }
+
+    private Optional<Family> firstUnmet(List<Family> families) {
+        for (Family family : families) {
+            if (!isMet(family)) {
+                return Optional.of(family);
+            }
         }
-        return steering.introductionOrder().stream().filter(f -> !isMet(f)).findFirst();
+        return Optional.empty();
+    }
+
+    /** The families in the order in which they are to be introduced; see {@link Steering#introductionOrder}. */
+    public List<Family> introductionOrder() {
+        return order;
     }
 
     /** How many families have reached {@code level}. */

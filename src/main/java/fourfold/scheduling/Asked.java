@@ -78,8 +78,7 @@ final class Asked {
             }
             if (asked.isPresent() && answer.purpose() != Purpose.INTRODUCE) {
                 recent.add(asked.get());
-                recentFamilies.add(
-                        Families.at(Situation.familyOf(asked.get().traceIndex())));
+                recentFamilies.add(Families.at(Situation.familyOf(asked.get().traceIndex())));
             }
         }
     }

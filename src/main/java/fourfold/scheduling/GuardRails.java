@@ -1,10 +1,6 @@
 package fourfold.scheduling;
 
 import fourfold.facts.Family;
-import fourfold.facts.Question;
-import fourfold.facts.Trace;
-import fourfold.progress.Mastery;
-import fourfold.progress.Progress;
 
 /**
  * What may not follow what, whatever a policy wishes: no question twice in a row, no product twice in a row, one family
@@ -21,33 +17,7 @@ final class GuardRails {
     /** A fact missed so often in one drill rests until the next. */
     static final int MOST_ERRORS = 2;
 
-    private final Progress progress;
-    private final Asked asked;
-
-    GuardRails(Progress progress, Asked asked) {
-        this.progress = progress;
-        this.asked = asked;
-    }
-
-    /** Whether a fact of this trace may be asked now. */
-    boolean allow(Trace trace) {
-        Family family = trace.family();
-        return !progress.isHeld(family)
-                && asked.errors(trace) < MOST_ERRORS
-                && asked.ago(family) >= APART
-                && asked.recent().stream().limit(1).noneMatch(q -> clashes(q, family))
-                && asked.recent().stream().noneMatch(q -> confusable(q.family(), family));
-    }
-
-    private static boolean clashes(Question before, Family next) {
-        return before.family().product() == next.product();
-    }
-
-    private boolean confusable(Family a, Family b) {
-        return areNeighbours(a, b)
-                && !(progress.level(a).atLeast(Mastery.ACCURATE)
-                        && progress.level(b).atLeast(Mastery.ACCURATE));
-    }
+    private GuardRails() {}
 
     /** Whether two families share a factor and their products lie within twice that factor of each other. */
     static boolean areNeighbours(Family a, Family b) {

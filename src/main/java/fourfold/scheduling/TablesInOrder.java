@@ -29,7 +29,7 @@ public final class TablesInOrder implements Scheduler {
     @Override
     public Optional<Turn> next(Progress progress, Instant at, long seed) {
         Situation here = new Situation(progress, progress.drill().orElseThrow(), at);
-        List<Family> order = progress.steering().introductionOrder();
+        List<Family> order = progress.introductionOrder();
         int newest = newestTable(here, order);
         int[] place = new int[Families.COUNT];
         for (int i = 0; i < order.size(); i++) {

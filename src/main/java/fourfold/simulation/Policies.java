@@ -5,7 +5,6 @@ import fourfold.facts.Trace;
 import fourfold.memory.Parameters;
 import fourfold.scheduling.AtRandom;
 import fourfold.scheduling.FiveBoxes;
-import fourfold.scheduling.GrowingGaps;
 import fourfold.scheduling.LastingGain;
 import fourfold.scheduling.LowestActivation;
 import fourfold.scheduling.Rules;
@@ -36,7 +35,6 @@ public final class Policies {
                 new Policy.Fair("random", new AtRandom(plain)),
                 new Policy.Fair("tables", new TablesInOrder(open, 2)),
                 new Policy.Fair("boxes", new FiveBoxes(eager)),
-                new Policy.Fair("gaps", new GrowingGaps()),
                 new Policy.Fair("activation", new LowestActivation(plain, -4.4), decay),
                 new Policy.Fair("activation-firm", new LowestActivation(firm, -3.2), decay),
                 new Policy.Fair("ours", new LastingGain(rules)),

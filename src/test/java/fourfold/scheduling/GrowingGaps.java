@@ -18,7 +18,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
- * The plain policy: each trace is due after plainly growing gaps of days, the weakest first.
+ * A plain policy to try drills with, apart from the program's own: each trace is due after plainly growing gaps of days, the weakest first.
  *
  * <p>Order of turns: two sure facts to begin with, a re-ask that is due, an inverse that is owed, the facts of a family
  * just introduced, a new family if one may join, due traces, anything asked longest ago.
@@ -47,7 +47,6 @@ public final class GrowingGaps implements Scheduler {
         private final Progress progress;
         private final DrillSoFar drill;
         private final Asked asked;
-        private final GuardRails rails;
         private final Instant at;
         private final long today;
         private final long seed;
@@ -56,7 +55,6 @@ public final class GrowingGaps implements Scheduler {
             this.progress = progress;
             this.drill = drill;
             this.asked = new Asked(drill);
-            this.rails = new GuardRails(progress, asked);
             this.at = at;
             this.today = progress.localDay(at);
             this.seed = seed;
@@ -98,7 +96,7 @@ public final class GrowingGaps implements Scheduler {
             }
             return met().filter(t -> progress.standing(t).level().atLeast(Mastery.ACCURATE))
                     .filter(t -> asked.times(t) == 0)
-                    .filter(rails::allow)
+                    .filter(this::allow)
                     .min(longestAgo())
                     .map(t -> ask(t, Purpose.PRACTISE));
         }
@@ -106,7 +104,7 @@ public final class GrowingGaps implements Scheduler {
         private Optional<Turn> again() {
             return met().filter(t -> asked.times(t) > 0 && !asked.lastRight(t) && asked.errors(t) < 2)
                     .filter(t -> asked.ago(t) > AGAIN_AFTER)
-                    .filter(rails::allow)
+                    .filter(this::allow)
                     .max(Comparator.comparingInt(asked::ago))
                     .map(t -> ask(t, Purpose.AGAIN));
         }
@@ -135,7 +133,7 @@ public final class GrowingGaps implements Scheduler {
                     .flatMap(f -> f.traces().stream())
                     .filter(t -> asked.times(t) == 0 && asked.sinceInView(t.family()) >= GuardRails.APART)
                     .filter(t -> progress.standing(t).asked() == 0)
-                    .filter(rails::allow)
+                    .filter(this::allow)
                     .findFirst()
                     .map(t -> ask(t, Purpose.PRACTISE));
         }
@@ -196,11 +194,27 @@ public final class GrowingGaps implements Scheduler {
         private Optional<Turn> practise(Predicate<Trace> wanted) {
             return met().filter(wanted)
                     .filter(t -> asked.errors(t) < 2)
-                    .filter(rails::allow)
+                    .filter(this::allow)
                     .min(Comparator.<Trace, Boolean>comparing(t -> !progress.isFocused(t.family()))
                             .thenComparingInt(asked::times)
                             .thenComparing(weakestFirst()))
                     .map(t -> ask(t, asked.times(t) == 0 ? Purpose.PRACTISE : Purpose.AGAIN));
+        }
+
+        /** Whether a fact of this trace may be asked now. */
+        private boolean allow(Trace trace) {
+            Family family = trace.family();
+            return !progress.isHeld(family)
+                    && asked.errors(trace) < GuardRails.MOST_ERRORS
+                    && asked.ago(family) >= GuardRails.APART
+                    && !repeats(trace)
+                    && asked.recent().stream().noneMatch(q -> confusable(q.family(), family));
+        }
+
+        private boolean confusable(Family a, Family b) {
+            return GuardRails.areNeighbours(a, b)
+                    && !(progress.level(a).atLeast(Mastery.ACCURATE)
+                            && progress.level(b).atLeast(Mastery.ACCURATE));
         }
 
         /** When the rails leave nothing, only the same question and the same product in a row stay forbidden. */
