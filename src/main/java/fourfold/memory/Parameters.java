@@ -49,8 +49,9 @@ import java.time.Duration;
  * @param broughtAlong activation a fact is taken to have when it is answered right and fast before it was ever practised
  *     here, −1 to 3. Our own choice
  * @param broughtAge seconds of the memory's clock since it was learned elsewhere, 60 to 10,000,000. Our own choice
- * @param limit seconds of thinking within which an answer counts as recalled, 0.5 to 10. Common criterion of 3 s (Van de
- *     Walle; Mercer and Miller 1992)
+ * @param limit seconds to the first key within which an answer counts as recalled, 0.5 to 10; the hands' own time is taken
+ *     off, and half of it is left for thinking at least. Common criterion of 3 s (Van de Walle; Mercer and Miller 1992);
+ *     that the hands count is our own choice: more answers miss the limit, and each of them tells something
  * @param correction how fast the child's own record corrects the forecast, 0 to 0.2. Our own choice
  * @param steepness how fast it corrects the forecast's steepness, 0 to 0.2. Our own choice
  */

@@ -16,6 +16,7 @@ import java.util.List;
 public final class Policies {
     private static final Duration NEXT = Duration.ofDays(2);
     private static final double FLUENT = 3.2;
+    private static final double MORE_THAN_FLUENT = 4.2;
     private static final double NEARLY_FLUENT = 2.6;
     private static final double COMMON_DECAY = 0.5;
 
@@ -42,7 +43,7 @@ public final class Policies {
                 new Policy.Fair("ours-one-rate", new LastingGain(rules), usual.withOneRate()),
                 new Policy.Fair("ours-no-pairs", new LastingGain(rules.withoutPairs())),
                 new Policy.Fair("ours-no-limit", new LastingGain(rules.withoutLimitOnNew())),
-                oracle("oracle-firm", FLUENT, FLUENT, 30),
+                oracle("oracle-firm", FLUENT, MORE_THAN_FLUENT, 75),
                 oracle("oracle-even", NEARLY_FLUENT, FLUENT, 50),
                 oracle("oracle-open", NEARLY_FLUENT, NEARLY_FLUENT, 40));
     }

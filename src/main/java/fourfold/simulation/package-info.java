@@ -14,7 +14,8 @@
  *   <li>Simple policies get the same guard rails, the same openings and the same care in tuning as ours.
  *   <li>The children's memories are not the scheduler's own model, and their numbers were set by hand to give plausible
  *       times and error rates before any policy was compared; they are not fitted to data.
- *   <li>What is measured is the true chance to be right in time, never the program's own levels.
+ *   <li>What is measured is the true chance to be right within three seconds, the time of the hands to the first key
+ *       counted in, never the program's own levels.
  * </ol>
  */
 @NullMarked

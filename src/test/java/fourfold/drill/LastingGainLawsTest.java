@@ -128,6 +128,26 @@ class LastingGainLawsTest {
         assertTrue(took.compareTo(Duration.ofMinutes(7).plusSeconds(40)) <= 0, took.toString());
     }
 
+    /** What is owed could go on for ever if every answer took its time. */
+    @Property(tries = 5)
+    void the_ending_lasts_two_and_a_half_minutes_at_most_and_the_open_answer(@ForAll long seed) {
+        Player player = days(Steering.NONE, 12, 0.9, seed);
+        Instant before = player.now();
+        Duration planned = Duration.ofMinutes(5);
+        long slow = 14_000;
+        List<Answer> kept = player.drill(5, seed, (prompt, purpose, position) -> {
+            boolean over = Duration.between(before, player.now()).compareTo(planned.minusSeconds(25)) >= 0;
+            return new Player.Reply(Integer.toString(prompt.expected()), over ? slow : 1500);
+        });
+        Duration took = Duration.between(before, player.now());
+        Duration longest = planned.plusSeconds(150).plusMillis(2 * slow);
+        assertTrue(took.compareTo(longest) <= 0, took.toString());
+        assertTrue(kept.stream()
+                        .filter(a -> a.askedAt().isAfter(before.plus(planned)))
+                        .count()
+                <= 150_000 / slow + 2);
+    }
+
     @Property(tries = 5)
     void a_held_family_is_never_asked_and_a_focused_one_in_every_drill(@ForAll long seed) {
         Family held = Family.of(2, 4);
