@@ -47,7 +47,7 @@ class DocumentationTest {
     @Test
     void readmeStatesBothCommands() throws IOException {
         List<String> commands = blocks(read("README.md"), "sh");
-        assertEquals(List.of("mvn -q -DskipTests package && java -jar target/fourfold.jar", "mvn verify"), commands);
+        assertEquals(List.of("mvn -q -DskipTests package && java \"@target/fourfold.start\"", "mvn verify"), commands);
         assertTrue(read(".ci/run").contains("mvn verify"));
     }
 

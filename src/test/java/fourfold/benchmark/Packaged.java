@@ -11,7 +11,15 @@ final class Packaged {
 
     private Packaged() {}
 
-    /** The packaged program as README starts it, with options for the virtual machine if any. */
+    /** The packaged program as README opens it: with the build's archive of classes. */
+    static List<String> opened(String... arguments) {
+        List<String> command = java();
+        command.add("@target/fourfold.start");
+        command.addAll(List.of(arguments));
+        return command;
+    }
+
+    /** The packaged jar, with options for the virtual machine if any. */
     static List<String> program(List<String> options, String... arguments) {
         List<String> command = java();
         command.addAll(options);

@@ -84,6 +84,27 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
+    void readmesStartTakesTheProgramsClassesFromTheArchiveThatTheBuildMade() throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(
+                        System.getProperty("java.home") + "/bin/java",
+                        "-Xlog:class+load",
+                        "@target/fourfold.start",
+                        "--version")
+                .redirectErrorStream(true)
+                .start();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertTrue(process.waitFor(20, TimeUnit.SECONDS));
+        assertEquals(0, process.exitValue(), printed);
+        List<String> own = printed.lines()
+                .filter(line -> line.contains("fourfold.") && line.contains("source:"))
+                .toList();
+        assertTrue(
+                own.stream().anyMatch(line -> line.contains("shared objects file")),
+                () -> "none of the program's classes came from an archive: " + own);
+        assertTrue(printed.lines().anyMatch(line -> line.startsWith("fourfold ")), printed);
+    }
+
+    @Test
     void aDrillOfTwoMinutesIsInTheFileAsItWasTyped() throws IOException, InterruptedException {
         told(0, "", "children", "--add", "Mina");
         List<PtyChild.Reply> replies;
