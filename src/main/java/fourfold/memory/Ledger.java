@@ -131,7 +131,8 @@ final class Ledger {
         double before = strength(index, clock);
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
-            hands = motor.firstKeyMillis(answer.surface()) / 1000;
+            // What was written on paper says nothing of the hands at the keys.
+            hands = answer.firstKey().isPresent() ? motor.firstKeyMillis(answer.surface()) / 1000 : hands;
             judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {

@@ -122,11 +122,6 @@ public final class Memory {
         return forecast(trace, atMillis).chanceRightWithin(ledger.secondsToThink());
     }
 
-    /** What the hands leave of the child's limit for thinking: at least half of it. */
-    public Duration timeToThink() {
-        return Duration.ofNanos(Math.round(ledger.secondsToThink() * 1e9));
-    }
-
     /** How often the child is right when a missed fact is asked again in the same drill, 0 to 1, lately. */
     public double chanceRightAgain() {
         return ledger.rightAgain;

@@ -6,16 +6,17 @@ import java.util.Deque;
 import java.util.Optional;
 
 /**
- * Keeps out keys that no hand can have pressed: more than {@value #MOST} within 2 ms are a paste or a flood, and all of
- * it is dropped until 50 ms have been quiet.
+ * Keeps out keys that no hand can have pressed: more than {@value #MOST} within half a millisecond are a paste or a
+ * flood, and all of it is dropped until 50 ms have been quiet.
  *
- * <p>Each key is held back for 2 ms, which nobody sees; its stamp stays what it was. A terminal hands a paste over in one
- * piece, and no hand presses four keys in that time (our own choice). A held-down key repeats about thirty
+ * <p>Each key is held back for so long, which nobody sees; its stamp stays what it was. A terminal hands a paste over in
+ * one piece, and no keyboard reports four keys in that time (our own choice; a keyboard on USB is asked once in a
+ * millisecond at most). A held-down key repeats about thirty
  * times a second and passes.
  */
 final class PasteGuard {
     static final int MOST = 3;
-    static final long WINDOW_NANOS = Duration.ofMillis(2).toNanos();
+    static final long WINDOW_NANOS = 500_000;
     static final long QUIET_NANOS = Duration.ofMillis(50).toNanos();
 
     private final Deque<KeyPress> held = new ArrayDeque<>();

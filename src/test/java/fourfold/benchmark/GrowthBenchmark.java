@@ -112,8 +112,9 @@ class GrowthBenchmark {
         if (append) {
             Files.copy(file, copy);
         }
-        List<String> command = new ArrayList<>(List.of(
-                System.getProperty("java.home") + "/bin/java",
+        List<String> command = new ArrayList<>(List.of(System.getProperty("java.home") + "/bin/java"));
+        command.addAll(Packaged.OPENED);
+        command.addAll(List.of(
                 "-Xmx256m",
                 GrowthProbe.class.getName(),
                 (append ? copy : file).toString(),
@@ -134,6 +135,6 @@ class GrowthBenchmark {
     }
 
     private static long grid(Path file, String child) throws Exception {
-        return Packaged.run(Packaged.program("grid", "--child", child), Map.of("FOURFOLD_STORE", file.toString()));
+        return Packaged.run(Packaged.opened("grid", "--child", child), Map.of("FOURFOLD_STORE", file.toString()));
     }
 }

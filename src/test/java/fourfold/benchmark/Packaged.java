@@ -7,6 +7,9 @@ import java.util.List;
 final class Packaged {
     private static final String JAVA = System.getProperty("java.home") + "/bin/java";
 
+    /** The options, beside the archive of classes, with which README opens the program. */
+    static final List<String> OPENED = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+
     private static final boolean FIRST = Boolean.getBoolean("fourfold.first");
 
     private Packaged() {}

@@ -80,7 +80,7 @@ class PaintBenchmark {
 
     private static TimedPty drill(Path file, int columns, int rows) throws IOException {
         return TimedPty.start(
-                Map.of("FOURFOLD_STORE", file.toString()), columns, rows, Packaged.program("drill", "--minutes", "30"));
+                Map.of("FOURFOLD_STORE", file.toString()), columns, rows, Packaged.opened("drill", "--minutes", "30"));
     }
 
     private static long paint(TimedPty program, String key) {

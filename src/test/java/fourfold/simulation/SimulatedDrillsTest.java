@@ -132,25 +132,36 @@ class SimulatedDrillsTest {
         }
     }
 
+    /**
+     * Values of 2026-11-26. Another processor may round a power or a logarithm otherwise, and a year of answers then goes
+     * another way; hence the room, which a change of the policy or of the children seldom keeps within.
+     */
     @Test
     void aSmallBenchmarkStandsAsItStood() {
         Benchmark small = new Benchmark(
                 List.of(new PredictiveKind(), new ForgetfulKind()),
-                List.of(Policies.named("none"), Policies.named("random"), Policies.named("boxes")),
+                List.of(Policies.named("none"), Policies.named("boxes"), Policies.named("ours")),
                 List.of(2L));
         List<Benchmark.Result> results =
                 small.tasks().stream().map(Benchmark.Task::run).toList();
         BenchmarkTable table = new BenchmarkTable(results);
         assertAll(
                 () -> assertEquals(6, results.size()),
-                () -> assertTrue(
-                        table.overKinds("none", Measure.WEEK_24).mean() <= 2, "lessons alone make nobody fluent"),
-                () -> assertTrue(table.overKinds("random", Measure.WEEK_24).mean() >= 15, table::text),
-                () -> assertTrue(table.overKinds("boxes", Measure.SUCCESS).mean() >= 0.85, table::text),
-                () -> assertTrue(
-                        table.overKinds("boxes", Measure.KEPT_60).mean()
-                                > table.overKinds("none", Measure.KEPT_60).mean() + 0.4,
-                        table::text));
+                () -> stands(0, 2, table, "none", Measure.WEEK_24),
+                () -> stands(17.5, 4, table, "boxes", Measure.WEEK_12),
+                () -> stands(29, 4, table, "ours", Measure.WEEK_12),
+                () -> stands(36, 4, table, "boxes", Measure.WEEK_24),
+                () -> stands(41.5, 4, table, "ours", Measure.WEEK_24),
+                () -> stands(0.142, 0.03, table, "none", Measure.KEPT_60),
+                () -> stands(0.847, 0.03, table, "boxes", Measure.KEPT_60),
+                () -> stands(0.850, 0.03, table, "ours", Measure.KEPT_60),
+                () -> stands(0.944, 0.01, table, "boxes", Measure.SUCCESS),
+                () -> stands(0.945, 0.01, table, "ours", Measure.SUCCESS));
+    }
+
+    private static void stands(double stood, double room, BenchmarkTable table, String policy, Measure measure) {
+        double mean = table.overKinds(policy, measure).mean();
+        assertEquals(stood, mean, room, () -> policy + ", " + measure + " in" + System.lineSeparator() + table.text());
     }
 
     @Test
