@@ -30,8 +30,8 @@ dpkg -i fourfold_*.deb > /dev/null; say "$(ls fourfold_*.deb)" "installed, $(du 
 [ "$(command -v fourfold)" = /usr/bin/fourfold ]
 fourfold children --add Mina > /dev/null
 printf '\n' | script -qec "fourfold --version" /dev/null | grep -q "^fourfold "; say "/usr/bin/fourfold in a terminal" "runs"
-# One plain drill: every line asked is answered with a 1; the program must take them all and keep them.
-yes 1 | head -n 40 | fourfold drill --child Mina --minutes 1 --plain > "$work/drill.txt" || true
+# One plain drill: every line asked is answered with a 1 at a child's pace; the program must take and keep what came.
+for line in $(seq 40); do echo 1; sleep 2; done 2> /dev/null | fourfold drill --child Mina --minutes 1 --plain > "$work/drill.txt" || true
 fourfold export answers "$work/answers.csv"; lines=$(($(wc -l < "$work/answers.csv") - 1))
 [ "$lines" -gt 5 ]; say "a plain drill with the installed program" "$lines answers kept"
 fourfold verify > /dev/null; say "its file" "whole"
