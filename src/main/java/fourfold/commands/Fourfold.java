@@ -16,15 +16,14 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
 /** Runs the command line and turns whatever goes wrong into one line and an exit code. */
 public final class Fourfold {
     /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
-    private static final Pattern PLACE = Pattern.compile(
-            "^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ");
+    private static final String PLACE =
+            "^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ";
 
     private Fourfold() {}
 
@@ -90,7 +89,7 @@ public final class Fourfold {
     }
 
     private static int wrongUsage(World world, ParameterException e) {
-        String words = PLACE.matcher(String.valueOf(e.getMessage())).replaceFirst("");
+        String words = String.valueOf(e.getMessage()).replaceFirst(PLACE, "");
         world.err()
                 .println("fourfold: " + oneLine(words) + " (see "
                         + e.getCommandLine().getCommandSpec().qualifiedName() + " --help)");

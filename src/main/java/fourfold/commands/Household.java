@@ -217,9 +217,7 @@ final class Household implements Records {
     }
 
     private Progress folded(Child child, Progress.Fold fold) {
-        SideBySide both = new SideBySide(fold);
-        store.readAnswers(child.id(), both);
-        both.finish();
+        store.readAnswers(child.id(), fold);
         return fold.progress();
     }
 

@@ -11,9 +11,9 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.stream.IntStream;
 
 /**
- * Reads answers. A row's small numbers are packed into three large ones by the database and taken apart here: each
- * value asked of the driver costs about as much as the database needs for a whole row, and a child's log of years has
- * to be read at every start.
+ * Reads answers. A row's small numbers are packed into four large ones by the database and taken apart here: each value
+ * asked of the driver costs about as much as the database needs for a whole row, and a child's log of years has to be
+ * read at every start.
  *
  * <p>From the highest bits to the lowest:
  *
@@ -21,20 +21,24 @@ import java.util.stream.IntStream;
  *   <li>when: time asked (47 bits), zone + 2048 (12), surface (2)
  *   <li>what: position (14), purpose (3), operation (2), left (7), right (4), length typed (3), number typed (14)
  *   <li>how long: first key + 1 (31), whole + 1 (32); 0 where there is none
+ *   <li>rest: erasures (31), number of the drill's row (32)
  * </ul>
  */
 final class AnswerRow {
     /** To be completed by a condition on the drill d. */
     static final String SELECT = """
-            SELECT d.nr, d.id,
+            SELECT d.id,
               (a.asked_at * 4096 + (a.zone_offset_min + 2048)) * 4 + a.surface,
               (((((CAST(a.position AS BIGINT) * 8 + a.purpose) * 4 + COALESCE(a.operation, 0)) * 128 + a.left_number)
                 * 16 + COALESCE(a.right_number, 0)) * 8 + COALESCE(LENGTH(a.typed), 0)) * 16384
                 + COALESCE(CAST(a.typed AS INTEGER), 0),
               COALESCE(a.first_key_ms + 1, 0) * 4294967296 + COALESCE(a.whole_ms + 1, 0),
-              a.erasures
+              a.erasures * 4294967296 + d.nr
             FROM drill d JOIN answer a ON a.drill_nr = d.nr
             """;
+
+    /** How many numbers stand for one answer. */
+    static final int NUMBERS_IN_A_ROW = 4;
 
     private static final String[] NOUGHTS = {"", "0", "00", "000", "0000"};
 
@@ -46,21 +50,39 @@ final class AnswerRow {
 
     private AnswerRow() {}
 
-    /** The number of the drill's row. */
-    static int drillNumber(ResultSet row) throws SQLException {
-        return row.getInt(1);
-    }
-
     /** The drill's id. */
     static UUID drill(ResultSet row) throws SQLException {
-        return UUID.fromString(row.getString(2));
+        return UUID.fromString(row.getString(1));
+    }
+
+    /** The number of the drill's row. */
+    static int drillNumber(long rest) {
+        return (int) rest;
+    }
+
+    /** The four numbers of this row, put into {@code into} from {@code at} on. */
+    static void numbers(ResultSet row, long[] into, int at) throws SQLException {
+        for (int i = 0; i < NUMBERS_IN_A_ROW; i++) {
+            into[at + i] = row.getLong(2 + i);
+        }
     }
 
     /** The answer in this row. */
     static Answer read(ResultSet row, UUID child, UUID drill) throws SQLException {
-        long when = row.getLong(3);
-        long what = row.getLong(4);
-        long howLong = row.getLong(5);
+        long[] numbers = new long[NUMBERS_IN_A_ROW];
+        numbers(row, numbers, 0);
+        return answer(child, drill, numbers, 0);
+    }
+
+    /**
+     * The answer that four numbers from {@code at} on stand for.
+     *
+     * @throws Refusal if they stand for none
+     */
+    static Answer answer(UUID child, UUID drill, long[] numbers, int at) {
+        long when = numbers[at];
+        long what = numbers[at + 1];
+        long howLong = numbers[at + 2];
         int position = (int) (what >> 33);
         try {
             return new Answer(
@@ -74,7 +96,7 @@ final class AnswerRow {
                     typed(bits(what, 0, 17)),
                     time((int) (howLong >> 32)),
                     time((int) howLong),
-                    row.getInt(6),
+                    (int) (numbers[at + 3] >> 32),
                     Codes.surface(bits(when, 0, 2)));
         } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
             throw new Refusal("position " + position + " of the drill " + drill + " can't be read: " + e.getMessage());

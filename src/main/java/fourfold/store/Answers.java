@@ -32,6 +32,11 @@ final class Answers {
 
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
     static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
+        readBatches(connection, child, batch -> batch.forEach(each));
+    }
+
+    /** Hands over the same, many at a time and not yet taken apart. */
+    static void readBatches(Connection connection, UUID child, Consumer<AnswerBatch> each) throws SQLException {
         List<UUID> same = SameChildren.in(connection).rows(child);
         try (PreparedStatement statement =
                 connection.prepareStatement(AnswerRow.SELECT + "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ")
@@ -39,15 +44,15 @@ final class Answers {
                         + ") ORDER BY d.started_at, d.id, a.position")) {
             SameChildren.filling(same).into(statement);
             try (ResultSet rows = statement.executeQuery()) {
-                int number = 0;
-                UUID drill = child;
+                AnswerBatch batch = new AnswerBatch(child);
                 while (rows.next()) {
-                    if (AnswerRow.drillNumber(rows) != number) {
-                        number = AnswerRow.drillNumber(rows);
-                        drill = AnswerRow.drill(rows);
+                    if (batch.isFull()) {
+                        each.accept(batch);
+                        batch = batch.next();
                     }
-                    each.accept(AnswerRow.read(rows, child, drill));
+                    batch.add(rows);
                 }
+                each.accept(batch);
             }
         }
     }

@@ -54,6 +54,7 @@ class StoreFileTest {
             assertEquals("2", asked(database, "PRAGMA synchronous"));
             assertEquals("1", asked(database, "PRAGMA foreign_keys"));
             assertEquals("50", asked(database, "PRAGMA busy_timeout"));
+            assertEquals("0", asked(database, "PRAGMA ignore_check_constraints"), "left on by the look at the pages");
         }
     }
 
