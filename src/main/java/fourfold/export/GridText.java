@@ -5,7 +5,6 @@ import fourfold.facts.Family;
 import fourfold.progress.Grid;
 import fourfold.progress.Mastery;
 import java.io.IOException;
-import java.util.Locale;
 
 /** The grid as plain text: the stairs with a shade for each level, and what the shades mean. */
 public final class GridText {
@@ -29,13 +28,15 @@ public final class GridText {
                 .append(Long.toString(fluent))
                 .append(" of 55 families fluent\n\n");
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
-            out.append(String.format(Locale.ROOT, "%3d  ", n));
+            out.append(wide(n)).append("  ");
             StringBuilder row = new StringBuilder();
             for (int low = 1; low <= n; low++) {
                 Grid.Cell cell = grid.cell(new Family(low, n));
                 char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
-                row.append(String.format(
-                        Locale.ROOT, "%3d%c%c ", cell.family().product(), shade(cell.level(), unicode), mark));
+                row.append(wide(cell.family().product()))
+                        .append(shade(cell.level(), unicode))
+                        .append(mark)
+                        .append(' ');
             }
             out.append(row.toString().stripTrailing()).append('\n');
         }
@@ -45,6 +46,12 @@ public final class GridText {
             out.append(Long.toString(grid.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
         }
         out.append("     * in focus   - on hold   ~ due again\n");
+    }
+
+    /** A number of at most three digits, as wide as three. */
+    private static String wide(int number) {
+        String digits = Integer.toString(number);
+        return "  ".substring(digits.length() - 1) + digits;
     }
 
     private static char shade(Mastery level, boolean unicode) {

@@ -7,11 +7,12 @@ public final class PlainText {
     /** The text with every control and format character replaced by a question mark. */
     public static String safe(String text) {
         StringBuilder safe = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> {
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
             int type = Character.getType(c);
             boolean unfit = Character.isISOControl(c) || type == Character.FORMAT || type == Character.SURROGATE;
             safe.appendCodePoint(unfit ? '?' : c);
-        });
+        }
         return safe.toString();
     }
 }

@@ -12,7 +12,10 @@ import java.util.regex.Pattern;
  * @param high the larger factor, {@code low} to 10
  */
 public record Family(int low, int high) implements Comparable<Family> {
-    private static final Pattern WRITTEN = Pattern.compile("\\s*(\\d{1,2})\\s*[xX×*]\\s*(\\d{1,2})\\s*");
+    /** Made when a parent first writes a family: patterns take time at the start. */
+    private static final class Written {
+        static final Pattern PATTERN = Pattern.compile("\\s*(\\d{1,2})\\s*[xX×*]\\s*(\\d{1,2})\\s*");
+    }
 
     public Family {
         if (low < 1 || high > Families.LARGEST_FACTOR || low > high) {
@@ -32,7 +35,7 @@ public record Family(int low, int high) implements Comparable<Family> {
      * @throws IllegalArgumentException if the text is not two factors from 1 to 10
      */
     public static Family parse(String text) {
-        Matcher matcher = WRITTEN.matcher(text);
+        Matcher matcher = Written.PATTERN.matcher(text);
         if (!matcher.matches()) {
             throw new IllegalArgumentException("a family is written like 6x7, not \"" + text + "\"");
         }
@@ -96,6 +99,19 @@ public record Family(int low, int high) implements Comparable<Family> {
     @Override
     public int compareTo(Family other) {
         return Integer.compare(index(), other.index());
+    }
+
+    // Written out here: what the language makes for a record by itself is put together at every start, which takes
+    // time.
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Family family && low == family.low && high == family.high;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * low + high;
     }
 
     /** As a parent writes it: {@code 6x7}. */

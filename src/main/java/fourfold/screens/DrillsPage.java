@@ -2,11 +2,14 @@ package fourfold.screens;
 
 import fourfold.facts.Child;
 import java.time.Instant;
+import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 
 /** The drills of a child, newest first. */
 final class DrillsPage implements Page {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
+
     private final Words words;
     private final Child child;
     private final Moments moments;
@@ -43,10 +46,10 @@ final class DrillsPage implements Page {
     }
 
     private String line(Records.PastDrill drill) {
+        ZonedDateTime began = drill.sitting().startedAt().atZone(moments.zone());
         return String.format(
                 "%-26s%-12s%s",
-                DateTimeFormatter.ofPattern("EEE d MMM yyyy  HH:mm", words.language())
-                        .format(drill.sitting().startedAt().atZone(moments.zone())),
+                words.namedDate(began.toLocalDate()) + "  " + CLOCK.format(began),
                 words.say("drills.minutes", drill.sitting().planned().toMinutes()),
                 words.say("drills.of", drill.right(), drill.asked()));
     }

@@ -7,8 +7,6 @@ import fourfold.progress.TableCount;
 import fourfold.progress.Weeks;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -106,9 +104,7 @@ final class PlanPage implements Page {
     }
 
     private String told(Optional<LocalDate> day) {
-        DateTimeFormatter form =
-                DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(words.language());
-        return day.map(form::format).orElseGet(() -> words.say("plan.later"));
+        return day.map(words::date).orElseGet(() -> words.say("plan.later"));
     }
 
     private void tables(Picture picture, int x, int top) {

@@ -9,6 +9,7 @@ import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
 import fourfold.progress.WrongAnswer;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the program says, in one language. The texts stand in one resource bundle, {@code words.properties} for English
@@ -27,15 +29,22 @@ public final class Words {
 
     private static final String BUNDLE = "fourfold.screens.words";
 
-    private final ResourceBundle texts;
     private final Locale language;
+    /** Read when the first text is said; a printed grid says none. */
+    private @Nullable ResourceBundle texts;
 
     private Words(Locale language) {
         this.language = language;
-        this.texts = ResourceBundle.getBundle(
-                BUNDLE,
-                language,
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
+    private ResourceBundle texts() {
+        if (texts == null) {
+            texts = ResourceBundle.getBundle(
+                    BUNDLE,
+                    language,
+                    ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        }
+        return texts;
     }
 
     /** The words of a language; English for one that is not there. */
@@ -63,13 +72,27 @@ public final class Words {
      * @throws java.util.MissingResourceException if there is no text of that key
      */
     public String say(String key, Object... gaps) {
-        String text = texts.getString(key);
+        String text = texts().getString(key);
         return gaps.length == 0 ? text : String.format(language, text, gaps);
     }
 
     /** The text for one or for many: the key with {@code .one} or {@code .many} after it. */
     public String counted(String key, int count, Object... gaps) {
         return say(key + (count == 1 ? ".one" : ".many"), gaps);
+    }
+
+    /** A day, as in 5 Sep 2026; the names of the months are ours, since those of Java change from version to version. */
+    public String date(LocalDate day) {
+        return say("date", day.getDayOfMonth(), named("date.months", day.getMonthValue()), day.getYear());
+    }
+
+    /** A day with its name, as in Sat 5 Sep 2026. */
+    public String namedDate(LocalDate day) {
+        return named("date.days", day.getDayOfWeek().getValue()) + " " + date(day);
+    }
+
+    private String named(String key, int number) {
+        return say(key).split(" ", -1)[number - 1];
     }
 
     /** So many minutes, rounded. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -44,6 +45,21 @@ class WordsTest {
                 assertFalse(texts.getProperty(key).isBlank(), key);
                 assertEquals(gaps(english.getProperty(key)), gaps(texts.getProperty(key)), key);
             }
+        }
+    }
+
+    /** The names follow the usual abbreviations of each language; common practice, no source. */
+    @Test
+    void aDayIsWrittenInTheLanguagesOwnNames() {
+        LocalDate day = LocalDate.of(2026, 9, 5);
+        Words german = Words.of(Locale.GERMAN);
+        assertEquals("5 Sep 2026", Words.english().date(day));
+        assertEquals("Sat 5 Sep 2026", Words.english().namedDate(day));
+        assertEquals("5. Sept 2026", german.date(day));
+        assertEquals("Sa 5. Sept 2026", german.namedDate(day));
+        for (Words words : List.of(Words.english(), german)) {
+            assertEquals(12, words.say("date.months").split(" ", -1).length);
+            assertEquals(7, words.say("date.days").split(" ", -1).length);
         }
     }
 
