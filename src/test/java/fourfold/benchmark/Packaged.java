@@ -16,7 +16,13 @@ final class Packaged {
 
     /** The packaged program as README opens it: with the build's archive of classes. */
     static List<String> opened(String... arguments) {
+        return opened(List.of(), arguments);
+    }
+
+    /** The same with more options for the virtual machine. */
+    static List<String> opened(List<String> options, String... arguments) {
         List<String> command = java();
+        command.addAll(options);
         command.add("@target/fourfold.start");
         command.addAll(List.of(arguments));
         return command;

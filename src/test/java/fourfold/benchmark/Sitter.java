@@ -48,17 +48,23 @@ final class Sitter {
     /** Sits until the drill is over or so many answers are given. */
     void sit(int answers) {
         int seen = 0;
+        int overlooked = -1;
         while (sent.size() < answers) {
             long shown = settled(seen, 5_000);
+            String text = program.text();
             if (shown == 0) {
-                throw new IllegalStateException("nothing comes any more:\n" + program.text());
+                // A prompt that came together with the picture before it has been overlooked; it waits since then.
+                shown = program.lastArrival();
+                if (seen == overlooked || prompt(text).isEmpty()) {
+                    throw new IllegalStateException("nothing comes any more:\n" + text);
+                }
+                overlooked = seen;
             }
             seen = program.length();
-            String text = program.text();
             if (text.contains("Well done")) {
                 return;
             }
-            Optional<String> prompt = DigitReader.read(text).filter(PROMPT.asMatchPredicate());
+            Optional<String> prompt = prompt(text);
             if (prompt.isPresent()) {
                 answer(comesTo(prompt.get()), shown);
                 // What stands now is the answer; the next picture is the next prompt.
@@ -69,6 +75,10 @@ final class Sitter {
                 seen = program.length();
             }
         }
+    }
+
+    private static Optional<String> prompt(String text) {
+        return DigitReader.read(text).filter(PROMPT.asMatchPredicate());
     }
 
     private void answer(int number, long shown) {
