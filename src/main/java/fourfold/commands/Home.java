@@ -143,8 +143,11 @@ final class Home implements AutoCloseable {
 
     @Override
     public void close() {
-        records.leaveSeat();
-        store.close();
-        demo.ifPresent(Demo::close);
+        try {
+            store.close();
+        } finally {
+            records.leaveSeat();
+            demo.ifPresent(Demo::close);
+        }
     }
 }

@@ -76,6 +76,7 @@ final class PlainDrill {
             say(List.of(words.ask(asking)));
         }
         Drill shown = on(drill, new Event.Painted(now()));
+        home.records().settle();
         home.moments().sleptSince(NEVER);
         Optional<String> line = line();
         Optional<Instant> asleep = home.moments().sleptSince(NEVER);

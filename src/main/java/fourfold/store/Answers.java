@@ -150,8 +150,12 @@ final class Answers {
         }
     }
 
-    /** The answer as it will be read back: times to the millisecond. */
-    private static Answer asKept(Answer answer) {
+    /**
+     * The answer as it will be read back: times to the millisecond.
+     *
+     * @throws Refusal if a time is longer than a row can hold
+     */
+    static Answer asKept(Answer answer) {
         return new Answer(
                 answer.child(),
                 answer.drill(),

@@ -56,9 +56,13 @@ final class Copy {
     /** Gives a finished file its name in one step, replacing what had that name. */
     static void name(Path finished, Path name) throws IOException {
         Files.move(finished, name, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        Path folder = name.toAbsolutePath().getParent();
+        forceFolder(name);
+    }
+
+    /** Returns when a new file's name is on the disk too; a system that can't open folders can't be asked. */
+    static void forceFolder(Path file) {
+        Path folder = file.toAbsolutePath().getParent();
         if (folder != null) {
-            // The name too is to survive a power cut; a system that can't open folders can't be asked.
             try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
                 channel.force(true);
             } catch (IOException e) {

@@ -94,6 +94,18 @@ final class Database implements AutoCloseable {
         }
     }
 
+    /** Does something that belongs to the file but stands beside it; refused, as a write is, if the file is another now. */
+    synchronized <T> T beside(String what, Supplier<T> work) {
+        try {
+            checkIdentity();
+            T done = work.get();
+            checkIdentity();
+            return done;
+        } catch (Refusal e) {
+            throw refused(what, e);
+        }
+    }
+
     /** Does everything in one transaction or nothing of it; when this returns, it is on the disk. */
     synchronized void write(String what, Work<?> work) {
         try {

@@ -6,6 +6,8 @@ import fourfold.facts.Child;
 import fourfold.facts.Sitting;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,10 +24,19 @@ import java.util.function.Consumer;
  * the same file at the same time; a write waits a few seconds for theirs.
  */
 public final class Store implements AutoCloseable {
+    private static final String KEEP = "keep the answer";
+
     private final Database database;
+    private final Optional<Path> file;
+    private Optional<Slip> slip = Optional.empty();
 
     Store(Database database) {
+        this(database, Optional.empty());
+    }
+
+    private Store(Database database, Optional<Path> file) {
         this.database = database;
+        this.file = file;
     }
 
     /**
@@ -36,7 +47,29 @@ public final class Store implements AutoCloseable {
      * @throws StoreException if it can't be opened
      */
     public static Store open(Path file) {
-        return new Store(StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY));
+        return open(file, StoreFile.PATIENCE);
+    }
+
+    /** The same, with another patience for other programs' writes. */
+    static Store open(Path file, Duration patience) {
+        Path whole = file.toAbsolutePath().normalize();
+        Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(whole));
+        SlipFile.leftBeside(whole, store::takes);
+        return store;
+    }
+
+    /** Puts the answers of a slip that was left behind into the file, if the file knows their drills. */
+    private boolean takes(List<Answer> answers) {
+        try {
+            boolean known = database.read(KEEP, c -> areKnown(c, answers));
+            if (known) {
+                database.write(KEEP, on(c -> Answers.keep(c, answers)));
+            }
+            return known;
+        } catch (StoreException e) {
+            // The slip stays, and the next start tries again; a file that can be read is not to be kept shut for it.
+            return false;
+        }
     }
 
     /** Loads the database driver, which the first {@link #open} would do; any thread may call it. */
@@ -44,13 +77,23 @@ public final class Store implements AutoCloseable {
         StoreFile.loadDriver();
     }
 
+    private static boolean areKnown(Connection connection, List<Answer> answers) throws SQLException {
+        for (Answer answer : answers) {
+            if (Sittings.find(connection, answer.drill()).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     Database database() {
+        tryToSettle();
         return database;
     }
 
     /** The children who practise, in the order in which they were added, under today's names. */
     public List<Child> children() {
-        return database.read("read the children", Children::all).stream()
+        return read("read the children", Children::all).stream()
                 .filter(k -> !k.archived())
                 .map(Children.Known::child)
                 .toList();
@@ -58,38 +101,111 @@ public final class Store implements AutoCloseable {
 
     /** All children, those put away too. */
     public List<Child> allChildren() {
-        return database.read("read the children", Children::all).stream()
+        return read("read the children", Children::all).stream()
                 .map(Children.Known::child)
                 .toList();
     }
 
     /** Adds a child. A name another child has, in whatever case, is refused, also if that child was put away. */
     public void add(Child child) {
-        database.write("add the child", on(c -> Children.add(c, child)));
+        write("add the child", c -> Children.add(c, child));
     }
 
     /** Begins a drill of a known child. */
     public void begin(Sitting sitting) {
-        database.write("begin the drill", on(c -> Sittings.begin(c, sitting)));
+        write("begin the drill", c -> Sittings.begin(c, sitting));
+    }
+
+    /**
+     * Begins a drill whose answers come one by one from the keyboard. Each is then put on a slip beside the file, which
+     * takes one forced write, and goes into the file with {@link #settle} or with whatever is done next.
+     */
+    public synchronized void beginAtTheKeyboard(Sitting sitting) {
+        endDrill();
+        begin(sitting);
+        slip = file.flatMap(f -> Slip.of(f, sitting));
     }
 
     /** Keeps an answer of a drill that was begun. */
-    public void keep(Answer answer) {
-        database.write("keep the answer", on(c -> Answers.keep(c, List.of(answer))));
+    public synchronized void keep(Answer answer) {
+        boolean noted =
+                slip.isPresent() && database.beside(KEEP, () -> slip.get().takes(Answers.asKept(answer)));
+        if (!noted) {
+            write(KEEP, c -> Answers.keep(c, List.of(answer)));
+            slip.ifPresent(s -> s.passed(answer));
+        }
+    }
+
+    /**
+     * Puts into the file what stands on the slip. If that has failed, it is tried again only with the next answer, with
+     * whatever else is written, or at the end, so that a picture never waits for a file twice.
+     */
+    public synchronized void settle() {
+        if (slip.filter(Slip::isReady).isPresent()) {
+            settleNow();
+        }
+    }
+
+    private synchronized void settleNow() {
+        List<Answer> waiting = slip.map(Slip::waiting).orElse(List.of());
+        if (waiting.isEmpty()) {
+            return;
+        }
+        try {
+            database.write(KEEP, on(c -> Answers.keep(c, waiting)));
+            slip.ifPresent(Slip::settled);
+        } catch (StoreException e) {
+            slip.ifPresent(Slip::stick);
+            throw e;
+        }
+    }
+
+    /** The drill at the keyboard is over: everything goes into the file, and the slip away. */
+    public synchronized void endDrill() {
+        try {
+            settleNow();
+        } catch (StoreException e) {
+            throw new StoreException(
+                    e.getMessage() + "; the last answers stand on "
+                            + slip.map(Slip::toString).orElse("") + " and go into the file at the next start",
+                    e);
+        } finally {
+            slip.ifPresent(Slip::end);
+            slip = Optional.empty();
+        }
+    }
+
+    /** Reading does without what can't be put into the file just now. */
+    private void tryToSettle() {
+        try {
+            settle();
+        } catch (StoreException e) {
+            return;
+        }
+    }
+
+    private <T> T read(String what, Database.Work<T> work) {
+        tryToSettle();
+        return database.read(what, work);
+    }
+
+    private void write(String what, Change change) {
+        settleNow();
+        database.write(what, on(change));
     }
 
     /** Keeps an act of the parent; a new name that another child has is refused. */
     public void keep(Act act) {
-        database.write("keep the change", on(c -> Acts.keep(c, act)));
+        write("keep the change", c -> Acts.keep(c, act));
     }
 
     /** Keeps acts that belong together, all of them or none. */
     public void keepActs(List<Act> acts) {
-        database.write("keep the change", on(c -> {
+        write("keep the change", c -> {
             for (Act act : acts) {
                 Acts.keep(c, act);
             }
-        }));
+        });
     }
 
     /** Keeps whole drills of known children, all of them or none. */
@@ -99,7 +215,7 @@ public final class Store implements AutoCloseable {
 
     /** Adds children and keeps whole drills, all of it or nothing. */
     public void takeIn(List<Child> children, List<Sitting> sittings, List<Answer> answers) {
-        database.write("keep the answers", on(c -> {
+        write("keep the answers", c -> {
             for (Child child : children) {
                 Children.add(c, child);
             }
@@ -107,7 +223,7 @@ public final class Store implements AutoCloseable {
                 Sittings.begin(c, sitting);
             }
             Answers.keep(c, answers);
-        }));
+        });
     }
 
     /**
@@ -115,43 +231,44 @@ public final class Store implements AutoCloseable {
      * the child back.
      */
     public void remove(UUID child, Instant at) {
-        database.read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
-        database.write("remove the child", on(c -> Removal.of(c, child, at)));
+        endDrill();
+        read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
+        write("remove the child", c -> Removal.of(c, child, at));
     }
 
     /** The grown-ups' gate, if there is one. */
     public Optional<GateRow> gate() {
-        return database.read("read the gate", GateRow::in);
+        return read("read the gate", GateRow::in);
     }
 
     /** Sets the gate, or what is known of wrong tries. */
     public void keepGate(GateRow gate) {
-        database.write("keep the gate", on(gate::keep));
+        write("keep the gate", gate::keep);
     }
 
     /** Takes the gate away. */
     public void removeGate() {
-        database.write("take the gate away", on(GateRow::remove));
+        write("take the gate away", GateRow::remove);
     }
 
     /** What is remembered for the home under a name of at most 40 characters. */
     public Optional<String> homeSetting(String name) {
-        return database.read("read what is remembered", c -> HomeSettings.of(c, name));
+        return read("read what is remembered", c -> HomeSettings.of(c, name));
     }
 
     /** Remembers a text of at most 400 characters for the home, in place of what was there. */
     public void keepHomeSetting(String name, String text) {
-        database.write("remember the change", on(c -> HomeSettings.keep(c, name, text)));
+        write("remember the change", c -> HomeSettings.keep(c, name, text));
     }
 
     /** The child's drills, oldest first; drills that began together by id. */
     public List<Sitting> sittings(UUID child) {
-        return database.read("read the drills", c -> Sittings.of(c, child));
+        return read("read the drills", c -> Sittings.of(c, child));
     }
 
     /** The child's acts in {@link Act#IN_ORDER}, undone ones too. */
     public List<Act> acts(UUID child) {
-        return database.read("read the changes", c -> Acts.of(c, child));
+        return read("read the changes", c -> Acts.of(c, child));
     }
 
     /**
@@ -160,7 +277,7 @@ public final class Store implements AutoCloseable {
      * this store meanwhile. What it throws is thrown here.
      */
     public void readAnswers(UUID child, Consumer<Answer> each) {
-        database.read("read the answers", c -> {
+        read("read the answers", c -> {
             try (SideBySide both = new SideBySide(each)) {
                 Answers.readBatches(c, child, both);
                 both.finish();
@@ -178,12 +295,16 @@ public final class Store implements AutoCloseable {
 
     @Override
     public void close() {
-        database.close();
+        try {
+            endDrill();
+        } finally {
+            database.close();
+        }
     }
 
     /** Work that has no result. */
     private interface Change {
-        void on(Connection connection) throws java.sql.SQLException;
+        void on(Connection connection) throws SQLException;
     }
 
     private static Database.Work<Boolean> on(Change change) {

@@ -2,7 +2,9 @@ package fourfold.benchmark;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.Families;
 import fourfold.facts.Purpose;
+import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
 import fourfold.progress.Grid;
@@ -28,8 +30,9 @@ import java.util.UUID;
  */
 final class GrowthProbe {
     private static final int ASKED = 400;
+    private static final int APPENDED = 2_000;
 
-    /** The first questions of a process are chosen by code that is not yet compiled; they are told apart. */
+    /** The first questions of a process are chosen, and its first answers kept, by code that is not yet compiled; they are told apart. */
     private static final int COLD = 20;
 
     private static final int PAGE = 4096;
@@ -62,13 +65,17 @@ final class GrowthProbe {
             long most = peak();
             Times next = new Times();
             Times append = new Times();
+            Times settle = new Times();
             Times sync = new Times();
             if (!looking) {
-                ask(store, child, progress, next, append, sync, arguments[2].equals("append") ? file : null);
+                ask(child, progress, next);
+            }
+            if (arguments[2].equals("append")) {
+                append(store, child, file, append, settle, sync);
             }
             System.out.printf(
                     java.util.Locale.ROOT,
-                    "%d %.3f %.3f %.3f %.1f %.3f %.3f %.3f %.3f %.3f %.3f%n",
+                    "%d %.3f %.3f %.3f %.1f %.3f %.3f %.3f %.3f %.3f %.3f %.3f %.3f%n",
                     progress.answers(),
                     (opened - begun) / 1e6,
                     (folded - opened) / 1e6,
@@ -78,6 +85,8 @@ final class GrowthProbe {
                     next.p99(),
                     append.median(),
                     append.p99(),
+                    settle.median(),
+                    settle.p99(),
                     sync.median(),
                     sync.p99());
         }
@@ -91,51 +100,67 @@ final class GrowthProbe {
                 .sum();
     }
 
-    private static void ask(Store store, Child child, Progress before, Times next, Times append, Times sync, Path file)
-            throws IOException {
+    private static void ask(Child child, Progress before, Times next) {
         Scheduler scheduler = new LastingGain();
         Instant at = LongPractice.END;
-        Sitting sitting = new Sitting(UUID.randomUUID(), child.id(), at, 60, Duration.ofMinutes(30), 5);
-        if (file != null) {
-            store.begin(sitting);
-        }
+        Sitting sitting = sitting(child);
         Progress progress = before.beginning(sitting);
-        try (FileChannel floor = file == null ? null : floor(file)) {
-            for (int i = 1; i <= ASKED; i++) {
+        for (int i = 1; i <= ASKED; i++) {
+            long from = System.nanoTime();
+            Optional<Turn> turn = scheduler.next(progress, at, sitting.seed());
+            long chosen = System.nanoTime() - from;
+            if (i > COLD) {
+                next.add(chosen);
+            }
+            if (turn.isEmpty()) {
+                return;
+            }
+            progress = progress.after(
+                    answer(sitting, i, turn.get().purpose(), turn.get().question(), at));
+            at = at.plusSeconds(4);
+        }
+    }
+
+    private static Sitting sitting(Child child) {
+        return new Sitting(UUID.randomUUID(), child.id(), LongPractice.END, 60, Duration.ofMinutes(30), 5);
+    }
+
+    private static Answer answer(Sitting sitting, int position, Purpose purpose, Question question, Instant at) {
+        return new Answer(
+                sitting.child(),
+                sitting.id(),
+                position,
+                at,
+                60,
+                purpose,
+                question,
+                Integer.toString(question.expected()),
+                Optional.of(Duration.ofMillis(1200)),
+                Optional.of(Duration.ofMillis(1700)),
+                0,
+                Surface.TERMINAL);
+    }
+
+    /** Keeps answers as the program does; before each, the floor of the same disk. */
+    private static void append(Store store, Child child, Path file, Times append, Times settle, Times sync)
+            throws IOException {
+        Sitting sitting = sitting(child);
+        store.beginAtTheKeyboard(sitting);
+        try (FileChannel floor = floor(file)) {
+            for (int i = 1; i <= APPENDED; i++) {
+                Question question =
+                        Families.questions().get(i % Families.questions().size());
+                Answer answer = answer(sitting, i, Purpose.PRACTISE, question, LongPractice.END.plusSeconds(i));
+                long synced = synced(floor);
                 long from = System.nanoTime();
-                Optional<Turn> turn = scheduler.next(progress, at, sitting.seed());
-                long chosen = System.nanoTime() - from;
+                store.keep(answer);
+                long kept = System.nanoTime();
+                store.settle();
                 if (i > COLD) {
-                    next.add(chosen);
+                    sync.add(synced);
+                    append.add(kept - from);
+                    settle.add(System.nanoTime() - kept);
                 }
-                if (turn.isEmpty()) {
-                    return;
-                }
-                Purpose purpose = turn.get().purpose();
-                Answer answer = new Answer(
-                        child.id(),
-                        sitting.id(),
-                        i,
-                        at,
-                        60,
-                        purpose,
-                        turn.get().question(),
-                        Integer.toString(turn.get().question().expected()),
-                        Optional.of(Duration.ofMillis(1200)),
-                        Optional.of(Duration.ofMillis(1700)),
-                        0,
-                        Surface.TERMINAL);
-                if (floor != null) {
-                    long synced = synced(floor);
-                    from = System.nanoTime();
-                    store.keep(answer);
-                    if (i > COLD) {
-                        sync.add(synced);
-                        append.add(System.nanoTime() - from);
-                    }
-                }
-                progress = progress.after(answer);
-                at = at.plusSeconds(4);
             }
         }
     }

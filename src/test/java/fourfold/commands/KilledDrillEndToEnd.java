@@ -69,7 +69,7 @@ class KilledDrillEndToEnd {
                     .map(r -> List.of(r.asked(), r.typed()))
                     .toList();
             List<List<String>> kept = Rows.of(
-                    file,
+                    tidied(file),
                     "SELECT asked, COALESCE(typed, '') FROM answer_log WHERE drill ="
                             + " (SELECT id FROM drill ORDER BY nr DESC LIMIT 1) ORDER BY position");
             assertTrue(
