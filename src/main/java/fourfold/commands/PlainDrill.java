@@ -59,6 +59,8 @@ final class PlainDrill {
     }
 
     private Drill turn(Drill drill) throws IOException {
+        // Before the question and not after it: a whole line has no time of its own but that at which it is read.
+        home.records().settle();
         Phase phase = drill.phase();
         if (phase instanceof Phase.Right right) {
             say(List.of(words.right(right.answer())));
@@ -76,7 +78,6 @@ final class PlainDrill {
             say(List.of(words.ask(asking)));
         }
         Drill shown = on(drill, new Event.Painted(now()));
-        home.records().settle();
         home.moments().sleptSince(NEVER);
         Optional<String> line = line();
         Optional<Instant> asleep = home.moments().sleptSince(NEVER);

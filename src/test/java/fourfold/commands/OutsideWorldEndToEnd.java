@@ -84,7 +84,8 @@ class OutsideWorldEndToEnd {
         long took = System.nanoTime() - begun;
         assertEquals(0, told.code(), told.err());
         assertTrue(told.out().contains("Everything is kept"), told.out());
-        assertTrue(took > 4 * 3 * 300_000_000L, "a drill and three answers, three write-throughs each: " + took);
+        assertTrue(
+                took > 4 * 3 * 300_000_000L, "a drill and three answers, at least three write-throughs each: " + took);
         List<String> times = Rows.column(file(), "SELECT whole_ms FROM answer_log ORDER BY position");
         assertEquals(3, times.size());
         assertTrue(times.stream().allMatch(t -> Integer.parseInt(t) < 300), times.toString());
