@@ -45,8 +45,9 @@ final class Slip {
     boolean takes(Answer answer) {
         boolean next = answer.drill().equals(sitting.id())
                 && answer.child().equals(sitting.child())
-                && answer.position() == last + 1;
-        if (broken || stuck || !next || waiting.size() == SlipFile.ROWS) {
+                && answer.position() == last + 1
+                && SlipRow.fits(answer);
+        if (broken || stuck || !next || waiting.size() == SlipFile.ROWS || !file.isThere()) {
             return false;
         }
         try {

@@ -70,6 +70,11 @@ final class SlipFile {
         }
     }
 
+    /** Whether it still has its name: the system would go on writing to a file that nobody will find again. */
+    boolean isThere() {
+        return Files.exists(path);
+    }
+
     /** Writes an answer into a row; it is on the disk when this returns. */
     void write(int row, Answer answer) throws IOException {
         writeAll(channel, SlipRow.of(answer), (long) (1 + row) * SlipRow.LENGTH);

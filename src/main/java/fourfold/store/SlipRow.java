@@ -19,9 +19,18 @@ final class SlipRow {
     /** The size of a row in bytes: what a disk writes in one go, so that a new row never harms the one before. */
     static final int LENGTH = 512;
 
+    /** The latest time the file can hold: a row that the file would refuse must not come onto a slip. */
+    private static final long LATEST = 99_999_999_999_999L;
+
     private static final int SUM_AT = LENGTH - Integer.BYTES;
 
     private SlipRow() {}
+
+    /** Whether the file can hold the answer. */
+    static boolean fits(Answer answer) {
+        long millis = answer.askedAt().toEpochMilli();
+        return millis >= 0 && millis <= LATEST;
+    }
 
     /** The row of an answer whose times are whole milliseconds, at most {@link Answers#LONGEST}. */
     static ByteBuffer of(Answer answer) {

@@ -4,6 +4,7 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Sitting;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -53,9 +54,18 @@ public final class Store implements AutoCloseable {
     /** The same, with another patience for other programs' writes. */
     static Store open(Path file, Duration patience) {
         Path whole = file.toAbsolutePath().normalize();
-        Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(whole));
-        SlipFile.leftBeside(whole, store::takes);
+        Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(real(whole)));
+        store.file.ifPresent(f -> SlipFile.leftBeside(f, store::takes));
         return store;
+    }
+
+    /** Where the file really lies: by whatever name it is opened, its slips are beside it. */
+    private static Path real(Path file) {
+        try {
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file;
+        }
     }
 
     /** Puts the answers of a slip that was left behind into the file, if the file knows their drills. */
@@ -232,8 +242,11 @@ public final class Store implements AutoCloseable {
      */
     public void remove(UUID child, Instant at) {
         endDrill();
+        List<UUID> same = read("remove the child", c -> SameChildren.in(c).rows(child));
         read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
         write("remove the child", c -> Removal.of(c, child, at));
+        file.ifPresent(f -> SlipFile.leftBeside(
+                f, answers -> answers.stream().map(Answer::child).allMatch(same::contains)));
     }
 
     /** The grown-ups' gate, if there is one. */

@@ -25,6 +25,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Guards against an answer that was kept on a slip and never comes into the file, comes twice, or comes changed. */
@@ -302,12 +304,72 @@ class SlipTest {
 
     @Test
     void aChildThatIsRemovedLeavesNoAnswerOnASlip() throws IOException {
+        Child ivo = Invented.child(2, "Ivo");
+        Sitting his = Invented.sitting(ivo, 2);
+        try (Store store = Store.open(file())) {
+            // What was left of drills that this file does not know: one of hers, and one of his.
+            leave(2);
+            SlipFile other = SlipFile.make(file(), his.id());
+            other.write(0, Answers.asKept(Invented.answer(his, 1)));
+            other.leave();
+            store.beginAtTheKeyboard(Invented.sitting(MINA, 3));
+            store.keep(Answers.asKept(Invented.answer(Invented.sitting(MINA, 3), 1)));
+            store.remove(MINA.id(), Instant.EPOCH);
+            assertEquals(List.of("family.db-slip-" + his.id()), slips());
+        }
+    }
+
+    @Test
+    void aSlipThatSomebodyDeletedIsNotWrittenTo() throws IOException {
         try (Store store = Store.open(file())) {
             store.beginAtTheKeyboard(DRILL);
-            answers(1, 3).forEach(store::keep);
-            store.remove(MINA.id(), Instant.EPOCH);
-            assertEquals(List.of(), slips());
+            store.keep(answers(1, 1).get(0));
+            store.settle();
+            Files.delete(slip());
+            store.keep(answers(2, 2).get(0));
+            assertEquals(answers(1, 2), inTheFile(), "it went into the file at once");
         }
+    }
+
+    @Test
+    void anAnswerThatTheFileCanNotHoldNeverStandsInTheWayOfTheOthers() {
+        Answer first = answers(1, 1).get(0);
+        Answer second = answers(2, 2).get(0);
+        Answer ofNoTime = new Answer(
+                second.child(),
+                second.drill(),
+                2,
+                Instant.ofEpochMilli(-1),
+                second.zoneOffsetMinutes(),
+                second.purpose(),
+                second.prompt(),
+                second.typed(),
+                second.firstKey(),
+                second.whole(),
+                second.erasures(),
+                second.surface());
+        try (Store store = Store.open(file())) {
+            store.beginAtTheKeyboard(DRILL);
+            store.keep(first);
+            assertThrows(StoreException.class, () -> store.keep(ofNoTime));
+            store.keep(second);
+        }
+        assertEquals(List.of(first, second), inTheFile());
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aSlipIsFoundByWhateverNameTheFileIsOpened() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("elsewhere")).resolve("ours.db");
+        Files.createSymbolicLink(other, file());
+        try (Store store = Store.open(file())) {
+            store.begin(DRILL);
+        }
+        leave(2);
+        try (Store store = Store.open(other)) {
+            assertEquals(answers(1, 2), store.answers(MINA.id()));
+        }
+        assertEquals(List.of(), slips());
     }
 
     @Test
