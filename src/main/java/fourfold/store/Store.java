@@ -25,11 +25,8 @@ import java.util.function.Consumer;
  * the same file at the same time; a write waits a few seconds for theirs.
  */
 public final class Store implements AutoCloseable {
-    private static final String KEEP = "keep the answer";
-
     private final Database database;
-    private final Optional<Path> file;
-    private Optional<Slip> slip = Optional.empty();
+    private final Jotter jotter;
 
     Store(Database database) {
         this(database, Optional.empty());
@@ -37,7 +34,7 @@ public final class Store implements AutoCloseable {
 
     private Store(Database database, Optional<Path> file) {
         this.database = database;
-        this.file = file;
+        this.jotter = new Jotter(database, file);
     }
 
     /**
@@ -55,7 +52,7 @@ public final class Store implements AutoCloseable {
     static Store open(Path file, Duration patience) {
         Path whole = file.toAbsolutePath().normalize();
         Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(real(whole)));
-        store.file.ifPresent(f -> SlipFile.leftBeside(f, store::takes));
+        store.jotter.takeInWhatWasLeft();
         return store;
     }
 
@@ -68,32 +65,9 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /** Puts the answers of a slip that was left behind into the file, if the file knows their drills. */
-    private boolean takes(List<Answer> answers) {
-        try {
-            boolean known = database.read(KEEP, c -> areKnown(c, answers));
-            if (known) {
-                database.write(KEEP, on(c -> Answers.keep(c, answers)));
-            }
-            return known;
-        } catch (StoreException e) {
-            // The slip stays, and the next start tries again; a file that can be read is not to be kept shut for it.
-            return false;
-        }
-    }
-
     /** Loads the database driver, which the first {@link #open} would do; any thread may call it. */
     public static void loadDriver() {
         StoreFile.loadDriver();
-    }
-
-    private static boolean areKnown(Connection connection, List<Answer> answers) throws SQLException {
-        for (Answer answer : answers) {
-            if (Sittings.find(connection, answer.drill()).isEmpty()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     Database database() {
@@ -130,59 +104,28 @@ public final class Store implements AutoCloseable {
      * Begins a drill whose answers come one by one from the keyboard. Each is then put on a slip beside the file, which
      * takes one forced write, and goes into the file with {@link #settle} or with whatever is done next.
      */
-    public synchronized void beginAtTheKeyboard(Sitting sitting) {
+    public void beginAtTheKeyboard(Sitting sitting) {
         endDrill();
         begin(sitting);
-        slip = file.flatMap(f -> Slip.of(f, sitting));
+        jotter.begin(sitting);
     }
 
     /** Keeps an answer of a drill that was begun. */
-    public synchronized void keep(Answer answer) {
-        boolean noted =
-                slip.isPresent() && database.beside(KEEP, () -> slip.get().takes(Answers.asKept(answer)));
-        if (!noted) {
-            write(KEEP, c -> Answers.keep(c, List.of(answer)));
-            slip.ifPresent(s -> s.passed(answer));
-        }
+    public void keep(Answer answer) {
+        jotter.keep(answer);
     }
 
     /**
      * Puts into the file what stands on the slip. If that has failed, it is tried again only with the next answer, with
      * whatever else is written, or at the end, so that a picture never waits for a file twice.
      */
-    public synchronized void settle() {
-        if (slip.filter(Slip::isReady).isPresent()) {
-            settleNow();
-        }
-    }
-
-    private synchronized void settleNow() {
-        List<Answer> waiting = slip.map(Slip::waiting).orElse(List.of());
-        if (waiting.isEmpty()) {
-            return;
-        }
-        try {
-            database.write(KEEP, on(c -> Answers.keep(c, waiting)));
-            slip.ifPresent(Slip::settled);
-        } catch (StoreException e) {
-            slip.ifPresent(Slip::stick);
-            throw e;
-        }
+    public void settle() {
+        jotter.settle();
     }
 
     /** The drill at the keyboard is over: everything goes into the file, and the slip away. */
-    public synchronized void endDrill() {
-        try {
-            settleNow();
-        } catch (StoreException e) {
-            throw new StoreException(
-                    e.getMessage() + "; the last answers stand on "
-                            + slip.map(Slip::toString).orElse("") + " and go into the file at the next start",
-                    e);
-        } finally {
-            slip.ifPresent(Slip::end);
-            slip = Optional.empty();
-        }
+    public void endDrill() {
+        jotter.end();
     }
 
     /** Reading does without what can't be put into the file just now. */
@@ -200,7 +143,7 @@ public final class Store implements AutoCloseable {
     }
 
     private void write(String what, Change change) {
-        settleNow();
+        jotter.settleNow();
         database.write(what, on(change));
     }
 
@@ -245,8 +188,7 @@ public final class Store implements AutoCloseable {
         List<UUID> same = read("remove the child", c -> SameChildren.in(c).rows(child));
         read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
         write("remove the child", c -> Removal.of(c, child, at));
-        file.ifPresent(f -> SlipFile.leftBeside(
-                f, answers -> answers.stream().map(Answer::child).allMatch(same::contains)));
+        jotter.forget(same);
     }
 
     /** The grown-ups' gate, if there is one. */

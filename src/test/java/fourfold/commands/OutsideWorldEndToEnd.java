@@ -86,6 +86,12 @@ class OutsideWorldEndToEnd {
         assertTrue(told.out().contains("Everything is kept"), told.out());
         assertTrue(
                 took > 4 * 3 * 300_000_000L, "a drill and three answers, at least three write-throughs each: " + took);
+        assertEquals(
+                3,
+                Files.readAllLines(folder.resolve("trace.txt")).stream()
+                        .filter(call -> call.contains("fdatasync("))
+                        .count(),
+                "one forced write on the slip for each answer; the file's own are fsync");
         List<String> times = Rows.column(file(), "SELECT whole_ms FROM answer_log ORDER BY position");
         assertEquals(3, times.size());
         assertTrue(times.stream().allMatch(t -> Integer.parseInt(t) < 300), times.toString());

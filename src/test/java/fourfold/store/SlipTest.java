@@ -317,6 +317,9 @@ class SlipTest {
             store.remove(MINA.id(), Instant.EPOCH);
             assertEquals(List.of("family.db-slip-" + his.id()), slips());
         }
+        leave(1);
+        assertEquals(List.of(), inTheFile(), "nor does she come back by one that turns up later");
+        assertEquals(List.of("family.db-slip-" + his.id()), slips());
     }
 
     @Test
