@@ -7,7 +7,6 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -38,15 +37,8 @@ class DrillLockTest {
 
     @Test
     void aProgramThatIsKilledGivesItsSeatBack() throws IOException, InterruptedException {
-        Process other = new ProcessBuilder(List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Sitter.class.getName(),
-                        file().toString(),
-                        MINA.toString()))
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        Process other =
+                OwnProcess.of(Sitter.class, file().toString(), MINA.toString()).start();
         try (BufferedReader said = other.inputReader(StandardCharsets.US_ASCII)) {
             assertEquals("sits", said.readLine());
             assertTrue(DrillLock.take(file(), MINA).isEmpty());

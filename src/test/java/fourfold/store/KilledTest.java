@@ -52,7 +52,7 @@ class KilledTest {
 
     @Test
     void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() throws Exception {
-        ProcessBuilder builder = java("usual");
+        ProcessBuilder builder = OwnProcess.of(Victim.class, "usual");
         builder.environment().put("LC_ALL", "C");
         builder.environment().put(Place.VARIABLE, folder.resolve("Zoë.db").toString());
         Process process = builder.start();
@@ -70,7 +70,8 @@ class KilledTest {
         Path file = folder.resolve("new.db");
         List<Process> both = new ArrayList<>();
         for (int drill = 0; drill < 2; drill++) {
-            both.add(java(file.toString(), Integer.toString(drill), "20").start());
+            both.add(OwnProcess.of(Victim.class, file.toString(), Integer.toString(drill), "20")
+                    .start());
         }
         for (Process process : both) {
             try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {
@@ -103,8 +104,8 @@ class KilledTest {
 
     /** Starts the program, kills it once it has told of so many answers, and says which was the last. */
     private static int killAfter(Path file, int drill, int answers) throws IOException, InterruptedException {
-        Process process =
-                java(file.toString(), Integer.toString(drill), "10000").start();
+        Process process = OwnProcess.of(Victim.class, file.toString(), Integer.toString(drill), "10000")
+                .start();
         int last = 0;
         try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {
             while (last < answers) {
@@ -123,17 +124,5 @@ class KilledTest {
         // Through the handle: the process's own method would also close what is still to be read.
         process.toHandle().destroyForcibly();
         assertTrue(process.waitFor(10, TimeUnit.SECONDS));
-    }
-
-    private static ProcessBuilder java(String... arguments) {
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-cp",
-                System.getProperty("java.class.path"),
-                Victim.class.getName()));
-        command.addAll(List.of(arguments));
-        return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
     }
 }

@@ -127,14 +127,7 @@ class SlipTest {
 
     @Test
     void aProgramThatIsKilledLeavesASlipAndTheNextStartPutsItIn() throws IOException, InterruptedException {
-        Process other = new ProcessBuilder(List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Practising.class.getName(),
-                        file().toString()))
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+        Process other = OwnProcess.of(Practising.class, file().toString()).start();
         try (BufferedReader said = other.inputReader(StandardCharsets.US_ASCII)) {
             assertEquals("kept", said.readLine());
             assertEquals(List.of(), inTheFile(), "the other program lives and will put them in itself");
@@ -224,20 +217,27 @@ class SlipTest {
         assertEquals("bread, milk", Files.readString(slip()));
     }
 
+    /** Does something while another program is writing to the file. */
+    private void whileHeld(Runnable work) throws SQLException {
+        try (Connection other = ReadOnly.checking(file());
+                Statement statement = other.createStatement()) {
+            statement.execute("PRAGMA query_only = 0");
+            statement.execute("BEGIN IMMEDIATE");
+            work.run();
+            statement.execute("ROLLBACK");
+        }
+    }
+
     @Test
     void aFileThatAnotherProgramHoldsKeepsNoAnswerWaiting() throws SQLException, IOException {
         try (Store store = Store.open(file(), SHORT)) {
             store.beginAtTheKeyboard(DRILL);
-            try (Connection other = ReadOnly.checking(file());
-                    Statement statement = other.createStatement()) {
-                statement.execute("PRAGMA query_only = 0");
-                statement.execute("BEGIN IMMEDIATE");
+            whileHeld(() -> {
                 store.keep(answers(1, 1).get(0));
-                assertTrue(String.valueOf(assertThrows(StoreException.class, store::settle)
-                                .getMessage())
-                        .startsWith("could not keep the answer in " + file() + ": "));
-                statement.execute("ROLLBACK");
-            }
+                String words = String.valueOf(
+                        assertThrows(StoreException.class, store::settle).getMessage());
+                assertTrue(words.startsWith("could not keep the answer in " + file() + ": "), words);
+            });
             store.keep(answers(2, 2).get(0));
         }
         assertEquals(answers(1, 2), inTheFile());
@@ -248,17 +248,14 @@ class SlipTest {
     void whatCanNotBePutInAtTheEndIsSaidToStandOnTheSlip() throws SQLException, IOException {
         Store store = Store.open(file(), SHORT);
         store.beginAtTheKeyboard(DRILL);
-        try (Connection other = ReadOnly.checking(file());
-                Statement statement = other.createStatement()) {
-            statement.execute("PRAGMA query_only = 0");
-            statement.execute("BEGIN IMMEDIATE");
+        whileHeld(() -> {
             store.keep(answers(1, 1).get(0));
             String words = String.valueOf(
                     assertThrows(StoreException.class, store::close).getMessage());
             assertTrue(
-                    words.endsWith("the last answers stand on " + slip() + " and go into the file at the next start"));
-            statement.execute("ROLLBACK");
-        }
+                    words.endsWith("the last answers stand on " + slip() + " and go into the file at the next start"),
+                    words);
+        });
         assertEquals(1, slips().size());
         assertEquals(answers(1, 1), inTheFile());
         assertEquals(List.of(), slips());
