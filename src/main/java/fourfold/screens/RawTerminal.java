@@ -47,6 +47,7 @@ final class RawTerminal extends UnixTerminal {
     private volatile boolean continued;
     private volatile boolean suspended;
     private volatile boolean leaving;
+    private volatile boolean lost;
 
     private RawTerminal(FrameStream frames, TerminalModes modes, Charset charset) throws IOException {
         super(InputStream.nullInputStream(), frames, charset, CtrlCBehaviour.TRAP);
@@ -146,9 +147,9 @@ final class RawTerminal extends UnixTerminal {
         return String.valueOf(c).getBytes(StandardCharsets.UTF_8);
     }
 
-    /** Whether somebody still receives the pictures. */
+    /** Whether nobody receives the pictures any more. */
     boolean broken() {
-        return frames.broken();
+        return lost || frames.broken();
     }
 
     @Override
@@ -188,7 +189,7 @@ final class RawTerminal extends UnixTerminal {
             leaving = true;
             // In the background, setting the modes would stop the program instead of letting it end.
             Signals.ignore("TTOU");
-            modes.restore();
+            modes.leave();
         }
     }
 
@@ -203,11 +204,12 @@ final class RawTerminal extends UnixTerminal {
         frames.shut(FAREWELL);
         modes.restore();
         if (!stopGroup()) {
+            leaving = true;
             return false;
         }
         takeBack();
         suspended = false;
-        return !leaving;
+        return !leaving && !lost;
     }
 
     /** Stops the whole group, so that a script which started the program stops as well; false if it was ended meanwhile. */
@@ -222,7 +224,7 @@ final class RawTerminal extends UnixTerminal {
     }
 
     /** Whether the program was stopped from outside and continued since the last call; the terminal is then retaken. */
-    boolean cameBack() throws IOException {
+    boolean cameBack() {
         if (!continued) {
             return false;
         }
@@ -230,11 +232,17 @@ final class RawTerminal extends UnixTerminal {
         return true;
     }
 
-    private void takeBack() throws IOException {
-        if (leaving) {
+    private void takeBack() {
+        if (leaving || lost) {
             return;
         }
-        modes.makeRaw();
+        try {
+            modes.makeRaw();
+        } catch (IOException e) {
+            // The signal that ends the program ended this as well, or the terminal has gone.
+            lost = true;
+            return;
+        }
         continued = false;
         sizeStale = true;
         if (!leaving) {

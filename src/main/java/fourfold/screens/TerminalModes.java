@@ -8,13 +8,20 @@ import java.util.Optional;
 
 /** How the terminal treats keys, read and set by the system's own {@code stty} on standard input. */
 final class TerminalModes {
-    /** Every key arrives at once and unseen: no line editing, no echo, no signals, no flow control. */
-    private static final String RAW = "stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
+    /**
+     * Every key arrives at once and unseen: no line editing, no echo, no signals, no flow control. One process, so that
+     * ending it ends all of it.
+     */
+    private static final String RAW = "exec stty -icanon -echo -isig -ixon -iexten icrnl min 1 time 0";
 
     private final String found;
     private final Optional<TerminalSize> sizeFound;
     /** True from the start: to restore what was not yet changed does no harm, and a signal may come at any time. */
-    private volatile boolean raw = true;
+    private boolean raw = true;
+    /** The process that is just making the terminal raw. */
+    private Optional<Process> taking = Optional.empty();
+
+    private boolean left;
 
     private TerminalModes(String found, Optional<TerminalSize> sizeFound) {
         this.found = found;
@@ -49,12 +56,23 @@ final class TerminalModes {
     }
 
     /**
-     * Makes every key arrive at once. In the background the system stops this until the program is in front again; a
-     * program that is ended meanwhile must not wait for it, so no lock is held, and there is nothing to restore yet.
+     * Makes every key arrive at once, unless the terminal was already left for good. In the background the system stops
+     * this, and the whole program, until it is in front again; nothing that ends the program waits for it.
      */
     void makeRaw() throws IOException {
-        run(RAW);
-        raw = true;
+        Process process;
+        synchronized (this) {
+            if (left) {
+                return;
+            }
+            process = start(RAW);
+            taking = Optional.of(process);
+        }
+        finish(process, RAW);
+        synchronized (this) {
+            taking = Optional.empty();
+            raw = !left;
+        }
     }
 
     /** Puts the modes back as they were found; once. */
@@ -63,6 +81,18 @@ final class TerminalModes {
             raw = false;
             run("stty " + found);
         }
+    }
+
+    /** The same for good: a change on its way is called off, and none can follow. */
+    synchronized void leave() throws IOException {
+        left = true;
+        if (taking.isPresent()) {
+            // One that waits in the background for its turn would have it after the modes were put back.
+            taking.get().destroyForcibly();
+            raw |= code(taking.get(), RAW) == 0;
+            taking = Optional.empty();
+        }
+        restore();
     }
 
     /** The size of the terminal; empty if it does not know. */
@@ -87,17 +117,28 @@ final class TerminalModes {
 
     /** Runs a line of shell on the terminal and returns what it printed, without blanks around it. */
     static String run(String line) throws IOException {
-        Process process = new ProcessBuilder("sh", "-c", line)
+        return finish(start(line), line);
+    }
+
+    private static Process start(String line) throws IOException {
+        return new ProcessBuilder("sh", "-c", line)
                 .redirectInput(Redirect.INHERIT)
                 .redirectError(Redirect.DISCARD)
                 .start();
+    }
+
+    private static String finish(Process process, String line) throws IOException {
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
+        int code = code(process, line);
+        if (code != 0) {
+            throw new IOException("\"" + line + "\" failed with exit code " + code);
+        }
+        return printed;
+    }
+
+    private static int code(Process process, String line) throws IOException {
         try {
-            int code = process.waitFor();
-            if (code != 0) {
-                throw new IOException("\"" + line + "\" failed with exit code " + code);
-            }
-            return printed;
+            return process.waitFor();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IOException("interrupted while waiting for \"" + line + "\"", e);

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -116,22 +117,16 @@ class TerminalLeftAsFoundTest {
 
     @Test
     void stoppedWithControlZItComesBackAndCanBeEndedWhileStopped() {
-        Map<String, String> plainShell = Map.of("PS1", "% ", "HISTFILE", "/dev/null");
-        try (PtyProgram shell = PtyProgram.start(plainShell, 200, 24, List.of("sh", "-i"))) {
-            shell.awaitText("%");
-            shell.type("clear=; echo before:$(stty -g).\n");
-            String before = shell.awaitMatch("before:([0-9a-f:]+)\\.");
+        try (PtyProgram shell = shell()) {
+            String before = modes(shell, "before");
             shell.type(PROBE + "\n");
             long pid = probe(shell);
             shell.type("5");
             shell.awaitText("typed 5.");
 
-            shell.type((byte) 0x1a);
-            shell.awaitThat("the shell's screen is back", () -> !shell.look(ScreenModel::isAlternate));
-            awaitStopped(shell, pid);
+            stop(shell, pid);
             assertTrue(shell.look(ScreenModel::isAsFound));
-            shell.type("echo stopped:$(stty -g).\n");
-            assertEquals(before, shell.awaitMatch("stopped:([0-9a-f:]+)\\."));
+            assertEquals(before, modes(shell, "stopped"));
 
             shell.type("fg\n");
             shell.awaitText("last Ctrl-z");
@@ -139,24 +134,98 @@ class TerminalLeftAsFoundTest {
             shell.type("6");
             shell.awaitText("typed 56.");
 
-            shell.type((byte) 0x1a);
-            shell.awaitThat("the shell's screen is back", () -> !shell.look(ScreenModel::isAlternate));
-            awaitStopped(shell, pid);
+            stop(shell, pid);
             // One shell continues a job that it ends, another must be told to.
             shell.type("kill %1; kill -CONT %1\n");
-            // Z: it has ended, and its shell has not asked after it yet.
-            shell.awaitThat("the stopped program has ended", () -> state(pid).matches("Z?"));
-            shell.type("echo after:$(stty -g).\n");
-            assertEquals(before, shell.awaitMatch("after:([0-9a-f:]+)\\."));
-            assertEquals(Set.of(), shell.look(ScreenModel::unknown));
-            // A shell that has not asked after the ended job yet would not leave the first time it is told to.
-            shell.type("wait; exit\nexit\n");
-            shell.exitCode();
+            assertEndedAsFound(shell, pid, before);
         }
+    }
+
+    @Test
+    void endedInTheVeryMomentOfBeingContinuedItDoesNotReachForTheTerminalAgain() {
+        try (PtyProgram shell = shell()) {
+            String before = modes(shell, "before");
+            shell.type(PROBE + "\n");
+            long pid = probe(shell);
+
+            stop(shell, pid);
+            // The process that stopped the program ends first, as it may when both are told to.
+            long stopper = offspring(pid).findAny().orElseThrow().pid();
+            shell.type("kill -CONT " + pid + "\n");
+            shell.awaitThat("the program goes on", () -> !state(pid).startsWith("T"));
+            shell.type("kill " + stopper + "; kill -CONT " + stopper + "\n");
+            assertEndedAsFound(shell, pid, before);
+        }
+    }
+
+    @Test
+    void endedWhileItWaitsInTheBackgroundForTheTerminal() {
+        try (PtyProgram shell = shell()) {
+            String before = modes(shell, "before");
+            shell.type(PROBE + "\n");
+            long pid = probe(shell);
+
+            stop(shell, pid);
+            shell.type("bg\n");
+            // It asks for the terminal back, and the system stops it again with the process that asks.
+            shell.awaitThat(
+                    "a process asks for the terminal",
+                    () -> offspring(pid)
+                            .flatMap(child -> child.info().command().stream())
+                            .anyMatch(command -> command.endsWith("stty")));
+            awaitStopped(shell, pid);
+            shell.type("kill %1; kill -CONT %1\n");
+            assertEndedAsFound(shell, pid, before);
+        }
+    }
+
+    /** A shell with a plain prompt and jobs. */
+    private static PtyProgram shell() {
+        Map<String, String> plain = Map.of("PS1", "% ", "HISTFILE", "/dev/null");
+        PtyProgram shell = PtyProgram.start(plain, 200, 24, List.of("sh", "-i"));
+        awaitPrompt(shell);
+        return shell;
+    }
+
+    private static String modes(PtyProgram shell, String when) {
+        shell.type("clear=; echo " + when + ":$(stty -g).\n");
+        return shell.awaitMatch(when + ":([0-9a-f:]+)\\.");
+    }
+
+    private static void stop(PtyProgram shell, long pid) {
+        shell.type((byte) 0x1a);
+        shell.awaitThat("the shell's screen is back", () -> !shell.look(ScreenModel::isAlternate));
+        awaitStopped(shell, pid);
+        // The process may show as stopped while its thread that reads keys is yet to stop, and would take what is
+        // typed.
+        awaitPrompt(shell);
+    }
+
+    private static void awaitPrompt(PtyProgram shell) {
+        shell.awaitThat(
+                "the shell asks for a command",
+                () -> shell.text().stripTrailing().endsWith("\n%")
+                        || shell.text().strip().equals("%"));
     }
 
     private static void awaitStopped(PtyProgram shell, long pid) {
         shell.awaitThat("the program has stopped", () -> state(pid).startsWith("T"));
+    }
+
+    /** Waits until a job has ended, and lets the shell end; the modes are to be those of {@code before}. */
+    private static void assertEndedAsFound(PtyProgram shell, long pid, String before) {
+        // Z: it has ended, and its shell has not asked after it yet.
+        shell.awaitThat("the stopped program has ended", () -> state(pid).matches("Z?"));
+        assertEquals(before, modes(shell, "after"));
+        assertEquals(Set.of(), shell.look(ScreenModel::unknown));
+        assertFalse(shell.text().contains("Exception"), shell.text());
+        // A shell that has not asked after the ended job yet would not leave the first time it is told to.
+        shell.type("wait; exit\nexit\n");
+        shell.exitCode();
+    }
+
+    private static Stream<ProcessHandle> offspring(long pid) {
+        return ProcessHandle.of(pid).orElseThrow().descendants();
     }
 
     /** The state letter of a process, as ps prints it; empty if there is none. */
