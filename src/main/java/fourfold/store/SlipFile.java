@@ -52,20 +52,28 @@ final class SlipFile {
         if (!Rights.makeFile(path)) {
             throw new IOException("there is a slip of this drill already");
         }
-        HELD.add(path);
-        FileChannel channel = FileChannel.open(path, StandardOpenOption.WRITE);
-        SlipFile slip = new SlipFile(path, channel);
+        SlipFile slip = new SlipFile(path, opened(path));
         try {
-            if (channel.tryLock() == null) {
+            if (slip.channel.tryLock() == null) {
                 throw new IOException("the slip is in use");
             }
             ByteBuffer all = ByteBuffer.allocate((1 + ROWS) * SlipRow.LENGTH);
-            writeAll(channel, all.put(HEAD).rewind(), 0);
-            channel.force(true);
+            writeAll(slip.channel, all.put(HEAD).rewind(), 0);
+            slip.channel.force(true);
             Copy.forceFolder(path);
             return slip;
         } catch (IOException | RuntimeException e) {
             slip.delete();
+            throw e;
+        }
+    }
+
+    private static FileChannel opened(Path path) throws IOException {
+        HELD.add(path);
+        try {
+            return FileChannel.open(path, StandardOpenOption.WRITE);
+        } catch (IOException e) {
+            HELD.remove(path);
             throw e;
         }
     }
@@ -127,7 +135,7 @@ final class SlipFile {
         }
         try (FileChannel channel = FileChannel.open(slip, StandardOpenOption.READ, StandardOpenOption.WRITE);
                 FileLock lock = channel.tryLock()) {
-            if (lock != null && isSlip(channel) && taking.taken(answers(channel))) {
+            if (lock != null && (isBarelyBegun(channel) || (isSlip(channel) && taking.taken(answers(channel))))) {
                 Files.deleteIfExists(slip);
             }
         } catch (IOException | RuntimeException e) {
@@ -135,7 +143,15 @@ final class SlipFile {
         }
     }
 
-    /** A file without the head is just being made, or is none of ours. */
+    /**
+     * A file with nothing in it was left by a program that was killed while it made a slip. One that is making it this
+     * very moment finds its slip gone and does without.
+     */
+    private static boolean isBarelyBegun(FileChannel channel) throws IOException {
+        return channel.size() == 0;
+    }
+
+    /** A file without the head is none of ours. */
     private static boolean isSlip(FileChannel channel) throws IOException {
         ByteBuffer head = ByteBuffer.allocate(HEAD.length);
         channel.read(head, 0);

@@ -217,6 +217,13 @@ class SlipTest {
         assertEquals("bread, milk", Files.readString(slip()));
     }
 
+    @Test
+    void aSlipThatWasBarelyBegunIsTakenAway() throws IOException {
+        Files.createFile(slip());
+        assertEquals(List.of(), inTheFile());
+        assertEquals(List.of(), slips());
+    }
+
     /** Does something while another program is writing to the file. */
     private void whileHeld(Runnable work) throws SQLException {
         try (Connection other = ReadOnly.checking(file());
