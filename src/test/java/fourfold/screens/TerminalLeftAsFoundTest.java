@@ -196,8 +196,7 @@ class TerminalLeftAsFoundTest {
         shell.type((byte) 0x1a);
         shell.awaitThat("the shell's screen is back", () -> !shell.look(ScreenModel::isAlternate));
         awaitStopped(shell, pid);
-        // The process may show as stopped while its thread that reads keys is yet to stop, and would take what is
-        // typed.
+        // It may show as stopped while its thread that reads keys still runs, and would take what is typed next.
         awaitPrompt(shell);
     }
 
@@ -224,6 +223,7 @@ class TerminalLeftAsFoundTest {
         shell.exitCode();
     }
 
+    /** The processes that a process has started, and theirs. */
     private static Stream<ProcessHandle> offspring(long pid) {
         return ProcessHandle.of(pid).orElseThrow().descendants();
     }
