@@ -2,6 +2,7 @@ package fourfold.screens;
 
 import com.googlecode.lanterna.input.KeyType;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -20,7 +21,9 @@ final class KeyQueue {
         HAND_CLOCK
     }
 
-    private final BlockingQueue<KeyPress> arrivals = new LinkedBlockingQueue<>();
+    /** Keys that came in one piece stay in one piece, or a paste could be taken for its first keys alone. */
+    private final BlockingQueue<List<KeyPress>> arrivals = new LinkedBlockingQueue<>();
+
     private final PasteGuard guard = new PasteGuard();
     private final LongSupplier clock;
     private final Waiting waiting;
@@ -32,12 +35,18 @@ final class KeyQueue {
         this.waiting = waiting;
     }
 
-    /** Adds a key; from any thread. The key EOF ends the queue. */
-    void add(KeyPress press) {
-        if (press.key().getKeyType() == KeyType.EOF) {
-            ended = true;
+    /** Adds keys that came in one piece, with one stamp; from any thread. The key EOF ends the queue. */
+    void add(List<KeyPress> piece) {
+        for (KeyPress press : piece) {
+            if (isEnd(press)) {
+                ended = true;
+            }
         }
-        arrivals.add(press);
+        arrivals.add(piece);
+    }
+
+    private static boolean isEnd(KeyPress press) {
+        return press.key().getKeyType() == KeyType.EOF;
     }
 
     /** Whether no more keys will ever come. */
@@ -72,8 +81,8 @@ final class KeyQueue {
     }
 
     private void takeArrivals() {
-        for (KeyPress press = arrivals.poll(); press != null; press = arrivals.poll()) {
-            pass(press);
+        for (List<KeyPress> piece = arrivals.poll(); piece != null; piece = arrivals.poll()) {
+            pass(piece);
         }
         if (waiting == Waiting.LIVE) {
             guard.settle(clock.getAsLong());
@@ -82,9 +91,11 @@ final class KeyQueue {
         }
     }
 
-    private void pass(KeyPress press) {
-        if (press.key().getKeyType() != KeyType.EOF) {
-            guard.arrive(press);
+    private void pass(List<KeyPress> piece) {
+        for (KeyPress press : piece) {
+            if (!isEnd(press)) {
+                guard.arrive(press);
+            }
         }
     }
 
@@ -104,9 +115,9 @@ final class KeyQueue {
     /** Waits for an arrival; false if the thread was asked to stop. */
     private boolean pause(long nanos) {
         try {
-            KeyPress press = arrivals.poll(nanos, TimeUnit.NANOSECONDS);
-            if (press != null) {
-                pass(press);
+            List<KeyPress> piece = arrivals.poll(nanos, TimeUnit.NANOSECONDS);
+            if (piece != null) {
+                pass(piece);
             }
             return true;
         } catch (InterruptedException e) {

@@ -14,6 +14,8 @@ import java.io.OutputStream;
 import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -41,7 +43,9 @@ final class RawTerminal extends UnixTerminal {
     private final InputStream in = new FileInputStream(FileDescriptor.in);
     private final Reader characters;
     private final KeyDecoder decoder = new KeyDecoder();
-    private final char[] chunk = new char[1024];
+    /** As much as the system and the decoding of characters hand over at once, so that no piece is cut in two. */
+    private final char[] chunk = new char[8192];
+
     private volatile TerminalSize size = new TerminalSize(80, 24);
     private volatile boolean sizeStale;
     private volatile boolean continued;
@@ -94,7 +98,16 @@ final class RawTerminal extends UnixTerminal {
         }
     }
 
-    /** The library's own way to read; keys come by {@link #readInput()} alone. */
+    /** Waits for keys and gives all that came in one piece: one as a rule, many in a paste. */
+    List<KeyStroke> readPiece() throws IOException {
+        List<KeyStroke> piece = new ArrayList<>();
+        for (Optional<KeyStroke> key = Optional.of(readInput()); key.isPresent(); key = decoder.next()) {
+            piece.add(key.get());
+        }
+        return piece;
+    }
+
+    /** The library's own way to read; keys come by {@link #readPiece()} alone. */
     @Override
     public KeyStroke pollInput() {
         return new KeyStroke(KeyType.EOF);

@@ -14,6 +14,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -166,19 +168,26 @@ public final class Stage implements AutoCloseable {
     }
 
     private void readKeys() {
-        KeyStroke key;
+        List<KeyPress> piece;
         do {
-            key = readKey();
-            press(key, now());
-        } while (key.getKeyType() != KeyType.EOF);
+            piece = readPiece();
+            keys.add(piece);
+        } while (piece.get(piece.size() - 1).key().getKeyType() != KeyType.EOF);
     }
 
-    private KeyStroke readKey() {
+    /** Keys that came in one piece, all stamped with the moment at which they were read. */
+    private List<KeyPress> readPiece() {
         try {
-            return plainControl(terminal.readInput());
+            List<KeyStroke> strokes = raw.isPresent() ? raw.get().readPiece() : List.of(terminal.readInput());
+            long read = now();
+            List<KeyPress> piece = new ArrayList<>(strokes.size());
+            for (KeyStroke stroke : strokes) {
+                piece.add(new KeyPress(plainControl(stroke), read));
+            }
+            return piece;
         } catch (IOException e) {
             // The terminal has gone away.
-            return new KeyStroke(KeyType.EOF);
+            return List.of(new KeyPress(new KeyStroke(KeyType.EOF), now()));
         }
     }
 
@@ -197,7 +206,7 @@ public final class Stage implements AutoCloseable {
 
     /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the stage. Any thread may call it. */
     public void press(KeyStroke key, long nanos) {
-        keys.add(new KeyPress(key, nanos));
+        keys.add(List.of(new KeyPress(key, nanos)));
     }
 
     /** The next key, or empty if none comes within {@code wait} or none can come any more. */

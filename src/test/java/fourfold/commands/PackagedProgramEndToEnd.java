@@ -230,6 +230,7 @@ class PackagedProgramEndToEnd {
             PtyChild child = new PtyChild(program);
             child.answer(2);
             program.type("7\r".repeat(5000));
+            child.letAPastePass();
             child.answer(4);
             assertRests(program.pid());
             program.type((byte) 3);

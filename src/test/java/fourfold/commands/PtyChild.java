@@ -92,6 +92,15 @@ final class PtyChild {
         }
     }
 
+    /** Waits as long as a paste may take to pass, and takes back what it left standing. */
+    void letAPastePass() {
+        pause(500);
+        while (program.text().contains(TYPED)) {
+            program.type("\u007f");
+            pause(100);
+        }
+    }
+
     private void reply(String shown) {
         boolean memory = shown.endsWith("=");
         if (memory && fromMemory % 9 == 8 && program.text().contains(SHOW_ME)) {
