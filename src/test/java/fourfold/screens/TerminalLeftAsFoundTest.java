@@ -119,8 +119,7 @@ class TerminalLeftAsFoundTest {
     void stoppedWithControlZItComesBackAndCanBeEndedWhileStopped() {
         try (PtyProgram shell = shell()) {
             String before = modes(shell, "before");
-            shell.type(PROBE + "\n");
-            long pid = probe(shell);
+            long pid = begin(shell);
             shell.type("5");
             shell.awaitText("typed 5.");
 
@@ -145,9 +144,7 @@ class TerminalLeftAsFoundTest {
     void endedInTheVeryMomentOfBeingContinuedItDoesNotReachForTheTerminalAgain() {
         try (PtyProgram shell = shell()) {
             String before = modes(shell, "before");
-            shell.type(PROBE + "\n");
-            long pid = probe(shell);
-
+            long pid = begin(shell);
             stop(shell, pid);
             // The process that stopped the program ends first, as it may when both are told to.
             long stopper = offspring(pid).findAny().orElseThrow().pid();
@@ -162,9 +159,7 @@ class TerminalLeftAsFoundTest {
     void endedWhileItWaitsInTheBackgroundForTheTerminal() {
         try (PtyProgram shell = shell()) {
             String before = modes(shell, "before");
-            shell.type(PROBE + "\n");
-            long pid = probe(shell);
-
+            long pid = begin(shell);
             stop(shell, pid);
             shell.type("bg\n");
             // It asks for the terminal back, and the system stops it again with the process that asks.
@@ -190,6 +185,11 @@ class TerminalLeftAsFoundTest {
     private static String modes(PtyProgram shell, String when) {
         shell.type("clear=; echo " + when + ":$(stty -g).\n");
         return shell.awaitMatch(when + ":([0-9a-f:]+)\\.");
+    }
+
+    private static long begin(PtyProgram shell) {
+        shell.type(PROBE + "\n");
+        return probe(shell);
     }
 
     private static void stop(PtyProgram shell, long pid) {
