@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
@@ -45,6 +46,7 @@ final class Journey implements AutoCloseable {
     private long nanos = 1_000_000_000L;
     private Duration slept = Duration.ZERO;
     private boolean going = true;
+    private boolean waitsForFile = true;
     private int counted;
 
     Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
@@ -125,7 +127,33 @@ final class Journey implements AutoCloseable {
         if (going) {
             going = loop.turn(Duration.ZERO);
             checkKept();
+            if (waitsForFile) {
+                fileRests();
+            }
         }
+        return this;
+    }
+
+    /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
+    private void fileRests() {
+        assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+        if (going && drill().isPresent()) {
+            going = loop.turn(Duration.ZERO);
+            checkKept();
+            assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+        }
+    }
+
+    /** From now on turns follow each other whether the file's thread has finished or not. */
+    Journey doesNotWaitForFile() {
+        waitsForFile = false;
+        return this;
+    }
+
+    /** From now on, and at once, each turn waits for the file's thread. */
+    Journey waitsForFile() {
+        waitsForFile = true;
+        fileRests();
         return this;
     }
 
@@ -251,6 +279,7 @@ final class Journey implements AutoCloseable {
     @Override
     public void close() {
         stage.close();
+        household.fileWork().close();
         store.close();
     }
 }
