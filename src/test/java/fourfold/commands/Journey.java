@@ -50,10 +50,15 @@ final class Journey implements AutoCloseable {
     private int counted;
 
     Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
+        this(file, Store.open(file), start, columns, rows, unicode);
+    }
+
+    /** On a store that was opened in another way; it is closed with the journey. */
+    Journey(Path file, Store opened, Instant start, int columns, int rows, boolean unicode) {
         terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
         stage = Stage.on(terminal, unicode, true, () -> nanos);
         this.file = file;
-        store = Store.open(file);
+        store = opened;
         moments = new Moments(
                 () -> start.plusNanos(nanos - 1_000_000_000L).plus(slept), ZoneId.of("Europe/Berlin"), () -> nanos);
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
@@ -270,6 +275,7 @@ final class Journey implements AutoCloseable {
             case "Left" -> new KeyStroke(KeyType.ArrowLeft);
             case "Right" -> new KeyStroke(KeyType.ArrowRight);
             case "Backspace" -> new KeyStroke(KeyType.Backspace);
+            case "Ctrl-Z" -> new KeyStroke('z', true, false);
             case "Ctrl-C" -> new KeyStroke('c', true, false);
             case "Space" -> new KeyStroke(' ', false, false);
             default -> new KeyStroke(key.charAt(0), false, false);
