@@ -5,6 +5,7 @@ import fourfold.facts.Child;
 import fourfold.facts.Surface;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
+import fourfold.screens.FileWork;
 import fourfold.screens.Moments;
 import fourfold.screens.Stage;
 import fourfold.screens.StageException;
@@ -14,6 +15,7 @@ import fourfold.store.Store;
 import fourfold.store.StoreException;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -74,7 +76,9 @@ final class Home implements AutoCloseable {
 
     /** The terminal, or a window of the size it had last, with letters as large as the child who needs the largest. */
     Stage stage(World world) throws StageException {
-        return Stage.open(world.environment(), this::window);
+        Stage stage = Stage.open(world.environment(), this::window);
+        records.fileWork().onDone(stage::wake);
+        return stage;
     }
 
     WindowSize window() {
@@ -135,8 +139,16 @@ final class Home implements AutoCloseable {
         return Normalizer.normalize(name.strip(), Normalizer.Form.NFC);
     }
 
-    /** Tells what could not be kept, now that nothing is drawn any more; gives the exit code. */
+    /**
+     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
+     * file's thread may still be waiting for another program.
+     */
     int told(World world) {
+        FileWork work = records.fileWork();
+        if (!work.finish(Duration.ofSeconds(1))) {
+            world.err().println(records.words().say("drill.moment") + ".");
+        }
+        work.close();
         records.toTell().forEach(line -> world.err().println("fourfold: " + PlainText.safe(line)));
         return records.toTell().isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
@@ -144,6 +156,7 @@ final class Home implements AutoCloseable {
     @Override
     public void close() {
         try {
+            records.fileWork().close();
             store.close();
         } finally {
             records.leaveSeat();

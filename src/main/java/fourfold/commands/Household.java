@@ -13,6 +13,7 @@ import fourfold.progress.Progress;
 import fourfold.progress.Projection;
 import fourfold.progress.Steering;
 import fourfold.progress.Timings;
+import fourfold.screens.FileWork;
 import fourfold.screens.Moments;
 import fourfold.screens.Records;
 import fourfold.screens.Words;
@@ -46,6 +47,7 @@ final class Household implements Records {
     private final LongSupplier seeds;
     private final Optional<Path> file;
     private final HouseGate gate;
+    private final FileWork fileWork = new FileWork();
     private Optional<DrillLock> seat = Optional.empty();
     private final List<String> toTell = new ArrayList<>();
     private Words words = Words.english();
@@ -80,6 +82,11 @@ final class Household implements Records {
     @Override
     public Words words() {
         return words;
+    }
+
+    @Override
+    public FileWork fileWork() {
+        return fileWork;
     }
 
     @Override
@@ -332,7 +339,7 @@ final class Household implements Records {
         toTell.add(line);
     }
 
-    /** What a grown-up must be told now that the program ends. */
+    /** What a grown-up must be told now that the program ends and {@link #fileWork} is done. */
     List<String> toTell() {
         return List.copyOf(toTell);
     }

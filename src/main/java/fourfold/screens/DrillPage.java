@@ -5,33 +5,43 @@ import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Step;
 import fourfold.facts.Child;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 
 /**
- * The drill on the screen. Every event goes to the drill; what it says must be kept is kept first, and only then does
- * the new state count and is drawn. When the disk does not take it the child is told, and may go on: a quiet mark then
- * shows how many answers are only in memory, and at the end a grown-up is told whether they are lost.
+ * The drill on the screen. Every event goes to the drill; what it says must be kept is kept first, on the file's thread,
+ * and only then does the new state count and is drawn. Until then the old picture stands and keys belong to no question.
+ * When the disk does not take it the child is told, and may go on: a quiet mark then shows how many answers are only in
+ * memory, and at the end a grown-up is told whether they are lost.
  */
 public final class DrillPage implements Page {
-    private final Records records;
+    /** The program may be stopped for long: so long it waits that no other is shut out by a write half done. */
+    private static final Duration BEFORE_A_STOP = Duration.ofMillis(50);
+
     private final DrillPicture drawing;
-    private final Keeping keeping;
+    private final DrillFile file;
+    private final WaitSign sign;
     private final Child child;
     private Drill drill;
     private SummaryPicture ending;
     private Optional<Drill> waiting = Optional.empty();
+    private Optional<Instant> pauseMeant = Optional.empty();
+    private Instant counted;
+    private boolean refused;
+    private boolean leaving;
     private String advice = "";
 
     /** Begins the drill at once. */
     public DrillPage(Records records, Child child, Drill ready, Instant at) {
-        this.records = records;
         this.child = child;
         this.ending = SummaryPicture.without(records.words(), child, ready.progress());
         this.drawing = new DrillPicture(
                 child, records.words(), ready.progress().steering().settings());
-        this.keeping = new Keeping(records);
+        this.file = new DrillFile(records);
+        this.sign = new WaitSign(records.words().say("drill.moment"));
         this.drill = ready;
+        this.counted = at;
         apply(new Event.Enter(at));
     }
 
@@ -41,14 +51,15 @@ public final class DrillPage implements Page {
 
     @Override
     public void draw(Picture picture) {
-        if (waiting.isPresent()) {
-            drawing.notKept(picture, keeping.reason());
-        } else if (drill.isFinished() && keeping.isBehind()) {
-            drawing.notKeptAtTheEnd(picture, keeping.answers(), keeping.reason());
+        if (refused) {
+            drawing.notKept(picture, file.reason());
+        } else if (drill.isFinished() && file.isBehind()) {
+            drawing.notKeptAtTheEnd(picture, file.answersBehind(), file.reason());
         } else {
             draw(picture, drill);
-            drawing.mark(picture, keeping.answers(), advice);
+            drawing.mark(picture, file.answersBehind(), advice);
         }
+        picture.centred(picture.height() - 2, sign.shown(), Ink.PLAIN);
     }
 
     private void draw(Picture picture, Drill now) {
@@ -66,24 +77,35 @@ public final class DrillPage implements Page {
 
     @Override
     public Move on(Key key, Instant at) {
-        if (waiting.isPresent()) {
+        look(at);
+        if (sign.isWaiting()) {
+            early(key, at);
+        } else if (refused) {
             onTrouble(key, at);
-            return Move.STAY;
-        }
-        if (drill.isFinished()) {
+        } else if (drill.isFinished()) {
             return onFinished(key, at);
+        } else {
+            apply(DrillKeys.event(key, at));
         }
-        apply(DrillKeys.event(key, at));
         return Move.STAY;
+    }
+
+    /** A key before its question: it is seen not to count, but for a pause, which comes when the answer is kept. */
+    private void early(Key key, Instant at) {
+        sign.early(at);
+        if (DrillKeys.event(key, at) instanceof Event.Pause) {
+            pauseMeant = pauseMeant.or(() -> Optional.of(at));
+        }
     }
 
     /** Enter tries again, the space bar goes on without, Esc stops for today. */
     private void onTrouble(Key key, Instant at) {
         if (key.kind() == Key.Kind.ENTER) {
-            counts(keeping.tryNow(at));
+            file.tryAgain(at);
+            sign.begin(at);
         } else if (key.is(' ') || key.kind() == Key.Kind.ESCAPE) {
-            keeping.goOn();
-            counts(true);
+            file.goOn();
+            counts(at);
             if (key.kind() == Key.Kind.ESCAPE) {
                 apply(new Event.Leave(at));
             }
@@ -91,10 +113,9 @@ public final class DrillPage implements Page {
     }
 
     private Move onFinished(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ENTER && keeping.isBehind()) {
-            if (keeping.tryNow(at)) {
-                advice = records.ended(drill.sitting(), at).orElse("");
-            }
+        if (key.kind() == Key.Kind.ENTER && file.isBehind()) {
+            file.tryAgain(at);
+            sign.begin(at);
             return Move.STAY;
         }
         Event meant = DrillKeys.event(key, at);
@@ -104,18 +125,53 @@ public final class DrillPage implements Page {
         if (drill.phase() instanceof Phase.Finished finished && ending.goOn(finished.summary())) {
             return Move.STAY;
         }
-        tellLoss(at);
-        return Move.BACK;
+        leaving = true;
+        if (file.isBehind()) {
+            file.giveUp(at);
+        }
+        sign.begin(at);
+        return next();
+    }
+
+    @Override
+    public Move next() {
+        return leaving && !file.isBusy() ? Move.BACK : Move.STAY;
     }
 
     @Override
     public boolean tick(Instant at) {
-        if (waiting.isPresent()) {
-            return false;
+        boolean came = look(at);
+        if (sign.isWaiting()) {
+            return sign.tick(at) || came;
         }
+        if (refused) {
+            return came;
+        }
+        file.tryFromTimeToTime(at);
         Drill before = drill;
-        apply(new Event.Tick(at));
-        return !before.phase().equals(drill.phase());
+        if (!(drill.phase() instanceof Phase.Right) || !at.isBefore(counted.plus(Drill.RIGHT_STANDS))) {
+            apply(new Event.Tick(at));
+        }
+        return came || !before.phase().equals(drill.phase());
+    }
+
+    /** Looks whether the file's thread is done, and takes what came of it. */
+    private boolean look(Instant at) {
+        Optional<DrillFile.Came> came = file.came();
+        came.ifPresent(c -> took(c, at));
+        return came.isPresent();
+    }
+
+    private void took(DrillFile.Came came, Instant at) {
+        ending = came.ending().orElse(ending);
+        advice = came.advice().orElse(advice);
+        sign.end();
+        if (waiting.isPresent() && file.isBehind() && !file.isGoingOn()) {
+            refused = true;
+            pauseMeant = Optional.empty();
+        } else {
+            counts(at);
+        }
     }
 
     @Override
@@ -131,26 +187,23 @@ public final class DrillPage implements Page {
 
     @Override
     public void interrupted(Instant at) {
-        if (!(drill.phase() instanceof Phase.Paused) && !(drill.phase() instanceof Phase.HandsOff)) {
+        if (waiting.isPresent()) {
+            if (pauseMeant.isEmpty()) {
+                pauseMeant = Optional.of(at);
+                file.finish(BEFORE_A_STOP);
+            }
+        } else if (!isAtRest()) {
             apply(new Event.Pause(at));
         }
     }
 
-    @Override
-    public void leave(Instant at) {
-        if (waiting.isPresent()) {
-            keeping.goOn();
-            counts(true);
-        }
-        apply(new Event.Leave(at));
-        tellLoss(at);
+    private boolean isAtRest() {
+        return drill.phase() instanceof Phase.Paused || drill.phase() instanceof Phase.HandsOff;
     }
 
-    /** A last try; what the disk does not take even now is lost, and is said to be. */
-    private void tellLoss(Instant at) {
-        if (keeping.isBehind() && !keeping.tryNow(at)) {
-            records.tellParent(keeping.loss());
-        }
+    @Override
+    public void leave(Instant at) {
+        file.leave(drill.sitting(), at);
     }
 
     private void apply(Event event) {
@@ -158,26 +211,41 @@ public final class DrillPage implements Page {
             return;
         }
         Step step = drill.on(event);
-        boolean ended = step.next().isFinished() && !drill.isFinished();
+        boolean ends = step.next().isFinished() && !drill.isFinished();
+        if (!ends && step.effects().isEmpty()) {
+            drill = step.next();
+            return;
+        }
         waiting = Optional.of(step.next());
-        boolean kept = keeping.keep(step.effects(), event.at());
-        if (ended && !kept) {
-            kept = keeping.tryNow(event.at());
+        if (ends) {
+            file.keepLast(step.effects(), event.at(), child, step.next().progress());
+            sign.begin(event.at());
+            return;
         }
-        counts(kept || keeping.isGoingOn());
-        if (ended) {
-            ending = SummaryPicture.of(records, child, drill.progress());
-        }
-        if (ended && kept) {
-            advice = records.ended(drill.sitting(), event.at()).orElse("");
+        file.keep(step.effects(), event.at());
+        if (file.isGoingOn()) {
+            counts(event.at());
+        } else {
+            sign.begin(event.at());
         }
     }
 
-    /** The next drill counts when nothing is left to be kept, or when the child goes on without. */
-    private void counts(boolean settled) {
-        if (settled) {
-            waiting.ifPresent(next -> drill = next);
+    /** What waited counts now: all is kept, or the child goes on without. */
+    private void counts(Instant at) {
+        refused = false;
+        if (waiting.isPresent()) {
+            drill = waiting.get();
             waiting = Optional.empty();
+            counted = at;
+        }
+        Optional<Instant> meant = pauseMeant;
+        pauseMeant = Optional.empty();
+        if (drill.isFinished()) {
+            if (!file.isBehind()) {
+                file.end(drill.sitting(), at);
+            }
+        } else if (meant.isPresent() && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute)) {
+            apply(new Event.Pause(meant.get()));
         }
     }
 }

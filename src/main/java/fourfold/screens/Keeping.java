@@ -4,6 +4,7 @@ import fourfold.drill.Effect;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 
@@ -14,6 +15,26 @@ import java.util.List;
 public final class Keeping {
     /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
     private static final Duration BETWEEN_TRIES = Duration.ofSeconds(15);
+
+    /**
+     * How it stands.
+     *
+     * @param behind whether anything is only in memory
+     * @param answers how many answers are
+     * @param goingOn whether the child goes on all the same
+     * @param reason why the disk did not take it, in one line
+     * @param lastTry when the disk was last asked
+     */
+    record Standing(boolean behind, int answers, boolean goingOn, String reason, Instant lastTry) {
+        /** Whether the disk was left alone long enough to be asked again. */
+        boolean isRested(Instant at) {
+            return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
+        }
+
+        Standing andGoesOn() {
+            return new Standing(behind, answers, true, reason, lastTry);
+        }
+    }
 
     private final Records records;
     private final Deque<Effect> unkept = new ArrayDeque<>();
@@ -29,7 +50,7 @@ public final class Keeping {
     /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
     public boolean keep(List<Effect> effects, Instant at) {
         unkept.addAll(effects);
-        boolean rests = goingOn && Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) < 0;
+        boolean rests = goingOn && !standing().isRested(at);
         return unkept.isEmpty() || (!rests && tryNow(at));
     }
 
@@ -53,6 +74,11 @@ public final class Keeping {
         return unkept.isEmpty();
     }
 
+    /** How it stands now. */
+    Standing standing() {
+        return new Standing(isBehind(), answers(), goingOn, reason, lastTry);
+    }
+
     /** The child goes on though something is not kept. */
     public void goOn() {
         goingOn = true;
@@ -65,7 +91,12 @@ public final class Keeping {
 
     /** How many answers are only in memory. */
     public int answers() {
-        return (int) unkept.stream().filter(e -> e instanceof Effect.Keep).count();
+        return answers(unkept);
+    }
+
+    /** How many answers are among them. */
+    static int answers(Collection<Effect> effects) {
+        return (int) effects.stream().filter(e -> e instanceof Effect.Keep).count();
     }
 
     /** Whether anything is only in memory. */

@@ -28,6 +28,7 @@ final class KeyQueue {
     private final LongSupplier clock;
     private final Waiting waiting;
     private Optional<Long> tooOld = Optional.empty();
+    private boolean woken;
     private volatile boolean ended;
 
     KeyQueue(LongSupplier clock, Waiting waiting) {
@@ -45,6 +46,11 @@ final class KeyQueue {
         arrivals.add(piece);
     }
 
+    /** Ends the waiting for a key, now or the next time; from any thread. */
+    void wake() {
+        arrivals.add(List.of());
+    }
+
     private static boolean isEnd(KeyPress press) {
         return press.key().getKeyType() == KeyType.EOF;
     }
@@ -59,7 +65,7 @@ final class KeyQueue {
         tooOld = Optional.of(nanos);
     }
 
-    /** The next key, waiting for it at most {@code wait}; empty at once when the queue has ended. */
+    /** The next key, waiting for it at most {@code wait}; empty at once when the queue has ended or was woken. */
     Optional<KeyPress> next(Duration wait) {
         long until = clock.getAsLong() + wait.toNanos();
         while (true) {
@@ -69,7 +75,8 @@ final class KeyQueue {
                 return press;
             }
             long now = clock.getAsLong();
-            if (until - now <= 0) {
+            if (woken || until - now <= 0) {
+                woken = false;
                 return Optional.empty();
             }
             long pause =
@@ -92,6 +99,7 @@ final class KeyQueue {
     }
 
     private void pass(List<KeyPress> piece) {
+        woken |= piece.isEmpty();
         for (KeyPress press : piece) {
             if (!isEnd(press)) {
                 guard.arrive(press);

@@ -8,13 +8,13 @@ import java.util.Deque;
 import java.util.Optional;
 
 /**
- * The one place where a key goes in and a picture comes out. One thread does everything; keys were stamped by the
- * stage's reader when they arrived.
+ * The one place where a key goes in and a picture comes out. One thread does everything but work on the file of which
+ * a page says so ({@link FileWork}), whose end wakes it; keys were stamped by the stage's reader when they arrived.
  */
 public final class Loop {
     private static final Duration TICK = Duration.ofMillis(50);
 
-    /** Turns follow each other within {@link #TICK}, and a slow disk is waited for some seconds: more is no turn. */
+    /** Turns follow each other within {@link #TICK}, but a grown-up's page may wait some seconds for a file: more is no turn. */
     private static final Duration STANDSTILL = Duration.ofSeconds(15);
 
     private final Stage stage;
@@ -59,7 +59,15 @@ public final class Loop {
             return false;
         }
         boolean all = stage.resized();
-        if (pages.element().tick(moments.now()) || changed || all) {
+        changed |= pages.element().tick(moments.now());
+        Move next = pages.element().next();
+        if (next != Move.STAY) {
+            changed = true;
+            if (!move(next)) {
+                return false;
+            }
+        }
+        if (changed || all) {
             paint(all);
         }
         return true;

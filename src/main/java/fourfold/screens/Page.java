@@ -16,9 +16,14 @@ public interface Page {
     /** What a key does. */
     Move on(Key key, Instant at);
 
-    /** Called about twenty times a second; true if the page must be drawn again. */
+    /** Called about twenty times a second, and when the file's thread has done something; true if the page must be drawn again. */
     default boolean tick(Instant at) {
         return false;
+    }
+
+    /** Where the page goes by itself; asked after each tick. */
+    default Move next() {
+        return Move.STAY;
     }
 
     /** Called when a drawing has left the program; true if the page waits for no earlier key. */
@@ -32,6 +37,6 @@ public interface Page {
     /** Called when the page in front of this one has closed. */
     default void returned() {}
 
-    /** The program is ending. */
+    /** The program is ending. What is still to be done is begun on the file's thread; the program ends when it is done. */
     default void leave(Instant at) {}
 }

@@ -16,7 +16,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** What the screens need of the home's records. Every method may fail with {@link NotKept}. */
+/**
+ * What the screens need of the home's records. Every method may fail with {@link NotKept}, and may wait some seconds for a
+ * file that another program holds: a drill calls them by {@link #fileWork} alone.
+ */
 public interface Records {
     /** Something could not be kept or read; the message says what, where, and what to do, in one line. */
     final class NotKept extends RuntimeException {
@@ -41,6 +44,9 @@ public interface Records {
 
     /** The language of this home. */
     Words words();
+
+    /** The thread on which a drill keeps and reads; one for all drills of this home. */
+    FileWork fileWork();
 
     /** The children who practise here. */
     List<Child> children();

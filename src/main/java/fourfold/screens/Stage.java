@@ -214,6 +214,11 @@ public final class Stage implements AutoCloseable {
         return keys.next(wait);
     }
 
+    /** Lets {@link #next} return at once though no key came, now or the next time it would wait. Any thread may call it. */
+    public void wake() {
+        keys.wake();
+    }
+
     /** Drops every key stamped before {@code nanos}, those still on their way as well. */
     public void dropKeysBefore(long nanos) {
         keys.dropBefore(nanos);

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 final class Sitter {
     private static final Pattern ENTER_GOES_ON = Pattern.compile("[Pp]ress Enter|Enter: go on");
     private static final Pattern PROMPT = Pattern.compile("[0-9]+|[0-9]+[×÷][0-9]+=[0-9]*");
+    private static final String TYPED = "Enter ready";
     private static final long QUIET_MILLIS = 15;
 
     /** When the keys of one answer were sent, in nanoseconds after its picture had arrived. */
@@ -40,7 +41,7 @@ final class Sitter {
         return digitPaints;
     }
 
-    /** The same from Enter, with the answer kept on the disk in between. */
+    /** From Enter to the last byte of the next picture, with the answer kept on the disk in between. */
     Times enterPaints() {
         return enterPaints;
     }
@@ -94,7 +95,9 @@ final class Sitter {
         }
         long enter = typeAt(at, "\r");
         sent.add(new Sent(first - shown, enter - shown));
-        enterPaints.add(settled(before, 2_000) - enter);
+        // While the answer is being kept the digits stand there, and a sign may come; the next picture is without them.
+        long taken = program.when(text -> !text.contains(TYPED));
+        enterPaints.add(Math.max(taken, settled(program.length(), QUIET_MILLIS)) - enter);
     }
 
     /** Mostly 300 to 700 ms, so that many answers fit in; one in twenty up to nine seconds. */

@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
@@ -45,13 +46,19 @@ final class Journey implements AutoCloseable {
     private long nanos = 1_000_000_000L;
     private Duration slept = Duration.ZERO;
     private boolean going = true;
+    private boolean waitsForFile = true;
     private int counted;
 
     Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
+        this(file, Store.open(file), start, columns, rows, unicode);
+    }
+
+    /** On a store that was opened in another way; it is closed with the journey. */
+    Journey(Path file, Store opened, Instant start, int columns, int rows, boolean unicode) {
         terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
         stage = Stage.on(terminal, unicode, true, () -> nanos);
         this.file = file;
-        store = Store.open(file);
+        store = opened;
         moments = new Moments(
                 () -> start.plusNanos(nanos - 1_000_000_000L).plus(slept), ZoneId.of("Europe/Berlin"), () -> nanos);
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
@@ -125,7 +132,33 @@ final class Journey implements AutoCloseable {
         if (going) {
             going = loop.turn(Duration.ZERO);
             checkKept();
+            if (waitsForFile) {
+                fileRests();
+            }
         }
+        return this;
+    }
+
+    /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
+    private void fileRests() {
+        assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+        if (going && drill().isPresent()) {
+            going = loop.turn(Duration.ZERO);
+            checkKept();
+            assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+        }
+    }
+
+    /** From now on turns follow each other whether the file's thread has finished or not. */
+    Journey doesNotWaitForFile() {
+        waitsForFile = false;
+        return this;
+    }
+
+    /** From now on, and at once, each turn waits for the file's thread. */
+    Journey waitsForFile() {
+        waitsForFile = true;
+        fileRests();
         return this;
     }
 
@@ -242,6 +275,7 @@ final class Journey implements AutoCloseable {
             case "Left" -> new KeyStroke(KeyType.ArrowLeft);
             case "Right" -> new KeyStroke(KeyType.ArrowRight);
             case "Backspace" -> new KeyStroke(KeyType.Backspace);
+            case "Ctrl-Z" -> new KeyStroke('z', true, false);
             case "Ctrl-C" -> new KeyStroke('c', true, false);
             case "Space" -> new KeyStroke(' ', false, false);
             default -> new KeyStroke(key.charAt(0), false, false);
@@ -251,6 +285,7 @@ final class Journey implements AutoCloseable {
     @Override
     public void close() {
         stage.close();
+        household.fileWork().close();
         store.close();
     }
 }

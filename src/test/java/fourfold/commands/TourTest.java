@@ -55,6 +55,7 @@ class TourTest {
             long seconds = 0;
             // Planning goes on a run at a time between two pictures; a few pictures of the plan are enough.
             while (seconds < 240 && tour.turn(Duration.ZERO)) {
+                assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
                 nanos += 50_000_000L * (loop.shown().toString().contains("the plan") ? 40 : 1);
                 seconds = nanos / 1_000_000_000L;
                 for (String words : PROMISED) {
