@@ -1,6 +1,8 @@
 package fourfold.drill;
 
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.progress.Progress;
 import fourfold.progress.Standing;
@@ -30,6 +32,15 @@ public enum Depiction {
     /** The picture of a family of which so many were seen. */
     static Depiction of(Family family, int seen) {
         return values()[Math.floorMod(family.index() + seen, values().length)];
+    }
+
+    /** How many rows, jumps or parts the picture of a question's fact has: 1 to 10. */
+    public int groups(Question question) {
+        if (question.operation() == Operation.MULTIPLY) {
+            return question.left();
+        }
+        // Jumps are as long as the divisor; rows and parts are as many as the divisor.
+        return this == JUMPS ? question.expected() : question.right();
     }
 
     private static int seen(Progress progress, Family family) {

@@ -41,7 +41,7 @@ final class ChildStairs {
                         left + (family.low() - 1) * cellWidth,
                         top + (family.high() - 1) * cellHeight + i,
                         row,
-                        Ink.of(shade));
+                        Colours.of(shade));
             }
         }
     }

@@ -66,8 +66,7 @@ final class Deeds {
                         .filter(s ->
                                 s.key().equals(choose.setting()) && s.offered().contains(text))
                         .findFirst()
-                        .map(s -> words.say(
-                                "deed.choose", words.say("settings." + s.key()), SettingsPage.told(words, s, text)))
+                        .map(s -> words.say("deed.choose", words.say("settings." + s.key()), words.value(s, text)))
                         .orElseGet(() -> words.say("deed.choose", choose.setting(), text));
         };
     }

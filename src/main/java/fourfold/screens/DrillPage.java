@@ -72,7 +72,7 @@ public final class DrillPage implements Page {
 
     @Override
     public Optional<Theme> theme() {
-        return Optional.of(Theme.of(drill.progress().steering().settings()));
+        return Optional.of(Colours.of(drill.progress().steering().settings()));
     }
 
     @Override

@@ -32,12 +32,9 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
 
     /** The whole picture of a question's fact. */
     static FactPicture of(Depiction depiction, Question question) {
-        if (question.operation() == Operation.MULTIPLY) {
-            return new FactPicture(depiction, false, question.left(), question.right(), question.left());
-        }
-        // Jumps are as long as the divisor; rows and parts are as many as the divisor.
-        int groups = depiction == Depiction.JUMPS ? question.expected() : question.right();
-        return new FactPicture(depiction, true, groups, question.left() / groups, groups);
+        boolean split = question.operation() == Operation.DIVIDE;
+        int groups = depiction.groups(question);
+        return new FactPicture(depiction, split, groups, split ? question.left() / groups : question.right(), groups);
     }
 
     /** What it shows, in words: as much as is drawn. */

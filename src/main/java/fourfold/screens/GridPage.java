@@ -64,7 +64,7 @@ final class GridPage implements Page {
 
     @Override
     public Optional<Theme> theme() {
-        return Optional.of(Theme.of(progress().steering().settings()));
+        return Optional.of(Colours.of(progress().steering().settings()));
     }
 
     /** The levels of a week ago, under what the parent has chosen today. */

@@ -40,8 +40,8 @@ public final class HomePage implements Page {
                     .filter(k -> !k.away())
                     .map(Records.Known::child)
                     .toList();
-            theme = Theme.shared(children.stream()
-                    .map(child -> Theme.of(Steering.of(records.acts(child)).settings()))
+            theme = Colours.shared(children.stream()
+                    .map(child -> Colours.of(Steering.of(records.acts(child)).settings()))
                     .toList());
         } catch (Records.NotKept e) {
             trouble = e.line();

@@ -3,7 +3,6 @@ package fourfold.screens;
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
-import fourfold.progress.Mastery;
 import java.util.EnumSet;
 import org.jspecify.annotations.Nullable;
 
@@ -11,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * How a character is drawn. Colour never stands alone: levels have a shape of their own, a chosen line is reversed, a
  * strong word is bold.
  *
- * <p>The five level colours are stops of the colour-blind-safe map cividis (Nuñez, Anderton and Renslow 2018, PLoS ONE
+ * <p>The five steps are stops of the colour-blind-safe map cividis (Nuñez, Anderton and Renslow 2018, PLoS ONE
  * 13(7): e0199239), dark to light.
  */
 public enum Ink {
@@ -20,11 +19,11 @@ public enum Ink {
     QUIET(new TextColor.RGB(128, 128, 128)),
     STRONG(TextColor.ANSI.DEFAULT, SGR.BOLD),
     CHOSEN(TextColor.ANSI.DEFAULT, SGR.REVERSE),
-    NEW(new TextColor.RGB(39, 63, 108)),
-    ACQUIRING(new TextColor.RGB(91, 95, 109)),
-    ACCURATE(new TextColor.RGB(131, 129, 120)),
-    FLUENT(new TextColor.RGB(176, 165, 114)),
-    LASTING(new TextColor.RGB(225, 204, 92));
+    STEP_0(new TextColor.RGB(39, 63, 108)),
+    STEP_1(new TextColor.RGB(91, 95, 109)),
+    STEP_2(new TextColor.RGB(131, 129, 120)),
+    STEP_3(new TextColor.RGB(176, 165, 114)),
+    STEP_4(new TextColor.RGB(225, 204, 92));
 
     /** Everyday characters: the first 256, and the 256 lines and blocks of which pictures are drawn. */
     private static final int PAGE = 0x100;
@@ -47,17 +46,6 @@ public enum Ink {
         for (SGR one : style) {
             this.style.add(one);
         }
-    }
-
-    /** The ink of a level's shade. */
-    static Ink of(Mastery level) {
-        return switch (level) {
-            case NEW -> NEW;
-            case ACQUIRING -> ACQUIRING;
-            case ACCURATE -> ACCURATE;
-            case FLUENT -> FLUENT;
-            case LASTING -> LASTING;
-        };
     }
 
     /**

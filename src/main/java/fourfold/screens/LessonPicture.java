@@ -54,7 +54,7 @@ final class LessonPicture {
         int widest = whole.stream().mapToInt(Picture::columns).max().orElse(0);
         int x = Math.max(0, (picture.width() - widest) / 2);
         for (int i = 0; i < rows.size(); i++) {
-            picture.text(x, y + i, rows.get(i), Ink.LASTING);
+            picture.text(x, y + i, rows.get(i), Ink.STEP_4);
         }
     }
 

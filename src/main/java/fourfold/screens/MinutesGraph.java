@@ -28,7 +28,7 @@ final class MinutesGraph {
             int filled = highest <= 0 ? 0 : (int) Math.round(tall * digits / highest);
             int x = left + i * COLUMN;
             for (int row = 0; row < filled; row++) {
-                picture.text(x + 1, top + tall - row, "███", Ink.LASTING);
+                picture.text(x + 1, top + tall - row, "███", Ink.STEP_4);
             }
             picture.text(x + 1, top + tall - filled, String.format("%3d", Math.round(digits)), Ink.STRONG);
             LocalDate day = LocalDate.ofEpochDay(shown.get(i).day());

@@ -58,7 +58,7 @@ final class MinutesPage implements Page {
 
     @Override
     public Optional<Theme> theme() {
-        return Optional.of(Theme.of(progress.steering().settings()));
+        return Optional.of(Colours.of(progress.steering().settings()));
     }
 
     @Override

@@ -62,18 +62,11 @@ final class SettingsPage implements Page {
         }
         Setting setting = Setting.values()[line];
         return padded(words.say("settings." + setting.key())) + "◂ "
-                + told(words, setting, settings().value(setting)) + " ▸";
+                + words.value(setting, settings().value(setting)) + " ▸";
     }
 
     private static String padded(String name) {
         return name + " ".repeat(Math.max(1, NAME - Picture.columns(name)));
-    }
-
-    /** A value in words: a number with its unit, or the name of the choice. */
-    static String told(Words words, Setting setting, String value) {
-        return Character.isDigit(value.charAt(0))
-                ? words.say("settings." + setting.key() + ".unit", value)
-                : words.say("settings.value." + value);
     }
 
     private String help() {
@@ -82,7 +75,7 @@ final class SettingsPage implements Page {
         }
         Setting setting = Setting.values()[chosen];
         return words.say("settings." + setting.key() + ".help") + " "
-                + words.say("settings.usual", told(words, setting, setting.usual()));
+                + words.say("settings.usual", words.value(setting, setting.usual()));
     }
 
     @Override

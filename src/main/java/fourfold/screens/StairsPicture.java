@@ -79,7 +79,7 @@ final class StairsPicture {
             number = "▸" + number.substring(1);
         }
         picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
-        picture.text(x + 3, y, shade(level), Ink.of(level));
+        picture.text(x + 3, y, shade(level), Colours.of(level));
         char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
         picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
         int change = grid.change(cell.family(), lastWeek);
@@ -105,7 +105,7 @@ final class StairsPicture {
         int y = row(Families.LARGEST_FACTOR) + 2;
         int x = left + 4;
         for (Mastery level : Mastery.values()) {
-            picture.text(x, y, shade(level), Ink.of(level));
+            picture.text(x, y, shade(level), Colours.of(level));
             picture.text(x + 2, y, words.level(level));
             x += words.level(level).length() + 4;
         }

@@ -2,8 +2,6 @@ package fourfold.screens;
 
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
-import fourfold.progress.Setting;
-import fourfold.progress.Settings;
 import java.util.List;
 
 /**
@@ -35,22 +33,6 @@ public enum Theme {
         return new TextColor.RGB(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff);
     }
 
-    /** The theme the parent chose for a child. */
-    static Theme of(Settings settings) {
-        return switch (settings.value(Setting.COLOURS)) {
-            case "dark" -> DARK;
-            case "light" -> LIGHT;
-            case "contrast" -> CONTRAST;
-            default -> TERMINAL;
-        };
-    }
-
-    /** The theme that several children share; the terminal's own colours if they have different ones. */
-    static Theme shared(List<Theme> themes) {
-        boolean same = themes.stream().distinct().count() == 1;
-        return same ? themes.get(0) : TERMINAL;
-    }
-
     /** What lies behind the letters. */
     TextColor ground() {
         return this == TERMINAL ? TextColor.ANSI.DEFAULT : colours.get(0);
@@ -67,11 +49,11 @@ public enum Theme {
                 switch (ink) {
                     case PLAIN, STRONG, CHOSEN -> 1;
                     case QUIET -> 2;
-                    case NEW -> 3;
-                    case ACQUIRING -> 4;
-                    case ACCURATE -> 5;
-                    case FLUENT -> 6;
-                    case LASTING -> 7;
+                    case STEP_0 -> 3;
+                    case STEP_1 -> 4;
+                    case STEP_2 -> 5;
+                    case STEP_3 -> 6;
+                    case STEP_4 -> 7;
                 });
     }
 }

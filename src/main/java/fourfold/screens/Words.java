@@ -7,6 +7,7 @@ import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
+import fourfold.progress.Setting;
 import fourfold.progress.WrongAnswer;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -130,6 +131,13 @@ public final class Words {
         return say("level." + level.word());
     }
 
+    /** A setting's value: a number with its unit, or the name of the choice. */
+    public String value(Setting setting, String value) {
+        return Character.isDigit(value.charAt(0))
+                ? say("settings." + setting.key() + ".unit", value)
+                : say("settings.value." + value);
+    }
+
     /** A family by its product, as in {@code 7 × 8}. */
     public String name(Family family) {
         return asked(Question.product(family.low(), family.high()));
@@ -168,7 +176,9 @@ public final class Words {
 
     /** The whole picture of a question's fact in words. */
     public String picture(Depiction depiction, Question question) {
-        return FactPicture.of(depiction, question).words(this);
+        int groups = depiction.groups(question);
+        boolean split = question.operation() == Operation.DIVIDE;
+        return picture(depiction, split, groups, split ? question.left() / groups : question.right());
     }
 
     /**

@@ -51,7 +51,7 @@ class ThemeTest {
         }
         assertTrue(contrast(theme.of(Ink.QUIET), theme.ground()) >= quiet, theme.toString());
         for (Mastery level : Mastery.values()) {
-            double its = contrast(theme.of(Ink.of(level)), theme.ground());
+            double its = contrast(theme.of(Colours.of(level)), theme.ground());
             assertTrue(its >= levels, theme + " " + level + " " + its);
         }
     }
@@ -61,7 +61,7 @@ class ThemeTest {
     void aHigherLevelStandsOutMore(Theme theme) {
         double before = 0;
         for (Mastery level : List.of(Mastery.ACQUIRING, Mastery.ACCURATE, Mastery.FLUENT, Mastery.LASTING)) {
-            double its = contrast(theme.of(Ink.of(level)), theme.ground());
+            double its = contrast(theme.of(Colours.of(level)), theme.ground());
             assertTrue(its > before, theme + " " + level);
             before = its;
         }
@@ -70,11 +70,11 @@ class ThemeTest {
     @Test
     void everyChoiceOfTheParentHasItsTheme() {
         List<Theme> themes = Setting.COLOURS.offered().stream()
-                .map(c -> Theme.of(Settings.USUAL.with(Setting.COLOURS.key(), c)))
+                .map(c -> Colours.of(Settings.USUAL.with(Setting.COLOURS.key(), c)))
                 .toList();
         assertEquals(List.of(Theme.values()), themes);
-        assertEquals(Theme.LIGHT, Theme.shared(List.of(Theme.LIGHT, Theme.LIGHT)));
-        assertEquals(Theme.TERMINAL, Theme.shared(List.of(Theme.LIGHT, Theme.DARK)));
-        assertEquals(Theme.TERMINAL, Theme.shared(List.of()));
+        assertEquals(Theme.LIGHT, Colours.shared(List.of(Theme.LIGHT, Theme.LIGHT)));
+        assertEquals(Theme.TERMINAL, Colours.shared(List.of(Theme.LIGHT, Theme.DARK)));
+        assertEquals(Theme.TERMINAL, Colours.shared(List.of()));
     }
 }
