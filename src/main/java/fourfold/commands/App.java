@@ -49,7 +49,10 @@ final class App implements Callable<Integer> {
             description = "Use a throw-away copy of an invented family's answers.")
     private boolean demo;
 
-    @Option(names = "--debug", scope = ScopeType.INHERIT, description = "On an error, print the stack trace too.")
+    @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            description = "Print more: the stack trace of an error, and what kept the start from being quick.")
     private boolean debug;
 
     @Spec

@@ -84,6 +84,13 @@ public final class Fourfold {
                 .setErr(world.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
+                .setExecutionStrategy(parsed -> {
+                    if (app.debug()) {
+                        ArchiveCheck.complaint()
+                                .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
+                    }
+                    return new CommandLine.RunLast().execute(parsed);
+                })
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e))
                 .execute(arguments);
     }

@@ -4,10 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -24,8 +22,6 @@ class StartBenchmark {
     private static final Path APPLICATION =
             Path.of("target", "application", "fourfold", "bin", "fourfold").toAbsolutePath();
 
-    private static final Path CLASSES = Path.of("src", "main", "package", "classes.list");
-
     @TempDir
     private Path folder;
 
@@ -37,10 +33,6 @@ class StartBenchmark {
     void start() throws Exception {
         Path file = LongPractice.file(folder, "family.db", ANSWERS);
         Map<String, String> store = Map.of("FOURFOLD_STORE", file.toString());
-        if (System.getProperty("classes", "").equals("write")) {
-            writeClasses(store);
-            return;
-        }
         Map<String, Start> kinds = new LinkedHashMap<>();
         kinds.put("bare frame", () -> frame(Packaged.bare(BareFrame.class), store, "The frame is there."));
         kinds.put("first page", () -> frame(Packaged.opened(), store, "Who wants to practise?"));
@@ -74,24 +66,6 @@ class StartBenchmark {
         report.row("", "least", "median", "most", "median : bare frame");
         times.forEach((kind, t) -> report.row(kind, t.quantile(0), t.median(), t.most(), t.median() / frame));
         report.write();
-    }
-
-    /** The classes that the first page, a drill and a printed grid load, for the build to make an archive of. */
-    private void writeClasses(Map<String, String> store) throws Exception {
-        Set<String> classes = new LinkedHashSet<>();
-        frame(Packaged.program(loading("page")), store, "Who wants to practise?");
-        frame(Packaged.program(loading("drill"), "drill"), store, "█");
-        Packaged.run(Packaged.program(loading("grid"), "grid"), store);
-        for (String run : List.of("page", "drill", "grid")) {
-            Files.readAllLines(folder.resolve(run)).stream()
-                    .filter(line -> !line.startsWith("#"))
-                    .forEach(classes::add);
-        }
-        Files.write(CLASSES, classes);
-    }
-
-    private List<String> loading(String run) {
-        return List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + folder.resolve(run));
     }
 
     private static String classPath() {

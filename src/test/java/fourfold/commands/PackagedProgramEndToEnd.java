@@ -11,6 +11,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -83,18 +85,23 @@ class PackagedProgramEndToEnd {
         assertTrue(more.compareTo(Duration.ofMillis(500)) < 0, "at rest it used " + more);
     }
 
-    @Test
-    void readmesStartTakesTheProgramsClassesFromTheArchiveThatTheBuildMade() throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(
-                        System.getProperty("java.home") + "/bin/java",
-                        "-Xlog:class+load",
-                        "@target/fourfold.start",
-                        "--version")
+    /** Runs java in a folder that holds target/, as README says; gives what it printed, errors too. */
+    private static String started(Path project, String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(System.getProperty("java.home") + "/bin/java"));
+        command.addAll(List.of(arguments));
+        Process process = new ProcessBuilder(command)
+                .directory(project.toFile())
                 .redirectErrorStream(true)
                 .start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(process.waitFor(20, TimeUnit.SECONDS));
         assertEquals(0, process.exitValue(), printed);
+        return printed;
+    }
+
+    @Test
+    void readmesStartTakesTheProgramsClassesFromTheArchiveThatTheBuildMade() throws IOException, InterruptedException {
+        String printed = started(Path.of(""), "-Xlog:class+load", "@target/fourfold.start", "--version");
         List<String> own = printed.lines()
                 .filter(line -> line.contains("fourfold.") && line.contains("source:"))
                 .toList();
@@ -102,6 +109,41 @@ class PackagedProgramEndToEnd {
                 own.stream().anyMatch(line -> line.contains("shared objects file")),
                 () -> "none of the program's classes came from an archive: " + own);
         assertTrue(printed.lines().anyMatch(line -> line.startsWith("fourfold ")), printed);
+    }
+
+    @Test
+    void anArchiveOfClassesThatIsOfNoUseIsToldUnderDebug() throws IOException, InterruptedException {
+        Path project = folder.resolve("a b").resolve("Übung ×");
+        try (Stream<Path> files = Stream.concat(Files.list(Path.of("target", "lib")), Files.list(Path.of("target")))) {
+            for (Path from : files.filter(Files::isRegularFile).toList()) {
+                Path to = project.resolve(from);
+                Files.createDirectories(to.resolveSibling(""));
+                Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
+            }
+        }
+        String[] command = {"@target/fourfold.start", "children", "--debug", "--store", file().toString()};
+        assertEquals("", started(project, command));
+
+        Path jar = project.resolve("target/fourfold.jar");
+        FileTime time = Files.getLastModifiedTime(jar);
+        Files.setLastModifiedTime(jar, FileTime.fromMillis(time.toMillis() - 60_000));
+        assertComplaint("it does not fit the jars, which were changed or moved", started(project, command));
+        Files.setLastModifiedTime(jar, time);
+
+        Path archive = project.resolve("target/fourfold.jsa");
+        String bytes = Files.readString(archive, StandardCharsets.ISO_8859_1);
+        String version = System.getProperty("java.vm.version");
+        Files.delete(archive);
+        assertComplaint("it is not there", started(project, command));
+        Files.writeString(archive, bytes.replace(version, "9" + version.substring(1)), StandardCharsets.ISO_8859_1);
+        assertComplaint("another Java made it", started(project, command));
+    }
+
+    private static void assertComplaint(String reason, String printed) {
+        String complaint = printed.lines().findFirst().orElse("");
+        assertTrue(complaint.contains("fourfold.jsa can't be used: " + reason), printed);
+        assertTrue(complaint.endsWith("To make it anew: mvn -q -DskipTests package"), printed);
+        assertEquals(1, printed.lines().count(), printed);
     }
 
     @Test

@@ -4,10 +4,13 @@ import com.pty4j.PtyProcess;
 import com.pty4j.PtyProcessBuilder;
 import com.pty4j.WinSize;
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,6 +21,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A program running in a real pseudo-terminal: a test types, resizes, hangs up, and looks at a {@link ScreenModel}. */
 public final class PtyProgram implements AutoCloseable {
@@ -75,6 +79,28 @@ public final class PtyProgram implements AutoCloseable {
     /** The class path of this test; as a variable it keeps command lines short. */
     public static String classPath() {
         return System.getProperty("java.class.path");
+    }
+
+    /**
+     * The same for a Java that is started with LC_ALL=C, which can open no file whose path has more than ASCII in it:
+     * such parts of it are copied into a folder.
+     */
+    public static String asciiClassPath(Path folder) throws IOException {
+        List<String> parts = new ArrayList<>();
+        for (String part : classPath().split(Pattern.quote(File.pathSeparator), -1)) {
+            boolean ascii = part.chars().allMatch(c -> c < 0x80);
+            parts.add(ascii ? part : copied(Path.of(part), folder.resolve("part" + parts.size())));
+        }
+        return String.join(File.pathSeparator, parts);
+    }
+
+    private static String copied(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Files.copy(file, to.resolve(from.relativize(file).toString()));
+            }
+        }
+        return to.toString();
     }
 
     /** A command as one line for a shell. */

@@ -7,11 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Guards against a terminal that is left unusable, a program that cannot be ended and one that lives on without its
@@ -62,8 +64,9 @@ class TerminalLeftAsFoundTest {
     }
 
     @Test
-    void afterControlCWhichIsAKeyAndWithoutUnicodeOrColour() {
-        try (PtyProgram program = between(Map.of("LANG", "C", "NO_COLOR", "1"))) {
+    void afterControlCWhichIsAKeyAndWithoutUnicodeOrColour(@TempDir Path folder) throws IOException {
+        String classPath = PtyProgram.asciiClassPath(folder);
+        try (PtyProgram program = between(Map.of("LANG", "C", "NO_COLOR", "1", "CLASSPATH", classPath))) {
             program.awaitText("7 x 8 = 56 / 1 :=#@ -|+ -| . 7 x");
             program.type((byte) 3);
             assertLeftAsFound(program, 3);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Sitting;
+import fourfold.screens.PtyProgram;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -53,6 +54,7 @@ class KilledTest {
     @Test
     void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() throws Exception {
         ProcessBuilder builder = OwnProcess.of(Victim.class, "usual");
+        builder.command().set(builder.command().indexOf("-cp") + 1, PtyProgram.asciiClassPath(folder));
         builder.environment().put("LC_ALL", "C");
         builder.environment().put(Place.VARIABLE, folder.resolve("Zoë.db").toString());
         Process process = builder.start();

@@ -1,0 +1,86 @@
+package fourfold.commands;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
+import com.googlecode.lanterna.input.InputDecoder;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import fourfold.screens.HomePage;
+import fourfold.screens.Loop;
+import fourfold.screens.Stage;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The run that the build makes once for its archive of classes (src/main/package/start.xml): a printed grid of the demo,
+ * then a new file's first page and drill on a terminal in memory. Nothing is printed; what is loaded is in the archive.
+ */
+final class ArchiveRun {
+    private ArchiveRun() {}
+
+    /**
+     * Runs.
+     *
+     * @param arguments one: a folder for the file
+     */
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        String file = Path.of(arguments[0], "family.db").toString();
+        Ahead.begin();
+        Fourfold.run(world(), "--demo", "--child", "Pip", "grid");
+        Fourfold.run(world(), "--store", file, "children", "--add", "Pip");
+        // Without a terminal it only gets as far as to say so.
+        Fourfold.run(world(), "--store", file, "drill");
+        try (Home home = Home.open(world(), Optional.of(Path.of(file)), false)) {
+            draw(home);
+        }
+        asATerminalIsAsked();
+    }
+
+    private static World world() {
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        return new World(
+                new BufferedReader(Reader.nullReader()),
+                nowhere,
+                nowhere,
+                nowhere,
+                Map.of("LANG", "C.UTF-8"),
+                Path.of(""),
+                System.getProperty("os.name"),
+                true,
+                World::systemClock);
+    }
+
+    /** The first child, who is ready, types a digit. */
+    private static void draw(Home home) {
+        KeyStroke enter = new KeyStroke(KeyType.Enter);
+        Stage.loadLibrary();
+        try (Stage stage = Stage.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true)) {
+            Loop loop = new Loop(
+                    stage,
+                    home.moments(),
+                    new HomePage(home.records(), world().scheduler(), home.moments(), stage.surface()));
+            loop.turn(Duration.ZERO);
+            for (KeyStroke key : List.of(enter, enter, new KeyStroke('1', false, false))) {
+                stage.press(key, stage.now());
+                loop.turn(Duration.ZERO);
+            }
+        }
+    }
+
+    /** A terminal is asked for its modes by a process, and the library has its own way to read keys. */
+    private static void asATerminalIsAsked() throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(System.getProperty("java.home") + "/bin/java", "-version").start();
+        process.getErrorStream().readAllBytes();
+        process.waitFor();
+        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
+    }
+}
