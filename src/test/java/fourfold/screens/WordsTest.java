@@ -38,6 +38,7 @@ class WordsTest {
             "*",
             "x",
             "p",
+            "A",
             "N",
             "F",
             "×",
