@@ -49,7 +49,8 @@ final class ManualPage {
         macro("SH", "ENVIRONMENT");
         variable("FOURFOLD_STORE", "The file that holds the answers, where no --store names one.");
         variable(
-                "FOURFOLD_LANGUAGE", "The language, en or de, where LC_ALL, LC_MESSAGES and LANG would say otherwise.");
+                "FOURFOLD_LANGUAGE",
+                "The language, en, de or es, where LC_ALL, LC_MESSAGES and LANG would say otherwise.");
         variable("NO_COLOR", "When set, nothing is coloured.");
         return page.toString();
     }

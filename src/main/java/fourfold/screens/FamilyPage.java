@@ -231,7 +231,7 @@ final class FamilyPage implements Page {
         String name = words.name(family);
         if (askReset) {
             askReset = false;
-            if (key.is('y') || key.is('j')) {
+            if (key.is(words.say("key.yes").charAt(0))) {
                 steers.reset(List.of(family), name, at);
             } else {
                 steers.say(words.say("family.unchanged"));

@@ -119,7 +119,7 @@ final class GridPage implements Page {
 
     private Move confirm(Key key, Instant at) {
         askReset = false;
-        if (key.is('y') || key.is('j')) {
+        if (key.is(words.say("key.yes").charAt(0))) {
             steers.reset(scope(), scopeName(), at);
         } else {
             steers.say(words.say("family.unchanged"));

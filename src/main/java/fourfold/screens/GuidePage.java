@@ -24,7 +24,7 @@ final class GuidePage implements Page {
 
     /** The whole guide in a language. */
     static String text(Locale language) {
-        String name = language.equals(Locale.GERMAN) ? "guide_de.txt" : "guide.txt";
+        String name = language.equals(Locale.ENGLISH) ? "guide.txt" : "guide_" + language.getLanguage() + ".txt";
         try (InputStream in = GuidePage.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("the program was packaged without its guide");

@@ -22,12 +22,10 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the program says, in one language. The texts stand in one resource bundle, {@code words.properties} for English
- * and {@code words_de.properties} for German; a gap in a text is written as in {@link java.util.Formatter}.
+ * and such as {@code words_de.properties} for another language; to add one, add its files. A gap in a text is written as
+ * in {@link java.util.Formatter}.
  */
 public final class Words {
-    /** The languages that are complete, the usual one first. */
-    public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH, Locale.GERMAN);
-
     private static final String BUNDLE = "fourfold.screens.words";
 
     private final Locale language;
@@ -50,11 +48,9 @@ public final class Words {
 
     /** The words of a language; English for one that is not there. */
     public static Words of(Locale wanted) {
-        Locale language = LANGUAGES.stream()
-                .filter(l -> l.getLanguage().equals(wanted.getLanguage()))
-                .findFirst()
-                .orElse(Locale.ENGLISH);
-        return new Words(language);
+        String language = wanted.getLanguage();
+        boolean there = Words.class.getResource("words_" + language + ".properties") != null;
+        return there ? new Words(Locale.forLanguageTag(language)) : english();
     }
 
     /** English. */

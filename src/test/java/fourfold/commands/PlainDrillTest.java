@@ -272,7 +272,7 @@ class PlainDrillTest {
         Practised.once(folder);
         PlainChild child = new PlainChild((said, count) -> {
             java.util.regex.Matcher asked = java.util.regex.Pattern.compile(
-                            "Was ist (\\d+) (mal|geteilt durch) (\\d+)\\?")
+                            "Wie viel ist (\\d+) (mal|geteilt durch) (\\d+)\\?")
                     .matcher(said);
             if (asked.find()) {
                 int left = Integer.parseInt(asked.group(1));
@@ -287,7 +287,7 @@ class PlainDrillTest {
         assertTrue(said.startsWith("Hallo Mina. Diese Übung dauert etwa 1 Minute."), said);
         assertTrue(said.contains("Hier ist eine neue Familie: "), said);
         assertTrue(
-                said.matches("(?s).*\\RDas ist \\d+ mal \\d+\\. Es ist \\d+\\. .*, also \\d+ mal \\d+ ist \\d+\\..*"),
+                said.matches("(?s).*\\RDas ist \\d+ mal \\d+\\. Es ist \\d+\\. .*, also: \\d+ mal \\d+ ist \\d+\\..*"),
                 said);
         assertTrue(said.contains("Alles ist gesichert. Bis zum nächsten Mal, Mina."), said);
         assertTrue(

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Guards against a guide whose table of keys is not that of the program. */
 class GuideTest {
     @ParameterizedTest
-    @ValueSource(strings = {"en", "de"})
+    @ValueSource(strings = {"en", "de", "es"})
     void theTableOfKeysIsThatOfTheStairs(String language) throws IOException {
         Matcher told =
                 Pattern.compile("(?m)^([a-z?])       \\S").matcher(GuidePage.text(Locale.forLanguageTag(language)));
@@ -25,7 +25,7 @@ class GuideTest {
             guide.add(told.group(1));
         }
         String source = Files.readString(Path.of("src/main/java/fourfold/screens/GridPage.java"));
-        // The two letters that answer a question, yes in two languages, are told where it is asked.
+        // The letter that answers a question, yes in each language, is told where it is asked.
         Matcher acted =
                 Pattern.compile("key\\.is\\('(.)'\\)").matcher(source.substring(source.indexOf("Move letter(")));
         TreeSet<String> program = new TreeSet<>();
@@ -36,7 +36,7 @@ class GuideTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"en", "de"})
+    @ValueSource(strings = {"en", "de", "es"})
     void theGuideNamesEachLevelAsTheProgramDoes(String language) {
         Words words = Words.of(Locale.forLanguageTag(language));
         String guide = GuidePage.text(words.language());
