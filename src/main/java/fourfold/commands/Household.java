@@ -282,7 +282,6 @@ final class Household implements Records {
 
     /** Two drills of one child at the same time would each count what the other does not know of. */
     private void takeSeat(Child child) {
-        endDrill();
         leaveSeat();
         if (file.isPresent()) {
             seat = told(() -> DrillLock.take(file.get(), child.id()));
@@ -291,13 +290,6 @@ final class Household implements Records {
                 throw new NotKept(words, new IllegalStateException(words));
             }
         }
-    }
-
-    private void endDrill() {
-        told(() -> {
-            store.endDrill();
-            return true;
-        });
     }
 
     /** The child may practise elsewhere again. */
@@ -309,11 +301,7 @@ final class Household implements Records {
     @Override
     public void begin(Sitting sitting) {
         told(() -> {
-            if (seat.isPresent()) {
-                store.beginAtTheKeyboard(sitting);
-            } else {
-                store.begin(sitting);
-            }
+            store.begin(sitting);
             return true;
         });
     }
@@ -327,26 +315,10 @@ final class Household implements Records {
     }
 
     @Override
-    public void settle() {
-        try {
-            store.settle();
-        } catch (StoreException e) {
-            // What was kept stands beside the file; the next answer will say what is wrong with the file itself.
-            return;
-        }
-    }
-
-    @Override
     public Optional<String> ended(Sitting sitting, Instant at) {
+        leaveSeat();
         try {
-            endDrill();
-        } catch (NotKept e) {
-            toTell.add(e.line());
-            return Optional.of(e.line());
-        } finally {
-            leaveSeat();
-        }
-        try {
+            store.checkpoint();
             file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(sitting.localDay())));
             return Optional.empty();
         } catch (StoreException e) {

@@ -59,8 +59,6 @@ final class PlainDrill {
     }
 
     private Drill turn(Drill drill) throws IOException {
-        // Before the question and not after it: a whole line has no time of its own but that at which it is read.
-        home.records().settle();
         Phase phase = drill.phase();
         if (phase instanceof Phase.Right right) {
             say(List.of(words.right(right.answer())));

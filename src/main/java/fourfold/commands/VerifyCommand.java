@@ -30,6 +30,7 @@ final class VerifyCommand implements Callable<Integer> {
     public Integer call() {
         Path file = name == null ? app.place() : Place.of(name);
         List<String> findings = Verification.of(file);
+        Verification.notes(file).forEach(this::say);
         if (findings.isEmpty()) {
             say(file + ": all is well.");
             return ExitCode.DONE;

@@ -120,13 +120,6 @@ public final class DrillPage implements Page {
 
     @Override
     public boolean painted(Instant at) {
-        boolean asked = begins(at);
-        records.settle();
-        return asked;
-    }
-
-    /** Whether the time of a question begins with this picture. */
-    private boolean begins(Instant at) {
         if (waiting.isPresent()
                 || !(drill.phase() instanceof Phase.Asking asking)
                 || asking.shownAt().isPresent()) {

@@ -168,13 +168,7 @@ public interface Records {
     void keep(Answer answer);
 
     /**
-     * The child is reading: the time for what may be done a moment after an answer was kept. What fails then is told with
-     * the next answer.
-     */
-    void settle();
-
-    /**
-     * A drill is over and all of it is kept: the time for the day's backup.
+     * A drill is over and all of it is kept: the time to bring the log into the file, and for the day's backup.
      *
      * @return what a grown-up should know, in one line, if something about it went wrong
      */

@@ -115,11 +115,9 @@ public final class Backups {
             Rights.makeFolder(folder);
             Files.deleteIfExists(unfinished);
             Rights.makeFile(unfinished);
-            try (Connection connection = ReadOnly.of(file)) {
-                Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, unfinished.toString()));
+            try (Connection connection = Connections.reading(file)) {
+                Copy.fill(unfinished, connection);
             }
-            Copy.force(unfinished);
-            Copy.check(unfinished);
             Path made = folder.resolve(name + ENDING);
             Copy.name(unfinished, made);
             return new Backup(made, name);

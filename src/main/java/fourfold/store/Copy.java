@@ -24,10 +24,7 @@ final class Copy {
     static Path make(Connection connection, Path file, String why) throws SQLException, IOException {
         Path copy = fresh(file, why);
         try {
-            // The library takes an empty file over and leaves its rights as they are.
-            Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
-            force(copy);
-            check(copy);
+            fill(copy, connection);
             return copy;
         } catch (SQLException | IOException e) {
             Files.deleteIfExists(copy);
@@ -35,9 +32,17 @@ final class Copy {
         }
     }
 
+    /** Fills an empty file with a whole copy, checked, that needs no log beside it: a copy of it is whole too. */
+    static void fill(Path copy, Connection connection) throws SQLException, IOException {
+        // The library takes an empty file over and leaves its rights as they are.
+        Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
+        force(copy);
+        check(copy);
+    }
+
     /** Reads every page of the copy, without changing it. */
     static void check(Path copy) throws SQLException {
-        try (Connection connection = ReadOnly.checking(copy)) {
+        try (Connection connection = Connections.checking(copy)) {
             List<String> found =
                     Database.query(connection, "PRAGMA integrity_check", none -> {}, row -> row.getString(1));
             if (!found.equals(List.of("ok"))) {

@@ -17,11 +17,16 @@ import java.util.function.Supplier;
  * one is committed, so a commit that worked could be reported as failed.
  */
 final class Database implements AutoCloseable {
+    /** So many writes, several drills of the longest kind, may stand in the log before it is brought into the file. */
+    private static final int MOST_IN_LOG = 2_000;
+
     private final Connection connection;
     private final String begin;
     private final String where;
     private final Supplier<Optional<Object>> identity;
     private final Optional<Object> opened;
+    private final boolean onDisk;
+    private int inLog;
 
     /**
      * Takes over a connection that is in autocommit mode.
@@ -30,7 +35,7 @@ final class Database implements AutoCloseable {
      * @param where the file, as messages name it
      */
     Database(Connection connection, String begin, String where) {
-        this(connection, begin, where, Optional::empty);
+        this(connection, begin, where, Optional::empty, false);
     }
 
     /**
@@ -39,6 +44,12 @@ final class Database implements AutoCloseable {
      * @param identity tells which file has the name now; every write makes sure that it is still the one that was opened
      */
     Database(Connection connection, String begin, String where, Supplier<Optional<Object>> identity) {
+        this(connection, begin, where, identity, true);
+    }
+
+    private Database(
+            Connection connection, String begin, String where, Supplier<Optional<Object>> identity, boolean onDisk) {
+        this.onDisk = onDisk;
         this.connection = connection;
         this.begin = begin;
         this.where = where;
@@ -94,15 +105,20 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Does something that belongs to the file but stands beside it; refused, as a write is, if the file is another now. */
-    synchronized <T> T beside(String what, Supplier<T> work) {
+    /** Brings what stands in a file's log into the file, without waiting for readers. */
+    synchronized void checkpoint() {
+        if (onDisk) {
+            inLog = 0;
+            read("bring the log into the file", c -> query(c, "PRAGMA wal_checkpoint(PASSIVE)", none -> {}, row -> 1));
+        }
+    }
+
+    /** The same where it may fail: what is in the log is kept. */
+    synchronized void checkpointIfPossible() {
         try {
-            checkIdentity();
-            T done = work.get();
-            checkIdentity();
-            return done;
-        } catch (Refusal e) {
-            throw refused(what, e);
+            checkpoint();
+        } catch (StoreException e) {
+            inLog = 0;
         }
     }
 
@@ -125,10 +141,16 @@ final class Database implements AutoCloseable {
         } catch (Refusal e) {
             throw refused(what, e);
         }
+        inLog++;
+        if (inLog >= MOST_IN_LOG) {
+            checkpointIfPossible();
+        }
     }
 
     @Override
     public synchronized void close() {
+        // The library does this by itself, but not for a file that was moved meanwhile.
+        checkpointIfPossible();
         try {
             connection.close();
         } catch (SQLException e) {
@@ -142,6 +164,8 @@ final class Database implements AutoCloseable {
 
     private void checkIdentity() {
         if (!identity.get().equals(opened)) {
+            // The library still has hold of the old file: what was kept comes into it, wherever it is now.
+            checkpointIfPossible();
             throw new Refusal("the file was moved, removed or replaced while the program was running; put it back, or"
                     + " start the program again");
         }

@@ -5,6 +5,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.util.Arrays;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
@@ -71,9 +72,19 @@ final class Failure {
         return isOneOf(cause, SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED);
     }
 
-    private static boolean isOneOf(SQLException cause, SQLiteErrorCode one, SQLiteErrorCode other) {
+    /** Whether it may be that the disk can't do what a write-ahead log needs. */
+    static boolean isOfTheLog(SQLException cause) {
+        return isOneOf(
+                cause,
+                SQLiteErrorCode.SQLITE_CANTOPEN,
+                SQLiteErrorCode.SQLITE_IOERR,
+                SQLiteErrorCode.SQLITE_READONLY,
+                SQLiteErrorCode.SQLITE_PROTOCOL);
+    }
+
+    private static boolean isOneOf(SQLException cause, SQLiteErrorCode... these) {
         int code = cause instanceof SQLiteException sqlite ? sqlite.getResultCode().code & PRIMARY_CODE : 0;
-        return code == one.code || code == other.code;
+        return Arrays.stream(these).anyMatch(one -> one.code == code);
     }
 
     /** A file's name for a message; control characters can't reach the terminal. */

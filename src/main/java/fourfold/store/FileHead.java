@@ -11,7 +11,8 @@ import java.util.Arrays;
 /**
  * Tells from a file's first hundred bytes whether it is ours, without opening it as a database: opening another
  * program's database could already change it. The layout is that of the SQLite file format: sixteen bytes of text, and
- * the application's number at byte 68.
+ * the application's number at byte 68. Not for a file that this program has open as a database: closing it after such a
+ * look would give the library's locks away (fcntl(2)).
  */
 enum FileHead {
     /** An empty file; it becomes a store. */
@@ -29,12 +30,23 @@ enum FileHead {
     private static final byte[] MAGIC = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private static final int LENGTH = 100;
     private static final int APPLICATION_AT = 68;
+    private static final int READ_VERSION_AT = 19;
+    private static final int LOGGED = 2;
+
+    /** Whether the file is kept with a write-ahead log. */
+    static boolean isLogged(Path file) throws IOException {
+        byte[] head = head(file);
+        return head.length == LENGTH && head[READ_VERSION_AT] == LOGGED;
+    }
+
+    private static byte[] head(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return in.readNBytes(LENGTH);
+        }
+    }
 
     static FileHead of(Path file) throws IOException {
-        byte[] head;
-        try (InputStream in = Files.newInputStream(file)) {
-            head = in.readNBytes(LENGTH);
-        }
+        byte[] head = head(file);
         if (head.length == 0) {
             return EMPTY;
         }

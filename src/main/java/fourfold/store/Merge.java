@@ -15,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /**
  * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
@@ -78,11 +77,10 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     }
 
     private static Merge of(Store store, Path other, Said said, boolean keep) {
-        Path copy = copyOf(other);
         Database database = store.database();
         List<Merge> done = new ArrayList<>();
-        try {
-            database.read("merge the files", c -> run(c, "ATTACH DATABASE '" + quoted(copy) + "' AS other"));
+        try (PrivateCopy copy = copyOf(other)) {
+            database.read("merge the files", c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
             try {
                 database.write("merge the files", c -> {
                     Merge merge = merge(c, said);
@@ -101,9 +99,8 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
             } finally {
                 database.read("merge the files", c -> run(c, "DETACH DATABASE other"));
             }
+            store.checkpoint();
             return done.get(0);
-        } finally {
-            discard(copy);
         }
     }
 
@@ -161,18 +158,17 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     }
 
     /** A copy that can be brought up to date without touching the other file. */
-    private static Path copyOf(Path other) {
+    private static PrivateCopy copyOf(Path other) {
         try {
             if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
                 throw new StoreException("could not merge " + Failure.shown(other) + ": it is not a Fourfold file");
             }
-            // A folder for temporary files that only this person can read.
-            Path copy = Files.createTempDirectory("fourfold-merge").resolve("other.db");
+            PrivateCopy copy = PrivateCopy.of(other);
             try {
-                fill(copy, other);
+                Store.open(copy.file()).close();
                 return copy;
-            } catch (IOException | SQLException | StoreException e) {
-                discard(copy);
+            } catch (StoreException e) {
+                copy.close();
                 throw e;
             }
         } catch (IOException e) {
@@ -182,14 +178,6 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         }
     }
 
-    private static void fill(Path copy, Path other) throws IOException, SQLException {
-        Rights.makeFile(copy);
-        try (Connection connection = ReadOnly.of(other)) {
-            Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
-        }
-        Store.open(copy).close();
-    }
-
     private static boolean run(Connection connection, String sql) throws SQLException {
         Database.run(connection, sql, none -> {});
         return true;
@@ -197,21 +185,5 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
 
     private static String quoted(Path path) {
         return path.toString().replace("'", "''");
-    }
-
-    /** The copy goes, and whatever was made beside it while it was brought up to date. */
-    private static void discard(Path copy) {
-        Path folder = copy.getParent();
-        if (folder == null) {
-            return;
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            for (Path file : files.toList()) {
-                Files.deleteIfExists(file);
-            }
-            Files.deleteIfExists(folder);
-        } catch (IOException e) {
-            // The system clears its temporary folder itself.
-        }
     }
 }

@@ -6,11 +6,14 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Puts a backup in the place of the family's file. The present file, damaged or not, is kept aside under another name
- * and never written; at no moment is there no file, so a program that is killed here leaves the old file or the new one.
+ * Puts a backup in the place of the family's file. The present file, damaged or not, is kept aside under another name,
+ * with all that its log holds; at no moment is there no file, so a program that is killed here leaves the old file or the
+ * new one.
  */
 public final class Restoration {
     private final Path file;
@@ -45,15 +48,14 @@ public final class Restoration {
                 throw new StoreException("could not restore " + Failure.shown(backup) + ": it is not a Fourfold file;"
                         + " choose another backup");
             }
-            Copy.check(backup);
-            refuseIfInUse();
             Files.deleteIfExists(unfinished);
             Rights.makeFile(unfinished);
-            Files.copy(backup, unfinished, StandardCopyOption.REPLACE_EXISTING);
-            Rights.keepToOwner(unfinished);
-            Copy.force(unfinished);
-            Copy.check(unfinished);
-            Optional<Path> aside = Files.exists(file) ? Optional.of(putAside()) : Optional.empty();
+            copyWhole(backup, unfinished);
+            bringIntoOneFile();
+            Optional<Path> aside =
+                    Stream.of(file, Journal.log(file), Journal.rollback(file)).anyMatch(Files::exists)
+                            ? Optional.of(putAside())
+                            : Optional.empty();
             Copy.name(unfinished, file);
             return new Done(backup, aside);
         } catch (SQLException e) {
@@ -63,16 +65,58 @@ public final class Restoration {
         }
     }
 
-    /** Keeps the file under a second name, with what is left of a write that was cut short. */
+    /** Damage of the backup is found before anything is changed. */
+    private static void copyWhole(Path backup, Path unfinished) throws IOException, SQLException {
+        try (PrivateCopy copy = PrivateCopy.of(backup)) {
+            Copy.check(copy.file());
+            try (Connection connection = Connections.reading(copy.file())) {
+                Copy.fill(unfinished, connection);
+            }
+        }
+    }
+
+    /**
+     * Brings into the present file what its log holds, so that it is whole under whatever name, and makes sure that nobody
+     * else has it open. A damaged file is not written to: it is kept aside together with what stands beside it.
+     */
+    private void bringIntoOneFile() throws IOException, SQLException {
+        if (Files.exists(file) && FileHead.of(file) == FileHead.OURS && isSound()) {
+            Journal.intoOneFile(file);
+        }
+    }
+
+    private boolean isSound() throws SQLException {
+        try (Connection connection = Connections.reading(file)) {
+            return Database.query(connection, "PRAGMA quick_check(1)", none -> {}, row -> row.getString(1))
+                    .equals(List.of("ok"));
+        } catch (SQLException e) {
+            if (Failure.isInUse(e)) {
+                throw e;
+            }
+            return false;
+        }
+    }
+
+    /** Keeps the file under a second name, with what is left of writes that a damaged file could not take in. */
     private Path putAside() throws IOException {
         Path aside = Copy.fresh(file, "aside");
-        copyOrLink(file, aside);
-        Path journal = file.resolveSibling(file.getFileName() + "-journal");
-        if (Files.exists(journal)) {
-            // It belongs to the old file; beside the new one it would be taken for its own and destroy it.
-            copyOrLink(journal, aside.resolveSibling(aside.getFileName() + "-journal"));
-            Files.delete(journal);
+        if (Files.exists(file)) {
+            copyOrLink(file, aside);
         }
+        List<Path> left = List.of(Journal.log(file), Journal.rollback(file));
+        for (Path beside : left) {
+            if (Files.exists(beside)) {
+                copyOrLink(
+                        beside,
+                        aside.resolveSibling(String.valueOf(beside.getFileName())
+                                .replace(String.valueOf(file.getFileName()), String.valueOf(aside.getFileName()))));
+            }
+        }
+        // Only now that both are kept: beside the new file they would be taken for its own and destroy it.
+        for (Path beside : left) {
+            Files.deleteIfExists(beside);
+        }
+        Files.deleteIfExists(Journal.beside(file, "-shm"));
         return aside;
     }
 
@@ -82,21 +126,6 @@ public final class Restoration {
             Files.createLink(to, from);
         } catch (IOException | UnsupportedOperationException e) {
             Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
-        }
-    }
-
-    /** A program that writes at this moment is told of; one that only has the file open sees the change itself. */
-    private void refuseIfInUse() throws IOException, SQLException {
-        if (!Files.exists(file) || FileHead.of(file) != FileHead.OURS) {
-            return;
-        }
-        try (Connection connection = ReadOnly.of(file)) {
-            Database.query(connection, "SELECT COUNT(*) FROM sqlite_schema", none -> {}, row -> row.getInt(1));
-        } catch (SQLException e) {
-            if (Failure.isInUse(e)) {
-                throw e;
-            }
-            // A file too damaged to be read is what restoring is for.
         }
     }
 

@@ -7,6 +7,7 @@ import fourfold.facts.Sitting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,7 +41,14 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
                 rows.fillFrom(SalvagedRows.of(backup.get()));
             }
             rows.nameTheNameless();
-            return write(rows, fresh);
+            EarlierSlips.copy(damaged, fresh);
+            Salvage saved = write(rows, fresh);
+            // The new file is often carried elsewhere: it is to be whole by itself.
+            Store.open(fresh).close();
+            Journal.intoOneFile(fresh);
+            return saved;
+        } catch (SQLException e) {
+            throw new StoreException("could not salvage to " + Failure.shown(fresh) + ": " + Failure.reason(e), e);
         } catch (IOException e) {
             throw new StoreException("could not salvage " + Failure.shown(damaged) + ": " + Failure.reason(e), e);
         }

@@ -4,7 +4,6 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Sitting;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -26,7 +25,7 @@ import java.util.function.Consumer;
  */
 public final class Store implements AutoCloseable {
     private final Database database;
-    private final Jotter jotter;
+    private final Optional<Path> file;
 
     Store(Database database) {
         this(database, Optional.empty());
@@ -34,7 +33,7 @@ public final class Store implements AutoCloseable {
 
     private Store(Database database, Optional<Path> file) {
         this.database = database;
-        this.jotter = new Jotter(database, file);
+        this.file = file;
     }
 
     /**
@@ -51,18 +50,13 @@ public final class Store implements AutoCloseable {
     /** The same, with another patience for other programs' writes. */
     static Store open(Path file, Duration patience) {
         Path whole = file.toAbsolutePath().normalize();
-        Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(real(whole)));
-        store.jotter.takeInWhatWasLeft();
+        Store store = new Store(StoreFile.open(whole, patience, Schema.TODAY), Optional.of(whole));
+        store.takeInEarlierSlips();
         return store;
     }
 
-    /** Where the file really lies: by whatever name it is opened, its slips are beside it. */
-    private static Path real(Path file) {
-        try {
-            return file.toRealPath();
-        } catch (IOException e) {
-            return file;
-        }
+    private void takeInEarlierSlips() {
+        file.ifPresent(f -> EarlierSlips.takeIn(database, f));
     }
 
     /** Loads the database driver, which the first {@link #open} would do; any thread may call it. */
@@ -71,7 +65,6 @@ public final class Store implements AutoCloseable {
     }
 
     Database database() {
-        tryToSettle();
         return database;
     }
 
@@ -100,50 +93,24 @@ public final class Store implements AutoCloseable {
         write("begin the drill", c -> Sittings.begin(c, sitting));
     }
 
-    /**
-     * Begins a drill whose answers come one by one from the keyboard. Each is then put on a slip beside the file, which
-     * takes one forced write, and goes into the file with {@link #settle} or with whatever is done next.
-     */
-    public void beginAtTheKeyboard(Sitting sitting) {
-        endDrill();
-        begin(sitting);
-        jotter.begin(sitting);
-    }
-
     /** Keeps an answer of a drill that was begun. */
     public void keep(Answer answer) {
-        jotter.keep(answer);
+        write("keep the answer", c -> Answers.keep(c, List.of(answer)));
     }
 
     /**
-     * Puts into the file what stands on the slip. If that has failed, it is tried again only with the next answer, with
-     * whatever else is written, or at the end, so that a picture never waits for a file twice.
+     * Brings what stands in the log beside the file into the file: when nobody is waiting, such as after a drill. It
+     * waits for no one; what another program is just reading stays in the log until the next time.
      */
-    public void settle() {
-        jotter.settle();
-    }
-
-    /** The drill at the keyboard is over: everything goes into the file, and the slip away. */
-    public void endDrill() {
-        jotter.end();
-    }
-
-    /** Reading does without what can't be put into the file just now. */
-    private void tryToSettle() {
-        try {
-            settle();
-        } catch (StoreException e) {
-            return;
-        }
+    public void checkpoint() {
+        database.checkpoint();
     }
 
     private <T> T read(String what, Database.Work<T> work) {
-        tryToSettle();
         return database.read(what, work);
     }
 
     private void write(String what, Change change) {
-        jotter.settleNow();
         database.write(what, on(change));
     }
 
@@ -177,6 +144,7 @@ public final class Store implements AutoCloseable {
             }
             Answers.keep(c, answers);
         });
+        database.checkpointIfPossible();
     }
 
     /**
@@ -184,11 +152,11 @@ public final class Store implements AutoCloseable {
      * the child back.
      */
     public void remove(UUID child, Instant at) {
-        endDrill();
-        List<UUID> same = read("remove the child", c -> SameChildren.in(c).rows(child));
         read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
         write("remove the child", c -> Removal.of(c, child, at));
-        jotter.forget(same);
+        // What was overwritten in the file must not live on in the log.
+        read("remove the child", c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
+        takeInEarlierSlips();
     }
 
     /** The grown-ups' gate, if there is one. */
@@ -250,11 +218,7 @@ public final class Store implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
-            endDrill();
-        } finally {
-            database.close();
-        }
+        database.close();
     }
 
     /** Work that has no result. */

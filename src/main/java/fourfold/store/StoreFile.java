@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +14,6 @@ import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.flywaydb.core.api.FlywayException;
-import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
 /** Opens the file on the disk: looks before it touches anything, and brings an older file up to date. */
@@ -70,19 +68,7 @@ final class StoreFile {
             FileHead head = checkFile();
             refuseToBeginAnew(head);
             NativeLibrary.prepareUsual();
-            Connection connection = source(true).getConnection();
-            try {
-                if (head == FileHead.OURS) {
-                    checkPages(connection);
-                } else {
-                    run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
-                }
-                bringUpToDate(connection);
-                return new Database(connection, "BEGIN IMMEDIATE", Failure.shown(file), this::identity);
-            } catch (SQLException | IOException | RuntimeException e) {
-                connection.close();
-                throw e;
-            }
+            return connect(head);
         } catch (SQLException e) {
             throw undone(made, failed(Failure.reason(e) + (Failure.isDamage(e) ? lastGood() : ""), e));
         } catch (IOException e) {
@@ -92,8 +78,47 @@ final class StoreFile {
         }
     }
 
-    /** What tells this file from another of its name: its number on the disk, where the system has such numbers. */
-    private Optional<Object> identity() {
+    private Database connect(FileHead head) throws SQLException, IOException {
+        try {
+            return connect(head, true);
+        } catch (SQLException e) {
+            if (!Failure.isOfTheLog(e) || !FileHead.isLogged(file)) {
+                throw e;
+            }
+            Journal.backFromLog(file);
+            return connect(FileHead.of(file), false);
+        }
+    }
+
+    private Database connect(FileHead head, boolean log) throws SQLException, IOException {
+        Connection connection = source(true).getConnection();
+        try {
+            if (head == FileHead.OURS) {
+                checkPages(connection);
+            } else {
+                Connections.run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
+            }
+            bringUpToDate(connection);
+            if (log) {
+                Journal.choose(connection, file, patience);
+            } else {
+                Journal.withoutLog(connection);
+            }
+            Path beside = Journal.log(file);
+            boolean logged = Files.exists(beside);
+            return new Database(
+                    connection,
+                    "BEGIN IMMEDIATE",
+                    Failure.shown(file),
+                    () -> logged ? number(file).map(n -> List.of(n, number(beside))) : number(file));
+        } catch (SQLException | IOException | RuntimeException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** What tells a file from another of its name: its number on the disk, where the system has such numbers. */
+    private static Optional<Object> number(Path file) {
         try {
             return Optional.ofNullable(
                     Files.readAttributes(file, BasicFileAttributes.class).fileKey());
@@ -153,6 +178,11 @@ final class StoreFile {
 
     /** An empty file beside backups is a loss and no beginning. */
     private void refuseToBeginAnew(FileHead head) {
+        if (head == FileHead.EMPTY && Journal.isHot(Journal.log(file))) {
+            throw failed(
+                    "it is gone or empty, but the log of its last answers is still there; put the file back, or move "
+                            + Failure.shown(Journal.log(file)) + " away to begin anew");
+        }
         if (head == FileHead.EMPTY && !lastGood().isEmpty()) {
             throw failed("it is gone or empty, but there are backups; restore one, or move "
                     + Failure.shown(Backups.of(file).folder()) + " away to begin anew" + lastGood());
@@ -169,11 +199,11 @@ final class StoreFile {
             return;
         }
         List<String> found;
-        run(connection, "PRAGMA ignore_check_constraints = ON");
+        Connections.run(connection, "PRAGMA ignore_check_constraints = ON");
         try {
             found = Database.query(connection, "PRAGMA quick_check(1)", none -> {}, row -> row.getString(1));
         } finally {
-            run(connection, "PRAGMA ignore_check_constraints = OFF");
+            Connections.run(connection, "PRAGMA ignore_check_constraints = OFF");
         }
         if (!found.equals(List.of("ok"))) {
             throw failed("the file is damaged; leave it as it is and restore a backup" + lastGood());
@@ -218,22 +248,7 @@ final class StoreFile {
     }
 
     private SQLiteDataSource source(boolean references) {
-        SQLiteConfig config = new SQLiteConfig();
-        config.enforceForeignKeys(references);
-        config.setBusyTimeout((int) patience.toMillis());
-        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
-        // No write-ahead log: a parent copies this one file, and it must hold everything.
-        config.setJournalMode(SQLiteConfig.JournalMode.TRUNCATE);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        SQLiteDataSource source = new SQLiteDataSource(config);
-        source.setUrl("jdbc:sqlite:" + file);
-        return source;
-    }
-
-    private static void run(Connection connection, String sql) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.execute(sql);
-        }
+        return Connections.writing(file, patience, references);
     }
 
     private StoreException failed(String reason) {

@@ -4,7 +4,6 @@ import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Sitting;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -45,41 +44,63 @@ public final class Verification {
         return List.copyOf(verification.findings.subList(0, Math.min(MOST_LINES, verification.findings.size())));
     }
 
+    /**
+     * What a grown-up should know of how the file is kept, a sentence each.
+     *
+     * @throws StoreException if the file can't be read at all
+     */
+    public static List<String> notes(Path file) {
+        try {
+            List<String> notes = new ArrayList<>();
+            notes.add(
+                    FileHead.isLogged(file)
+                            ? "It is kept with a write-ahead log: while a program has it open the last answers stand"
+                                    + " beside it, in the file that ends in -wal, and only both together are whole."
+                            : "It is kept with a rollback journal: it is whole by itself whenever no answer is just"
+                                    + " being written.");
+            int slips = EarlierSlips.beside(file).size();
+            if (slips > 0) {
+                notes.add("An earlier Fourfold left " + slips + (slips == 1 ? " slip" : " slips")
+                        + " with answers beside it; the next start takes them in.");
+            }
+            return notes;
+        } catch (IOException e) {
+            throw new StoreException("could not read " + Failure.shown(file) + ": " + Failure.reason(e), e);
+        }
+    }
+
     private void look(Path file) throws IOException {
         switch (FileHead.of(file)) {
             case EMPTY -> found("the file is empty");
             case NO_DATABASE -> found("the file's beginning is destroyed, or it is no Fourfold file");
             case OTHER_DATABASE -> found("the file's beginning is destroyed, or it belongs to another program");
-            case OURS -> look(file, unfinishedWrite(file));
+            case OURS -> look(file, Journal.unfinishedWrite(file));
         }
     }
 
-    private void look(Path file, boolean unfinished) {
+    private void look(Path file, boolean unfinished) throws IOException {
         if (unfinished) {
             found("a write was cut short; opening the program completes it, then verify again");
             return;
         }
-        try (Connection connection = ReadOnly.checking(file)) {
-            pages(connection);
-            references(connection);
-            rows(connection);
+        try {
+            if (Journal.isHot(Journal.log(file)) || !Files.isWritable(file.resolveSibling(""))) {
+                try (PrivateCopy copy = PrivateCopy.of(file)) {
+                    lookInto(copy.file());
+                }
+            } else {
+                lookInto(file);
+            }
         } catch (SQLException e) {
             found(Failure.reason(e));
         }
     }
 
-    /**
-     * Whether a program was killed in the middle of a write; only a program that may write can tidy up. A journal whose
-     * first byte is nought was never made to count, as nothing had reached the file yet (SQLite's file format, section 3,
-     * and its pages on locking, "hot journals").
-     */
-    static boolean unfinishedWrite(Path file) throws IOException {
-        Path journal = file.resolveSibling(file.getFileName() + "-journal");
-        if (!Files.exists(journal)) {
-            return false;
-        }
-        try (InputStream in = Files.newInputStream(journal)) {
-            return in.read() > 0;
+    private void lookInto(Path file) throws SQLException {
+        try (Connection connection = Connections.checking(file)) {
+            pages(connection);
+            references(connection);
+            rows(connection);
         }
     }
 

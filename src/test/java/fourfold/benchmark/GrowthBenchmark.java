@@ -51,8 +51,7 @@ class GrowthBenchmark {
                 + "Medians of " + ROUNDS
                 + " fresh processes, interleaved; milliseconds, heap in MB at its fullest (of 256).");
         report.line(
-                "Next and append without the first 20 of each process. An append is an answer on the disk, on the drill's"
-                        + " slip; to settle is to put it into the file, which is done after the next picture is painted."
+                "Next and append without the first 20 of each process. An append is an answer on the disk, in the file's log."
                         + " The floor of an append is one page overwritten and forced to the disk, between any two.");
         head(report);
         alone.forEach((name, runs) -> row(report, name + " alone", runs));
@@ -78,14 +77,12 @@ class GrowthBenchmark {
                 "next p99",
                 "append median",
                 "append p99",
-                "settle median",
-                "settle p99",
                 "fsync median",
                 "fsync p99");
     }
 
     private static void row(Report report, String name, List<double[]> runs) {
-        Object[] cells = new Object[13];
+        Object[] cells = new Object[11];
         cells[0] = name;
         for (int i = 1; i < cells.length; i++) {
             cells[i] = median(runs, i);

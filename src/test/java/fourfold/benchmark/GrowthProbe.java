@@ -65,17 +65,16 @@ final class GrowthProbe {
             long most = peak();
             Times next = new Times();
             Times append = new Times();
-            Times settle = new Times();
             Times sync = new Times();
             if (!looking) {
                 ask(child, progress, next);
             }
             if (arguments[2].equals("append")) {
-                append(store, child, file, append, settle, sync);
+                append(store, child, file, append, sync);
             }
             System.out.printf(
                     java.util.Locale.ROOT,
-                    "%d %.3f %.3f %.3f %.1f %.3f %.3f %.3f %.3f %.3f %.3f %.3f %.3f%n",
+                    "%d %.3f %.3f %.3f %.1f %.3f %.3f %.3f %.3f %.3f %.3f%n",
                     progress.answers(),
                     (opened - begun) / 1e6,
                     (folded - opened) / 1e6,
@@ -85,8 +84,6 @@ final class GrowthProbe {
                     next.p99(),
                     append.median(),
                     append.p99(),
-                    settle.median(),
-                    settle.p99(),
                     sync.median(),
                     sync.p99());
         }
@@ -142,10 +139,9 @@ final class GrowthProbe {
     }
 
     /** Keeps answers as the program does; before each, the floor of the same disk. */
-    private static void append(Store store, Child child, Path file, Times append, Times settle, Times sync)
-            throws IOException {
+    private static void append(Store store, Child child, Path file, Times append, Times sync) throws IOException {
         Sitting sitting = sitting(child);
-        store.beginAtTheKeyboard(sitting);
+        store.begin(sitting);
         try (FileChannel floor = floor(file)) {
             for (int i = 1; i <= APPENDED; i++) {
                 Question question =
@@ -155,11 +151,9 @@ final class GrowthProbe {
                 long from = System.nanoTime();
                 store.keep(answer);
                 long kept = System.nanoTime();
-                store.settle();
                 if (i > COLD) {
                     sync.add(synced);
                     append.add(kept - from);
-                    settle.add(System.nanoTime() - kept);
                 }
             }
         }

@@ -49,8 +49,9 @@ class StoreFileTest {
         assertEquals(List.of("1181709682"), ask(file, "PRAGMA application_id"));
         assertEquals(List.of("ok"), ask(file, "PRAGMA integrity_check"));
         try (Database database = StoreFile.open(file, SHORT, Schema.TODAY)) {
-            // No write-ahead log: the one file is whole by itself. 2 is FULL (SQLite's documentation of PRAGMAs).
-            assertEquals("truncate", asked(database, "PRAGMA journal_mode"));
+            // 2 is FULL (SQLite's documentation of PRAGMAs); 0 leaves it to the program when a log comes into the file.
+            assertEquals("wal", asked(database, "PRAGMA journal_mode"));
+            assertEquals("0", asked(database, "PRAGMA wal_autocheckpoint"));
             assertEquals("2", asked(database, "PRAGMA synchronous"));
             assertEquals("1", asked(database, "PRAGMA foreign_keys"));
             assertEquals("50", asked(database, "PRAGMA busy_timeout"));

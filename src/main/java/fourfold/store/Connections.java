@@ -1,0 +1,81 @@
+package fourfold.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/** Every connection to a file, with its settings. */
+final class Connections {
+    private Connections() {}
+
+    /**
+     * Connections that write, and make the file if there is none. Each write is forced to the disk before it counts
+     * (synchronous FULL), and takes the write lock before it reads.
+     *
+     * @param patience how long to wait for another program's write
+     * @param references whether references between tables are checked
+     */
+    static SQLiteDataSource writing(Path file, Duration patience, boolean references) {
+        SQLiteConfig config = config(patience);
+        config.enforceForeignKeys(references);
+        config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        return source(config, file);
+    }
+
+    /**
+     * A connection to read a file with all that its log holds; it waits for another program's write as long as a write
+     * would. A log that is there is left as it is, so that the file is not changed.
+     */
+    static Connection reading(Path file) throws SQLException {
+        NativeLibrary.prepareUsual();
+        SQLiteConfig config = config(StoreFile.PATIENCE);
+        if (Journal.isHot(Journal.log(file))) {
+            config.setReadOnly(true);
+        } else {
+            // A reader that may write takes the empty log away again that it makes; one that may not leaves it there.
+            config.resetOpenMode(SQLiteOpenMode.CREATE);
+        }
+        return source(config, file).getConnection();
+    }
+
+    /**
+     * A connection for a check of a file. SQLite's own checks pass over the rules of the tables (CHECK) when a file is
+     * opened to be read only, so it is opened as usual and each write is refused. Not for a file with an unfinished
+     * write, which opening would complete.
+     */
+    static Connection checking(Path file) throws SQLException {
+        Connection connection = reading(file);
+        try {
+            run(connection, "PRAGMA query_only = 1");
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    private static SQLiteConfig config(Duration patience) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout((int) patience.toMillis());
+        return config;
+    }
+
+    private static SQLiteDataSource source(SQLiteConfig config, Path file) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        return source;
+    }
+
+    /** Runs one statement without values. */
+    static void run(Connection connection, String sql) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(sql);
+        }
+    }
+}
