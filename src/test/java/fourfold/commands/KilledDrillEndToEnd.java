@@ -1,19 +1,22 @@
 package fourfold.commands;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Child;
 import fourfold.screens.PtyProgram;
 import fourfold.store.Store;
-import fourfold.store.Verification;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -21,15 +24,40 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Guards against an answer that was shown as counted and is gone after the program was killed: the packaged jar in a
- * pseudo-terminal, killed with SIGKILL at a moment drawn by lot, often in the middle of keeping an answer.
+ * Guards against an answer that was shown as counted and is not found by every way to the file after the program was
+ * killed: the packaged jar in a pseudo-terminal, killed with SIGKILL, half of the times at any moment and half of them
+ * just after Enter, while another program reads or holds the file. Each {@link Way} is gone on a copy of all that the
+ * kill left, so that none repairs for the next; the next drill goes on from what was left itself.
  *
- * <p>Twenty kills; more with {@code mvn verify -Dit.test=KilledDrillEndToEnd -Dfourfold.kills=500}.
+ * <p>Four kills; more with {@code mvn verify -Dit.test=KilledDrillEndToEnd -Dfourfold.kills=200}.
  */
 @Execution(ExecutionMode.CONCURRENT)
 class KilledDrillEndToEnd {
-    private static final int KILLS = Integer.getInteger("fourfold.kills", 20);
+    /** What another program does at the file, and when. */
+    private enum Company {
+        NONE,
+        HOLDS_DURING,
+        READS_DURING,
+        READS_AFTER,
+        HOLDS_AFTER,
+        READS_BEFORE,
+        HOLDS_BEFORE;
+
+        Bystander.Doing doing() {
+            return name().startsWith("READS") ? Bystander.Doing.READS : Bystander.Doing.HOLDS;
+        }
+
+        boolean is(String when) {
+            return name().endsWith(when);
+        }
+    }
+
     private static final int HANDS = 2;
+    private static final int KILLS = (Integer.getInteger("fourfold.kills", 4) + HANDS - 1) / HANDS;
+    private static final long LONGEST_NANOS = 2_500_000_000L;
+    private static final long SHORT_NANOS = 30_000_000L;
+
+    private static final KillTally TALLY = new KillTally();
 
     @TempDir
     private Path folder;
@@ -37,60 +65,134 @@ class KilledDrillEndToEnd {
     @ParameterizedTest
     @ValueSource(ints = {1, 2})
     @Execution(ExecutionMode.CONCURRENT)
-    void everyAnswerShownAsCountedIsInTheFile(int hand) {
-        Path file = folder.resolve("family-" + hand + ".db");
+    void everyAnswerShownAsCountedIsFoundByEveryWay(int hand) {
+        Path file = LeftBehind.emptyFolder(folder.resolve("hand " + hand)).resolve("family.db");
         try (Store store = Store.open(file)) {
             store.add(new Child(new UUID(7, hand), "Mina", Practised.BEGAN));
         }
         SplittableRandom dice = new SplittableRandom(hand);
-        int inFlight = 0;
-        for (int kill = 0; kill < KILLS / HANDS; kill++) {
-            inFlight += killed(file, 1 + dice.nextInt(2), dice.nextLong(2_500_000_000L));
-            assertEquals(List.of(), Verification.of(tidied(file)), "after kill " + kill);
+        List<String> before = new ArrayList<>();
+        try (Bystander bystander = Bystander.start()) {
+            for (int kill = 0; kill < KILLS; kill++) {
+                Company company = Company.values()[(kill * HANDS + hand) % Company.values().length];
+                new Kill(file, company, bystander, dice.split()).andLook(before, folder.resolve("kill " + hand));
+            }
         }
-        System.out.println("killed " + KILLS / HANDS + " times; " + inFlight + " answers on their way were kept too");
+        assertTrue(TALLY.troubles().isEmpty(), () -> String.join("\n", TALLY.troubles()));
     }
 
-    /** Kills the program while a child types; gives how many of the answers on their way were kept. */
-    private static int killed(Path file, int answers, long nanos) {
-        List<String> command = PackagedProgramEndToEnd.fourfold("drill", "--minutes", "5");
-        try (PtyProgram program = PtyProgram.start(Map.of("FOURFOLD_STORE", file.toString()), 80, 24, command)) {
-            PtyChild child = new PtyChild(program);
-            child.answer(answers);
-            Thread playing = new Thread(child::playOn);
-            playing.start();
-            LockSupport.parkNanos(nanos);
-            ProcessHandle.of(program.pid()).orElseThrow().destroyForcibly();
-            int counted = child.counted();
-            program.exitCode();
-            child.stop();
-            join(playing);
-            List<List<String>> typed = child.replies().stream()
-                    .map(r -> List.of(r.asked(), r.typed()))
+    @AfterAll
+    static void tell() {
+        System.out.println(TALLY);
+    }
+
+    /** One kill. */
+    private record Kill(Path file, Company company, Bystander bystander, SplittableRandom dice) {
+        /**
+         * Kills and goes all the ways.
+         *
+         * @param before what is known to be in the file; what is there after this kill is added
+         */
+        void andLook(List<String> before, Path place) {
+            PtyChild child = killed();
+            LeftBehind left = LeftBehind.of(file, place);
+            bystander.letGo();
+            String drill = left.drill();
+            List<String> typed = IntStream.range(0, child.replies().size())
+                    .mapToObj(i -> line(drill, i + 1, child.replies().get(i)))
                     .toList();
-            List<List<String>> kept = Rows.of(
-                    tidied(file),
-                    "SELECT asked, COALESCE(typed, '') FROM answer_log WHERE drill ="
-                            + " (SELECT id FROM drill ORDER BY nr DESC LIMIT 1) ORDER BY position");
-            assertTrue(
-                    kept.size() >= counted && kept.size() <= typed.size(), kept + " for " + counted + " of " + typed);
-            assertEquals(typed.subList(0, kept.size()), kept);
-            return kept.size() - counted;
+            List<String> counted = typed.subList(0, child.counted());
+            KillTally.Look look = TALLY.kill(company.name(), counted.size());
+            List<String> kept = List.of();
+            for (Way way : Way.values()) {
+                Optional<List<String>> found = go(left, way, look);
+                found.ifPresent(f -> look.check(way, before, counted, typed, f));
+                kept = way == Way.START ? found.orElse(before) : kept;
+            }
+            left.remove();
+            look.kept(kept.size() - before.size());
+            before.clear();
+            before.addAll(kept);
         }
-    }
 
-    private static void join(Thread thread) {
-        try {
-            thread.join(30_000);
-        } catch (InterruptedException e) {
-            throw new AssertionError(e);
+        /** With another program there, the way may be barred as long as it is. */
+        private Optional<List<String>> go(LeftBehind left, Way way, KillTally.Look look) {
+            if (company.is("AFTER")) {
+                Path copy = left.copy(way.name());
+                if (company.doing() == Bystander.Doing.HOLDS) {
+                    bystander.takeFor(200, company.doing(), copy);
+                } else {
+                    bystander.take(company.doing(), copy);
+                }
+                try {
+                    return Optional.of(way.found(copy, left.scratch(way.name())));
+                } catch (Way.NoWay e) {
+                    look.barred(way, String.valueOf(e.getMessage()));
+                } finally {
+                    bystander.letGo();
+                }
+            }
+            try {
+                return Optional.of(way.found(left.copy(way + " alone"), left.scratch(way + " alone")));
+            } catch (Way.NoWay e) {
+                look.trouble(way, String.valueOf(e.getMessage()));
+                return Optional.empty();
+            }
         }
-        assertFalse(thread.isAlive());
-    }
 
-    /** The file once a program has opened it and closed it again, as the next start does. */
-    private static Path tidied(Path file) {
-        Store.open(file).close();
-        return file;
+        private PtyChild killed() {
+            List<String> command = PackagedProgramEndToEnd.fourfold("drill", "--minutes", "5");
+            try (PtyProgram program = PtyProgram.start(Map.of("FOURFOLD_STORE", file.toString()), 80, 24, command)) {
+                PtyChild child = new PtyChild(program);
+                child.answer(1 + dice.nextInt(2));
+                Thread playing = new Thread(child::playOn);
+                long nanos = dice.nextLong(LONGEST_NANOS);
+                if (company.is("BEFORE")) {
+                    bystander.take(company.doing(), file);
+                }
+                playing.start();
+                LockSupport.parkNanos(dice.nextLong(nanos + 1));
+                if (company.is("BEFORE")) {
+                    bystander.letGo();
+                } else if (company.is("DURING")) {
+                    bystander.take(company.doing(), file);
+                }
+                if (dice.nextBoolean()) {
+                    int typed = child.typed();
+                    await(() -> child.typed() > typed);
+                    LockSupport.parkNanos(dice.nextLong(SHORT_NANOS));
+                } else {
+                    LockSupport.parkNanos(dice.nextLong(nanos + 1));
+                }
+                ProcessHandle.of(program.pid()).orElseThrow().destroyForcibly();
+                program.exitCode();
+                // What the screen showed last is looked at once more.
+                program.awaitEndOfOutput();
+                child.stop();
+                join(playing);
+                return child;
+            }
+        }
+
+        private static String line(String drill, int position, PtyChild.Reply reply) {
+            return drill + " " + position + ": " + reply.asked() + " -> " + reply.typed();
+        }
+
+        /** At most as long as no patience with a held file ends. */
+        private static void await(BooleanSupplier holds) {
+            long until = System.nanoTime() + LONGEST_NANOS;
+            while (!holds.getAsBoolean() && System.nanoTime() < until) {
+                LockSupport.parkNanos(1_000_000);
+            }
+        }
+
+        private static void join(Thread thread) {
+            try {
+                thread.join(30_000);
+            } catch (InterruptedException e) {
+                throw new AssertionError(e);
+            }
+            assertFalse(thread.isAlive());
+        }
     }
 }

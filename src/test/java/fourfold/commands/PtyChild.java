@@ -19,6 +19,9 @@ final class PtyChild {
     record Reply(String shown, String typed) {
         /** The prompt as the file's view writes it. */
         String asked() {
+            if (shown.contains("?")) {
+                return shown.replace("×", " x ").replace("=", " = ");
+            }
             String prompt = shown.contains("=") ? shown.substring(0, shown.indexOf('=')) : "copy " + shown;
             return prompt.replace("×", " x ").replace("÷", " / ");
         }
@@ -31,13 +34,14 @@ final class PtyChild {
     private static final String TYPED = "Enter ready";
     private static final String SHOW_ME = "Enter show me";
     private static final Pattern ENTER_GOES_ON = Pattern.compile("[Pp]ress Enter|Enter: go on");
-    private static final Pattern PROMPT = Pattern.compile("[0-9]+|[0-9]+[×÷][0-9]+=[0-9]*");
+    private static final Pattern PROMPT = Pattern.compile("[0-9]+|[0-9]+[×÷][0-9]+=[0-9]*|[0-9]+×\\?=[0-9]+");
     private static final long LONGEST_NANOS = 330_000_000_000L;
     private static final long MAY_BE_SHOWN_NANOS = 1_700_000_000L;
 
     private final PtyProgram program;
     private final List<Reply> replies = new ArrayList<>();
     private int fromMemory;
+    private final AtomicInteger typed = new AtomicInteger();
     private final AtomicInteger counted = new AtomicInteger();
     private volatile boolean stopped;
 
@@ -47,6 +51,11 @@ final class PtyChild {
 
     List<Reply> replies() {
         return replies;
+    }
+
+    /** How many answers were ended with Enter. */
+    int typed() {
+        return typed.get();
     }
 
     /** How many answers the screen has shown to be taken. */
@@ -155,6 +164,7 @@ final class PtyChild {
 
     private void note(Reply reply) {
         replies.add(reply);
+        typed.incrementAndGet();
         fromMemory += reply.isFromMemory() ? 1 : 0;
     }
 

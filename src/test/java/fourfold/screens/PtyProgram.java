@@ -30,11 +30,12 @@ public final class PtyProgram implements AutoCloseable {
     private final PtyProcess process;
     private final ScreenModel model;
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
+    private final Thread reader;
 
     private PtyProgram(PtyProcess process, ScreenModel model) {
         this.process = process;
         this.model = model;
-        Thread reader = new Thread(this::read, "pty");
+        reader = new Thread(this::read, "pty");
         reader.setDaemon(true);
         reader.start();
     }
@@ -209,6 +210,11 @@ public final class PtyProgram implements AutoCloseable {
     public int exitCode() {
         awaitThat("the program ends", () -> !process.isAlive());
         return process.exitValue();
+    }
+
+    /** Waits until everything the command has shown is in the model. */
+    public void awaitEndOfOutput() {
+        awaitThat("the program shows no more", () -> !reader.isAlive());
     }
 
     /** The command's process. */
