@@ -16,7 +16,7 @@ final class StairsPicture {
     private final Picture picture;
     private final Words words;
     private final Grid grid;
-    private final Grid lastWeek;
+    private final Progress lastWeek;
     private final GridPage.View view;
     private final Family chosen;
     private final Reach reach;
@@ -30,7 +30,7 @@ final class StairsPicture {
             Picture picture,
             Words words,
             Grid grid,
-            Grid lastWeek,
+            Progress lastWeek,
             GridPage.View view,
             Family chosen,
             Reach reach,
