@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import java.time.Instant;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -112,8 +113,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     /** The child of that name, put away or not. */
     private Child any(Home home, String name) {
-        return home.store().allChildren().stream()
-                .filter(c -> Home.isCalled(c, name))
+        return Home.called(home.store().allChildren(), name).stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "There is no child \"" + PlainText.safe(name) + "\"."));
@@ -121,7 +121,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     private void add(Home home, String name) {
         try {
-            Child.checkName(name);
+            ChildName.chosen(name);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }

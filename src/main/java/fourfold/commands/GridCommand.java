@@ -4,7 +4,6 @@ import fourfold.export.GridText;
 import fourfold.export.ProgressJson;
 import fourfold.facts.Child;
 import fourfold.progress.Grid;
-import fourfold.progress.Progress;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -34,8 +33,7 @@ final class GridCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
-            Progress progress = home.records().levels(whose);
-            Grid grid = Grid.of(progress, progress.localDay(home.moments().now()));
+            Grid grid = Grid.of(home.records().progress(whose), home.moments().now());
             if (json) {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid));
             } else {

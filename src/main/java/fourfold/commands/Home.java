@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.export.PlainText;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Surface;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
@@ -14,7 +15,6 @@ import fourfold.store.Place;
 import fourfold.store.Store;
 import fourfold.store.StoreException;
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -114,9 +114,7 @@ final class Home implements AutoCloseable {
     /** The named child, or the only one. */
     Child child(Optional<String> name, CommandSpec spec) {
         List<Child> children = store.children();
-        List<Child> fitting = name.isEmpty()
-                ? children
-                : children.stream().filter(c -> isCalled(c, name.get())).toList();
+        List<Child> fitting = name.map(n -> called(children, n)).orElse(children);
         if (fitting.size() == 1) {
             return fitting.get(0);
         }
@@ -129,14 +127,13 @@ final class Home implements AutoCloseable {
                 name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
     }
 
-    /** Whether a typed name means this child, in whatever case. */
-    static boolean isCalled(Child child, String name) {
-        return written(child.name()).equalsIgnoreCase(written(name));
-    }
-
-    /** A name however its accents were typed (Unicode normalization form C). */
-    private static String written(String name) {
-        return Normalizer.normalize(name.strip(), Normalizer.Form.NFC);
+    /** The children whom a typed name means; those written exactly so come before those of the same name. */
+    static List<Child> called(List<Child> children, String name) {
+        List<Child> exactly =
+                children.stream().filter(c -> c.name().equals(name)).toList();
+        return exactly.isEmpty()
+                ? children.stream().filter(c -> ChildName.same(c.name(), name)).toList()
+                : exactly;
     }
 
     /**

@@ -4,6 +4,7 @@ import fourfold.export.Paper;
 import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Question;
@@ -96,7 +97,7 @@ final class Household implements Records {
 
     @Override
     public Child add(String name, Instant at) {
-        Child child = new Child(UUID.randomUUID(), name, at.truncatedTo(ChronoUnit.MILLIS));
+        Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), at.truncatedTo(ChronoUnit.MILLIS));
         return told(() -> {
             store.add(child);
             return child;
@@ -115,7 +116,7 @@ final class Household implements Records {
 
     @Override
     public void rename(Child child, String name, Instant at) {
-        Child.checkName(name);
+        ChildName.chosen(name);
         keep(child, List.of(new Deed.Choose(Deed.Choose.NAME, name)), at);
     }
 
@@ -159,7 +160,8 @@ final class Household implements Records {
         return told(() -> store.homeSetting(name("ahead", child)))
                 .map(text -> text.split(" "))
                 .filter(days -> days.length == 4)
-                .map(days -> "All 55 families fluent, as foreseen on " + days[0] + ": perhaps " + later(days[2])
+                .map(days -> "All " + Families.COUNT + " families fluent, as foreseen on " + days[0] + ": perhaps "
+                        + later(days[2])
                         + ", between " + later(days[1]) + " and " + later(days[3])
                         + " in eight of ten cases. A guess, not a promise.");
     }

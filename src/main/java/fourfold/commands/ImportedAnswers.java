@@ -3,10 +3,10 @@ package fourfold.commands;
 import fourfold.export.AnswersCsv;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Sitting;
 import fourfold.store.Store;
 import java.io.Reader;
-import java.text.Normalizer;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 
@@ -37,7 +36,7 @@ final class ImportedAnswers {
         this.store = store;
         this.now = now.truncatedTo(ChronoUnit.MILLIS);
         for (Child child : store.allChildren()) {
-            children.put(compared(child.name()), child);
+            children.put(ChildName.folded(child.name()), child);
             store.sittings(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
             store.readAnswers(child.id(), a -> kept.put(a.id(), a));
         }
@@ -55,23 +54,18 @@ final class ImportedAnswers {
     }
 
     private UUID child(String name) {
-        return children.computeIfAbsent(compared(name), n -> newChild(name)).id();
+        return children.computeIfAbsent(ChildName.folded(name), n -> newChild(name))
+                .id();
     }
 
     /** Children appear in the order of the log, so that the next export has the same order. */
     private Child newChild(String name) {
-        Child child = new Child(UUID.randomUUID(), name, now.plusMillis(newChildren.size()));
+        Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), now.plusMillis(newChildren.size()));
         if (!child.name().equals(name)) {
             throw new IllegalArgumentException("a name has no blanks at its ends");
         }
         newChildren.add(child);
         return child;
-    }
-
-    private static String compared(String name) {
-        return Normalizer.normalize(name, Normalizer.Form.NFKC)
-                .toUpperCase(Locale.ROOT)
-                .toLowerCase(Locale.ROOT);
     }
 
     private void take(Answer answer) {

@@ -26,7 +26,7 @@ public final class GridText {
         out.append(PlainText.safe(name))
                 .append(": ")
                 .append(Long.toString(fluent))
-                .append(" of 55 families fluent\n\n");
+                .append(" of " + Families.COUNT + " families fluent\n\n");
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             out.append(wide(n)).append("  ");
             StringBuilder row = new StringBuilder();

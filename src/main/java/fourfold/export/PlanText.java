@@ -1,5 +1,6 @@
 package fourfold.export;
 
+import fourfold.facts.Families;
 import fourfold.progress.DrillRates;
 import fourfold.progress.Projection;
 import fourfold.progress.Rates;
@@ -35,9 +36,10 @@ public final class PlanText {
         out.append(String.format(
                 Locale.ROOT, "planned %d days a week; lately %.1f\n", weeks.planned(), weeks.usualDays()));
         out.append(projection
-                .map(p -> "all 55 families fluent: perhaps " + day(p.middle()) + ", between " + day(p.early()) + " and "
-                        + day(p.late()) + " in eight of ten cases (a guess, not a promise)\n")
-                .orElse("too few answers to guess when all 55 families may be fluent\n"));
+                .map(p -> "all " + Families.COUNT + " families fluent: perhaps " + day(p.middle()) + ", between "
+                        + day(p.early()) + " and " + day(p.late())
+                        + " in eight of ten cases (a guess, not a promise)\n")
+                .orElse("too few answers to guess when all " + Families.COUNT + " families may be fluent\n"));
         out.append("\ntable  families  met  accurate  fluent\n");
         for (TableCount t : tables) {
             out.append(String.format(

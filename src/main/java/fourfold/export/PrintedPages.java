@@ -128,7 +128,8 @@ public final class PrintedPages {
 
     /** The table of all products, blank on the first page and filled on the second. */
     public static String table(Paper paper) {
-        PrintedPages pages = new PrintedPages(paper, "The table to 10 × 10");
+        PrintedPages pages =
+                new PrintedPages(paper, "The table to " + Families.LARGEST_FACTOR + " × " + Families.LARGEST_FACTOR);
         pages.square(false);
         pages.square(true);
         return pages.closed();

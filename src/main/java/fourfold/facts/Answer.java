@@ -44,13 +44,14 @@ public record Answer(
     public Answer {
         // Plain conditions: a log of years is read through here, and a message is only put together when it is needed.
         if (position < 1 || position > LAST_POSITION) {
-            throw new IllegalArgumentException("position is from 1 to 10000, not " + position);
+            throw new IllegalArgumentException("position is from 1 to " + LAST_POSITION + ", not " + position);
         }
         if (zoneOffsetMinutes < -1080 || zoneOffsetMinutes > 1080) {
             throw new IllegalArgumentException("a zone is at most 1080 minutes from UTC, not " + zoneOffsetMinutes);
         }
         if (typed.length() > LONGEST_TYPED || !isDigits(typed)) {
-            throw new IllegalArgumentException("an answer is at most 4 digits, not \"" + typed + "\"");
+            throw new IllegalArgumentException(
+                    "an answer is at most " + LONGEST_TYPED + " digits, not \"" + typed + "\"");
         }
         if ((prompt instanceof NumberToCopy) != (purpose == Purpose.COPY)) {
             throw new IllegalArgumentException("a number to copy has the purpose copy, and nothing else has");

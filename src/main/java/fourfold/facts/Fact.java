@@ -15,8 +15,8 @@ public record Fact(Operation operation, int left, int right) {
                         ? left >= 1 && left <= Families.LARGEST_FACTOR
                         : left % right == 0 && left / right >= 1 && left / right <= Families.LARGEST_FACTOR);
         if (!known) {
-            throw new IllegalArgumentException(
-                    "no fact up to 10x10: " + left + " " + operation.plainSign() + " " + right);
+            throw new IllegalArgumentException("no fact up to " + Families.LARGEST_FACTOR + "x"
+                    + Families.LARGEST_FACTOR + ": " + left + " " + operation.plainSign() + " " + right);
         }
     }
 

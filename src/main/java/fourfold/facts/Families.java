@@ -6,11 +6,14 @@ import java.util.stream.IntStream;
 
 /** All families up to 10 × 10, their traces and questions, and the orders in which tables are taught. */
 public final class Families {
-    /** The largest factor and divisor. */
+    /** The largest factor and divisor: the one place that says how far the tables go. */
     public static final int LARGEST_FACTOR = 10;
 
-    /** How many families there are: n(n+1)/2 for n = 10. */
-    public static final int COUNT = 55;
+    /** The largest product. */
+    public static final int LARGEST_PRODUCT = LARGEST_FACTOR * LARGEST_FACTOR;
+
+    /** How many families there are: n(n+1)/2, 55. */
+    public static final int COUNT = LARGEST_FACTOR * (LARGEST_FACTOR + 1) / 2;
 
     /** 2, 5, 10, then 3, 4, then 6 to 9; the 1s come along with the 2s (common practice, no source). */
     public static final List<Integer> USUAL_ORDER = List.of(2, 1, 5, 10, 3, 4, 6, 7, 8, 9);
@@ -80,7 +83,7 @@ public final class Families {
      */
     public static int checkTable(int table) {
         if (table < 1 || table > LARGEST_FACTOR) {
-            throw new IllegalArgumentException("a table is a number from 1 to 10, not " + table);
+            throw new IllegalArgumentException("a table is a number from 1 to " + LARGEST_FACTOR + ", not " + table);
         }
         return table;
     }

@@ -19,8 +19,8 @@ public record Family(int low, int high) implements Comparable<Family> {
 
     public Family {
         if (low < 1 || high > Families.LARGEST_FACTOR || low > high) {
-            throw new IllegalArgumentException(
-                    "a family has two factors from 1 to 10, the smaller first, not " + low + " and " + high);
+            throw new IllegalArgumentException("a family has two factors from 1 to " + Families.LARGEST_FACTOR
+                    + ", the smaller first, not " + low + " and " + high);
         }
     }
 

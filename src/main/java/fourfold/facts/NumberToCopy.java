@@ -7,8 +7,9 @@ package fourfold.facts;
  */
 public record NumberToCopy(int number) implements Prompt {
     public NumberToCopy {
-        if (number < 1 || number > 100) {
-            throw new IllegalArgumentException("a number to copy is from 1 to 100, not " + number);
+        if (number < 1 || number > Families.LARGEST_PRODUCT) {
+            throw new IllegalArgumentException(
+                    "a number to copy is from 1 to " + Families.LARGEST_PRODUCT + ", not " + number);
         }
     }
 

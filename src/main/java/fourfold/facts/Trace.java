@@ -12,8 +12,8 @@ import java.util.List;
  * @param divisor the number divided by; 0 for the product
  */
 public record Trace(Operation operation, Family family, int divisor) {
-    /** How many traces there are. */
-    public static final int COUNT = 155;
+    /** How many traces there are: a product for each family, and a quotient for each divisor and each result. */
+    public static final int COUNT = Families.COUNT + Families.LARGEST_FACTOR * Families.LARGEST_FACTOR;
 
     public Trace {
         if (operation == Operation.MULTIPLY ? divisor != 0 : !family.contains(divisor)) {

@@ -54,9 +54,6 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes, double firstKey,
     }
 
     private static double median(int[] times) {
-        int[] sorted = times.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
+        return Median.of(Arrays.stream(times).asDoubleStream().toArray());
     }
 }

@@ -3,6 +3,7 @@ package fourfold.progress;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Trace;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -45,8 +46,9 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
     /** And lately: within so many days. */
     private static final int LATELY = 45;
 
-    /** The advice for a family on a local day. */
-    public static Advice of(Progress progress, FamilyRecord record, Family family, long today) {
+    /** The advice for a family now. */
+    public static Advice of(Progress progress, FamilyRecord record, Family family, Instant now) {
+        long today = progress.localDay(now);
         Mastery level = progress.level(family);
         if (level == Mastery.NEW) {
             return plain(About.NEW);
@@ -71,7 +73,7 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
         if (!level.atLeast(Mastery.ACCURATE)) {
             return plain(About.ACQUIRING);
         }
-        if (Grid.of(progress, today).cell(family).fading()) {
+        if (Fading.of(progress, family, now)) {
             return plain(About.FADING);
         }
         return plain(level == Mastery.ACCURATE ? About.SLOW : level == Mastery.FLUENT ? About.FLUENT : About.LASTING);

@@ -4,7 +4,6 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Trace;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -43,60 +42,30 @@ public record Grid(List<Cell> cells) {
             boolean held,
             boolean fading,
             int right,
-            int asked) {
-        private Cell asFading() {
-            return new Cell(family, level, products, quotients, focused, held, true, right, asked);
-        }
-    }
-
-    /** A fact is fading if its chance of a quick right answer by the next drill is below this; our own choice. */
-    private static final double TARGET = 0.85;
-
-    /** How far away the next drill may be: a day off lies between two drills of most weeks. */
-    private static final Duration NEXT_DRILL = Duration.ofHours(40);
-
-    /** The grid now, with families that are forecast to fade by the next drill; needs the child's memory. */
-    public static Grid of(Progress progress, Instant now) {
-        Instant next = now.plus(NEXT_DRILL);
-        Grid plain = of(progress, progress.localDay(now));
-        return new Grid(plain.cells().stream()
-                .map(c -> c.level().atLeast(Mastery.ACCURATE) && fades(progress, c.family(), next) ? c.asFading() : c)
-                .toList());
-    }
-
-    private static boolean fades(Progress progress, Family family, Instant next) {
-        long then = next.toEpochMilli();
-        return family.traces().stream().anyMatch(t -> progress.memory().chanceQuick(t.index(), then) < TARGET);
-    }
+            int asked) {}
 
     /**
-     * The grid on a local day.
+     * The grid now.
      *
-     * @param today days since 1 January 1970 where the child is
+     * @param progress with the child's memory
      */
-    public static Grid of(Progress progress, long today) {
-        return new Grid(
-                Families.all().stream().map(f -> cell(progress, f, today)).toList());
+    public static Grid of(Progress progress, Instant now) {
+        return new Grid(Families.all().stream().map(f -> cell(progress, f, now)).toList());
     }
 
-    private static Cell cell(Progress progress, Family family, long today) {
-        Mastery level = progress.level(family);
+    private static Cell cell(Progress progress, Family family, Instant now) {
         Mastery quotients = family.traces().stream()
                 .filter(t -> t.operation() == Operation.DIVIDE)
                 .map(t -> progress.standing(t).level())
                 .reduce(Mastery.LASTING, Mastery::weaker);
-        boolean due = family.traces().stream()
-                .map(t -> progress.standing(t).dueDay())
-                .flatMap(Optional::stream)
-                .anyMatch(day -> day <= today);
         return new Cell(
                 family,
-                level,
+                progress.level(family),
                 progress.standing(Trace.product(family)).level(),
                 quotients,
                 progress.isFocused(family),
                 progress.isHeld(family),
-                due && level.atLeast(Mastery.ACCURATE),
+                Fading.of(progress, family, now),
                 family.traces().stream()
                         .mapToInt(t -> progress.standing(t).right())
                         .sum(),
@@ -105,9 +74,9 @@ public record Grid(List<Cell> cells) {
                         .sum());
     }
 
-    /** How many steps a family's level has risen since an earlier grid: below nought if it fell. */
-    public int change(Family family, Grid earlier) {
-        return cell(family).level().ordinal() - earlier.cell(family).level().ordinal();
+    /** How many steps a family's level has risen since earlier: below nought if it fell. */
+    public int change(Family family, Progress earlier) {
+        return cell(family).level().ordinal() - earlier.level(family).ordinal();
     }
 
     /** The cell of a family. */

@@ -1,5 +1,6 @@
 package fourfold.progress;
 
+import fourfold.memory.Median;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -20,7 +21,7 @@ public record Spread(double low, double median, double high, int count) {
         double[] sorted = numbers.clone();
         Arrays.sort(sorted);
         return Optional.of(
-                new Spread(quantile(sorted, 0.25), quantile(sorted, 0.5), quantile(sorted, 0.75), sorted.length));
+                new Spread(quantile(sorted, 0.25), Median.of(sorted), quantile(sorted, 0.75), sorted.length));
     }
 
     /**

@@ -1,6 +1,7 @@
 package fourfold.progress;
 
 import fourfold.facts.Answer;
+import fourfold.memory.Median;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -148,6 +149,11 @@ public final class Standing {
      */
     public Optional<Long> dueDay() {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay + GROWING_GAPS[gapStep]);
+    }
+
+    /** Whether that day has come. */
+    public boolean isDue(long today) {
+        return asked > 0 && lastDay + GROWING_GAPS[gapStep] <= today;
     }
 
     /**
@@ -315,7 +321,7 @@ public final class Standing {
                     within += thinking[i] <= limit ? 1 : 0;
                 }
             }
-            return timed > 0 && within > (timed - 1) / 2;
+            return timed > 0 && within > Median.lowerPlace(timed);
         }
 
         /** The lower median of the timed right answers, so that it is a time that was really taken. */
@@ -331,7 +337,7 @@ public final class Standing {
                 return UNTIMED;
             }
             Arrays.sort(times, 0, count);
-            return times[(count - 1) / 2];
+            return times[Median.lowerPlace(count)];
         }
     }
 }

@@ -1,5 +1,6 @@
 package fourfold.progress;
 
+import fourfold.memory.Median;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -45,22 +46,16 @@ public record Trend(double slope, double low, double high, double level, int poi
         }
         double[] sorted = Arrays.copyOf(slopes, count);
         Arrays.sort(sorted);
-        double slope = middle(sorted);
+        double slope = Median.of(sorted);
         double[] levels = new double[n];
         for (int i = 0; i < n; i++) {
             levels[i] = y[from + i] - slope * x[from + i];
         }
-        Arrays.sort(levels);
         double spread = Z * Math.sqrt(n * (n - 1.0) * (2.0 * n + 5) / 18);
         int low = (int) Math.floor((count - spread) / 2);
         int high = (int) Math.ceil((count + spread) / 2);
         return Optional.of(
-                new Trend(slope, sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)], middle(levels), n));
-    }
-
-    private static double middle(double[] sorted) {
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
+                new Trend(slope, sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)], Median.of(levels), n));
     }
 
     /** Whether the interval leaves no doubt that it grows. */

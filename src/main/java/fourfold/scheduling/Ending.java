@@ -5,16 +5,19 @@ import fourfold.facts.Trace;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.IntUnaryOperator;
 
 /** After the planned time only what is owed is asked, with sure divisions between to keep it apart. */
 final class Ending {
     private static final Duration LONGEST = Duration.ofSeconds(150);
 
     private final Situation here;
+    private final IntUnaryOperator weakest;
     private final IntFunction<Turn> ask;
 
-    Ending(Situation here, IntFunction<Turn> ask) {
+    Ending(Situation here, IntUnaryOperator weakest, IntFunction<Turn> ask) {
         this.here = here;
+        this.weakest = weakest;
         this.ask = ask;
     }
 
@@ -39,22 +42,7 @@ final class Ending {
         if (!owing || here.practised.compareTo(longest) >= 0) {
             return Optional.empty();
         }
-        return ready >= 0 ? Optional.of(ask.apply(weakest(ready))) : between();
-    }
-
-    private int weakest(int family) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int division : Situation.divisionsOf(family)) {
-            double activation = here.memory.activation(division, here.now);
-            boolean rested = best >= 0 && here.rests(best) && !here.rests(division);
-            boolean rests = best >= 0 && !here.rests(best) && here.rests(division);
-            if (best < 0 || rested || (!rests && activation < least)) {
-                least = activation;
-                best = division;
-            }
-        }
-        return best;
+        return ready >= 0 ? Optional.of(ask.apply(weakest.applyAsInt(ready))) : between();
     }
 
     /** The surest division that may stand between; a neighbour, and at last one that rests, rather than no inverse. */

@@ -64,7 +64,7 @@ public final class LastingGain implements Scheduler {
 
         Optional<Turn> turn() {
             if (here.practised.compareTo(here.drill.sitting().planned()) >= 0) {
-                return rules.pairs() ? new Ending(here, this::ask).turn() : Optional.empty();
+                return rules.pairs() ? new Ending(here, worth::weakestDivision, this::ask).turn() : Optional.empty();
             }
             return opening.teach()
                     .or(this::sureFact)
@@ -124,7 +124,7 @@ public final class LastingGain implements Scheduler {
                     family = f;
                 }
             }
-            return family < 0 ? Optional.empty() : turnFor(worth.leastCertainDivision(family));
+            return family < 0 ? Optional.empty() : turnFor(worth.weakestDivision(family));
         }
 
         /** The facts of a family met in this drill that have not been asked from memory yet. */

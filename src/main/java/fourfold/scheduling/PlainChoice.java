@@ -36,7 +36,7 @@ final class PlainChoice {
 
     Optional<Turn> turn() {
         if (here.practised.compareTo(here.drill.sitting().planned()) >= 0) {
-            return new Ending(here, this::ask).turn();
+            return new Ending(here, this::division, this::ask).turn();
         }
         return opening.teach()
                 .or(this::again)

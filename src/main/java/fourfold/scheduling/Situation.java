@@ -13,6 +13,7 @@ import fourfold.progress.Standing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.IntToDoubleFunction;
 
 /** All that one choice looks at, laid out by trace and family index so that a look costs next to nothing. */
 final class Situation {
@@ -109,6 +110,32 @@ final class Situation {
     /** The divisions of the family with that index: one or two traces. */
     static int[] divisionsOf(int family) {
         return DIVISIONS[family];
+    }
+
+    /**
+     * The division of the family that most needs to be asked: those that do not rest first, then those asked least in this
+     * drill, then the weakest.
+     *
+     * @param strength how strong the division with that index is, in any measure
+     */
+    int weakestDivision(int family, IntToDoubleFunction strength) {
+        int best = -1;
+        for (int division : DIVISIONS[family]) {
+            if (best < 0 || comesBefore(division, best, strength)) {
+                best = division;
+            }
+        }
+        return best;
+    }
+
+    private boolean comesBefore(int division, int other, IntToDoubleFunction strength) {
+        if (rests[division] != rests[other]) {
+            return rests[other];
+        }
+        int times = asked.times(division);
+        int otherTimes = asked.times(other);
+        return times < otherTimes
+                || (times == otherTimes && strength.applyAsDouble(division) < strength.applyAsDouble(other));
     }
 
     boolean isMet(int trace) {

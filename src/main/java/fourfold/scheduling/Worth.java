@@ -151,24 +151,9 @@ final class Worth {
         return bridged > 0 && here.today - standing.lastDayOr(0) < bridged;
     }
 
-    /** Of a family's divisions the least certain; those that do not rest and were asked least in this drill first. */
-    int leastCertainDivision(int family) {
-        int best = -1;
-        for (int division : Situation.divisionsOf(family)) {
-            if (best < 0 || comesBefore(division, best)) {
-                best = division;
-            }
-        }
-        return best;
-    }
-
-    private boolean comesBefore(int division, int other) {
-        if (here.rests(division) != here.rests(other)) {
-            return here.rests(other);
-        }
-        int times = here.asked.times(division);
-        int otherTimes = here.asked.times(other);
-        return times < otherTimes || (times == otherTimes && activationNext(division) < activationNext(other));
+    /** Of a family's divisions the one that would be weakest at the next drill; see {@link Situation#weakestDivision}. */
+    int weakestDivision(int family) {
+        return here.weakestDivision(family, this::activationNext);
     }
 
     /** How much asking it now is worth: lasting gain per second, or certainty turned around; the surest when gentle. */
@@ -183,7 +168,7 @@ final class Worth {
         double gain = gain(trace);
         double cost = cost(trace);
         if (rules.pairs() && Situation.isProduct(trace)) {
-            int division = leastCertainDivision(trace);
+            int division = weakestDivision(trace);
             if (here.asked.times(division) == 0) {
                 gain += gain(division);
             }

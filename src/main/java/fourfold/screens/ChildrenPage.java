@@ -1,6 +1,7 @@
 package fourfold.screens;
 
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -125,7 +126,7 @@ final class ChildrenPage implements Page {
                 }
             }
             case LETTER, DIGIT -> {
-                if (typed.codePointCount(0, typed.length()) < Child.LONGEST_NAME) {
+                if (typed.codePointCount(0, typed.length()) < ChildName.LONGEST) {
                     typed.append(key.letter());
                 }
             }

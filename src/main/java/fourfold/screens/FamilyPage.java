@@ -185,7 +185,7 @@ final class FamilyPage implements Page {
     }
 
     private String advice() {
-        Advice advice = Advice.of(progress, record, family, progress.localDay(moments.now()));
+        Advice advice = Advice.of(progress, record, family, moments.now());
         String key = "advice." + advice.about().key();
         Question product = Question.product(family.low(), family.high());
         String told = advice.wrong()

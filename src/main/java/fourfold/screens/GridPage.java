@@ -35,7 +35,7 @@ final class GridPage implements Page {
     private final Moments moments;
     private final Words words;
     private Steers steers;
-    private final Grid lastWeek;
+    private final Progress lastWeek;
     private Family chosen;
     private Reach reach = Reach.FAMILY;
     private boolean letters;
@@ -68,7 +68,7 @@ final class GridPage implements Page {
     }
 
     /** The levels of a week ago, under what the parent has chosen today. */
-    private Grid lastWeek() {
+    private Progress lastWeek() {
         Instant then = moments.now().minus(Duration.ofDays(7));
         Progress.Fold fold = Progress.Fold.ofLevels(steers.progress().steering());
         records.read(child, answer -> {
@@ -76,8 +76,7 @@ final class GridPage implements Page {
                 fold.accept(answer);
             }
         });
-        Progress before = fold.progress();
-        return Grid.of(before, before.localDay(then));
+        return fold.progress();
     }
 
     Grid grid() {

@@ -1,6 +1,6 @@
 package fourfold.screens;
 
-import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import java.time.Instant;
 
 /** A new child's name is typed here. */
@@ -38,7 +38,7 @@ final class NamePage implements Page {
                 }
             }
             case LETTER, DIGIT -> {
-                if (name.codePointCount(0, name.length()) < Child.LONGEST_NAME) {
+                if (name.codePointCount(0, name.length()) < ChildName.LONGEST) {
                     name.append(key.letter());
                 }
             }

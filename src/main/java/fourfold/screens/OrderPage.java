@@ -10,9 +10,6 @@ import java.util.List;
 
 /** The order in which the tables open: moved by hand, or one of two that are usual. */
 final class OrderPage implements Page {
-    /** England's programme of study (2013): 2, 5 and 10, then 3, 4 and 8, then 6, 9 and 7; the ones come with the twos. */
-    static final List<Integer> SECOND = List.of(2, 1, 5, 10, 3, 4, 8, 6, 9, 7);
-
     private final Words words;
     private final Child child;
     private final Steers steers;
@@ -59,7 +56,7 @@ final class OrderPage implements Page {
             default -> {
                 if (key.kind() == Key.Kind.DIGIT && (key.digit() == 1 || key.digit() == 2)) {
                     order.clear();
-                    order.addAll(key.digit() == 1 ? Families.USUAL_ORDER : SECOND);
+                    order.addAll(key.digit() == 1 ? Families.USUAL_ORDER : Families.ENGLISH_ORDER);
                 }
             }
         }

@@ -16,7 +16,7 @@ final class StairsPicture {
     private final Picture picture;
     private final Words words;
     private final Grid grid;
-    private final Grid lastWeek;
+    private final Progress lastWeek;
     private final GridPage.View view;
     private final Family chosen;
     private final Reach reach;
@@ -30,7 +30,7 @@ final class StairsPicture {
             Picture picture,
             Words words,
             Grid grid,
-            Grid lastWeek,
+            Progress lastWeek,
             GridPage.View view,
             Family chosen,
             Reach reach,
@@ -45,7 +45,7 @@ final class StairsPicture {
         this.letters = letters;
         cellWidth = picture.width() >= 120 ? 10 : picture.width() >= 76 ? 7 : 5;
         stepHeight = picture.height() >= 36 ? 2 : 1;
-        left = Math.max(0, (picture.width() - 4 - 10 * cellWidth) / 2);
+        left = Math.max(0, (picture.width() - 4 - Families.LARGEST_FACTOR * cellWidth) / 2);
         top = picture.height() >= 22 ? 3 : 1;
     }
 

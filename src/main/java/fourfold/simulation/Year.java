@@ -19,7 +19,7 @@ final class Year {
     static final Duration LIMIT = Duration.ofSeconds(3);
     private static final double SURE = 0.9;
     private static final List<Integer> WEEKS = List.of(6, 12, 24, 36);
-    private static final int[] TARGETS = {28, 50, 55};
+    private static final int[] TARGETS = {28, 50, Families.COUNT};
     private static final List<Integer> PAUSES = List.of(14, 60);
     private static final List<List<Question>> QUESTIONS =
             Families.all().stream().map(Family::questions).toList();

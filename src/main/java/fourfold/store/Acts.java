@@ -1,7 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Act;
-import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import java.sql.Connection;
 import java.sql.ResultSet;
@@ -77,7 +77,7 @@ final class Acts {
     private static void checkChoice(Deed deed) {
         if (deed instanceof Deed.Choose choose && choose.setting().equals(Children.NAME)) {
             try {
-                Child.checkName(choose.chosen());
+                ChildName.chosen(choose.chosen());
             } catch (IllegalArgumentException e) {
                 throw new Refusal(String.valueOf(e.getMessage()));
             }

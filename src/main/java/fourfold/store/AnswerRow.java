@@ -1,136 +1,137 @@
 package fourfold.store;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.atomic.AtomicReferenceArray;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
-/**
- * Reads answers. A row's small numbers are packed into four large ones by the database and taken apart here: each value
- * asked of the driver costs about as much as the database needs for a whole row, and a child's log of years has to be
- * read at every start.
- *
- * <p>From the highest bits to the lowest:
- *
- * <ul>
- *   <li>when: time asked (47 bits), zone + 2048 (12), surface (2)
- *   <li>what: position (14), purpose (3), operation (2), left (7), right (4), length typed (3), number typed (14)
- *   <li>how long: first key + 1 (31), whole + 1 (32); 0 where there is none
- *   <li>rest: erasures (31), number of the drill's row (32)
- * </ul>
- */
+/** One answer as a row of the table: what writes its columns and what reads them, side by side. */
 final class AnswerRow {
-    /** To be completed by a condition on the drill d. */
+    /** The columns that say what the answer was, beside the drill and the position. */
+    static final List<String> COLUMNS = List.of(
+            "asked_at",
+            "zone_offset_min",
+            "purpose",
+            "operation",
+            "left_number",
+            "right_number",
+            "typed",
+            "first_key_ms",
+            "whole_ms",
+            "erasures",
+            "surface");
+
+    /** To be filled by {@link #write}. */
+    static final String INSERT = "INSERT INTO answer (drill_nr, position, " + String.join(", ", COLUMNS) + ") VALUES ("
+            + String.join(", ", Collections.nCopies(2 + COLUMNS.size(), "?")) + ")";
+
+    /** To be completed by a condition on the drill d. Where a time is missing, −1 stands. */
     static final String SELECT = """
-            SELECT d.id,
-              (a.asked_at * 4096 + (a.zone_offset_min + 2048)) * 4 + a.surface,
-              (((((CAST(a.position AS BIGINT) * 8 + a.purpose) * 4 + COALESCE(a.operation, 0)) * 128 + a.left_number)
-                * 16 + COALESCE(a.right_number, 0)) * 8 + COALESCE(LENGTH(a.typed), 0)) * 16384
-                + COALESCE(CAST(a.typed AS INTEGER), 0),
-              COALESCE(a.first_key_ms + 1, 0) * 4294967296 + COALESCE(a.whole_ms + 1, 0),
-              a.erasures * 4294967296 + d.nr
+            SELECT d.nr, d.id, a.position, a.asked_at, a.zone_offset_min, a.purpose, COALESCE(a.operation, 0),
+              a.left_number, COALESCE(a.right_number, 0), COALESCE(a.typed, ''), COALESCE(a.first_key_ms, -1),
+              COALESCE(a.whole_ms, -1), a.erasures, a.surface
             FROM drill d JOIN answer a ON a.drill_nr = d.nr
             """;
 
-    /** How many numbers stand for one answer. */
-    static final int NUMBERS_IN_A_ROW = 4;
+    private final UUID child;
+    private long drillNumber;
+    private @Nullable UUID drill;
 
-    private static final String[] NOUGHTS = {"", "0", "00", "000", "0000"};
-
-    private static final String[] NUMBERS =
-            IntStream.rangeClosed(0, 100).mapToObj(Integer::toString).toArray(String[]::new);
-
-    private static final int TIMES = 8192;
-    private static final AtomicReferenceArray<Optional<Duration>> MADE = new AtomicReferenceArray<>(TIMES);
-
-    private AnswerRow() {}
-
-    /** The drill's id. */
-    static UUID drill(ResultSet row) throws SQLException {
-        return UUID.fromString(row.getString(1));
-    }
-
-    /** The number of the drill's row. */
-    static int drillNumber(long rest) {
-        return (int) rest;
-    }
-
-    /** The four numbers of this row, put into {@code into} from {@code at} on. */
-    static void numbers(ResultSet row, long[] into, int at) throws SQLException {
-        for (int i = 0; i < NUMBERS_IN_A_ROW; i++) {
-            into[at + i] = row.getLong(2 + i);
-        }
-    }
-
-    /** The answer in this row. */
-    static Answer read(ResultSet row, UUID child, UUID drill) throws SQLException {
-        long[] numbers = new long[NUMBERS_IN_A_ROW];
-        numbers(row, numbers, 0);
-        return answer(child, drill, numbers, 0);
+    /** Reads rows of {@link #SELECT} that belong to this child, best drill by drill. */
+    AnswerRow(UUID child) {
+        this.child = child;
     }
 
     /**
-     * The answer that four numbers from {@code at} on stand for.
+     * The answer in this row.
      *
-     * @throws Refusal if they stand for none
+     * @throws Refusal if it can't be one
      */
-    static Answer answer(UUID child, UUID drill, long[] numbers, int at) {
-        long when = numbers[at];
-        long what = numbers[at + 1];
-        long howLong = numbers[at + 2];
-        int position = (int) (what >> 33);
+    Answer read(ResultSet row) throws SQLException {
+        UUID of = drill(row);
         try {
             return new Answer(
                     child,
-                    drill,
-                    position,
-                    Instant.ofEpochMilli(when >> 14),
-                    bits(when, 2, 12) - 2048,
-                    Codes.purpose(bits(what, 30, 3)),
-                    Codes.prompt(bits(what, 28, 2), bits(what, 21, 7), bits(what, 17, 4)),
-                    typed(bits(what, 0, 17)),
-                    time((int) (howLong >> 32)),
-                    time((int) howLong),
-                    (int) (numbers[at + 3] >> 32),
-                    Codes.surface(bits(when, 0, 2)));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
-            throw new Refusal("position " + position + " of the drill " + drill + " can't be read: " + e.getMessage());
+                    of,
+                    small(row, 3),
+                    Instant.ofEpochMilli(row.getLong(4)),
+                    small(row, 5),
+                    Codes.purpose(small(row, 6)),
+                    Codes.prompt(small(row, 7), small(row, 8), small(row, 9)),
+                    row.getString(10),
+                    millis(row.getLong(11)),
+                    millis(row.getLong(12)),
+                    small(row, 13),
+                    Codes.surface(small(row, 14)));
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | ArithmeticException e) {
+            throw new Refusal(
+                    "position " + row.getLong(3) + " of the drill " + of + " can't be read: " + e.getMessage());
         }
     }
 
-    private static int bits(long packed, int from, int count) {
-        return (int) (packed >> from) & ((1 << count) - 1);
+    /** A drill has many answers, and its id is the longest text of a row: it is taken once. */
+    private UUID drill(ResultSet row) throws SQLException {
+        long number = row.getLong(1);
+        if (drill == null || number != drillNumber) {
+            drillNumber = number;
+            drill = UUID.fromString(row.getString(2));
+        }
+        return drill;
     }
 
-    /** The digits typed, with the noughts they began with. */
-    private static String typed(int packed) {
-        int length = packed >> 14;
-        if (length == 0) {
-            return "";
-        }
-        int number = packed & 16383;
-        String digits = number < NUMBERS.length ? NUMBERS[number] : Integer.toString(number);
-        return digits.length() == length ? digits : NOUGHTS[length - digits.length()] + digits;
+    /** A number that the driver would otherwise cut off without a word. */
+    private static int small(ResultSet row, int column) throws SQLException {
+        return Math.toIntExact(row.getLong(column));
     }
 
-    /** Times come again and again in a long log, so those of a few seconds are made once. */
-    private static Optional<Duration> time(int millisAndOne) {
-        if (millisAndOne == 0) {
-            return Optional.empty();
+    private static Optional<Duration> millis(long millis) {
+        return millis == -1 ? Optional.empty() : Optional.of(Duration.ofMillis(millis));
+    }
+
+    /** Fills {@link #INSERT}. */
+    static void write(PreparedStatement insert, int drill, Answer answer) throws SQLException {
+        Prompt prompt = answer.prompt();
+        insert.setInt(1, drill);
+        insert.setInt(2, answer.position());
+        insert.setLong(3, answer.askedAt().toEpochMilli());
+        insert.setInt(4, answer.zoneOffsetMinutes());
+        insert.setInt(5, Codes.of(answer.purpose()));
+        Optional<Question> asked = answer.question();
+        if (asked.isPresent()) {
+            insert.setInt(6, Codes.of(asked.get(), prompt));
+            insert.setInt(7, asked.get().left());
+            insert.setInt(8, asked.get().right());
+        } else {
+            insert.setNull(6, Types.INTEGER);
+            insert.setInt(7, prompt.expected());
+            insert.setNull(8, Types.INTEGER);
         }
-        if (millisAndOne < 0 || millisAndOne >= TIMES) {
-            return Optional.of(Duration.ofMillis(millisAndOne - 1));
+        if (answer.isMissing()) {
+            insert.setNull(9, Types.VARCHAR);
+        } else {
+            insert.setString(9, answer.typed());
         }
-        Optional<Duration> made = MADE.get(millisAndOne);
-        if (made == null) {
-            made = Optional.of(Duration.ofMillis(millisAndOne - 1));
-            MADE.set(millisAndOne, made);
+        setMillis(insert, 10, answer.firstKey());
+        setMillis(insert, 11, answer.whole());
+        insert.setInt(12, answer.erasures());
+        insert.setInt(13, Codes.of(answer.surface()));
+    }
+
+    private static void setMillis(PreparedStatement insert, int place, Optional<Duration> time) throws SQLException {
+        if (time.isEmpty()) {
+            insert.setNull(place, Types.INTEGER);
+        } else {
+            insert.setLong(place, time.get().toMillis());
         }
-        return made;
     }
 }

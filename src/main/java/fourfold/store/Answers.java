@@ -1,19 +1,15 @@
 package fourfold.store;
 
 import fourfold.facts.Answer;
-import fourfold.facts.Prompt;
-import fourfold.facts.Question;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Types;
 import java.time.Duration;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 
@@ -22,37 +18,21 @@ final class Answers {
     /** The longest time a row can hold: eleven and a half days. */
     private static final Duration LONGEST = Duration.ofSeconds(1_000_000);
 
-    private static final String INSERT = """
-            INSERT INTO answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,
-              right_number, typed, first_key_ms, whole_ms, erasures, surface)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-            """;
-
     private Answers() {}
 
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
     static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
-        readBatches(connection, child, batch -> batch.forEach(each));
-    }
-
-    /** Hands over the same, many at a time and not yet taken apart. */
-    static void readBatches(Connection connection, UUID child, Consumer<AnswerBatch> each) throws SQLException {
         List<UUID> same = SameChildren.in(connection).rows(child);
-        try (PreparedStatement statement =
-                connection.prepareStatement(AnswerRow.SELECT + "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ")
-                        + "(SELECT nr FROM child WHERE id" + SameChildren.oneOf(same)
-                        + ") ORDER BY d.started_at, d.id, a.position")) {
+        // With one row the database finds the drills already in order; with several it has to sort.
+        String condition = "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ") + "(SELECT nr FROM child WHERE id"
+                + SameChildren.oneOf(same) + ") ORDER BY d.started_at, d.id, a.position";
+        AnswerRow reader = new AnswerRow(child);
+        try (PreparedStatement statement = connection.prepareStatement(AnswerRow.SELECT + condition)) {
             SameChildren.filling(same).into(statement);
             try (ResultSet rows = statement.executeQuery()) {
-                AnswerBatch batch = new AnswerBatch(child);
                 while (rows.next()) {
-                    if (batch.isFull()) {
-                        each.accept(batch);
-                        batch = batch.next();
-                    }
-                    batch.add(rows);
+                    each.accept(reader.read(rows));
                 }
-                each.accept(batch);
             }
         }
     }
@@ -62,7 +42,7 @@ final class Answers {
         int first = answers.stream().mapToInt(Answer::position).min().orElse(0);
         int last = answers.stream().mapToInt(Answer::position).max().orElse(0);
         Map<UUID, Drill> drills = new HashMap<>();
-        try (PreparedStatement insert = connection.prepareStatement(INSERT)) {
+        try (PreparedStatement insert = connection.prepareStatement(AnswerRow.INSERT)) {
             for (Answer answer : answers) {
                 Drill drill = drills.get(answer.drill());
                 if (drill == null) {
@@ -71,7 +51,7 @@ final class Answers {
                 }
                 Answer kept = asKept(answer);
                 if (drill.isNew(kept)) {
-                    fill(insert, drill.number, kept);
+                    AnswerRow.write(insert, drill.number, kept);
                     insert.executeUpdate();
                 }
             }
@@ -108,46 +88,10 @@ final class Answers {
                     values.setInt(2, first);
                     values.setInt(3, last);
                 },
-                row -> AnswerRow.read(row, child, answer.drill()))) {
+                new AnswerRow(child)::read)) {
             held.put(before.position(), before);
         }
         return new Drill(found.number(), child, held);
-    }
-
-    private static void fill(PreparedStatement insert, int drill, Answer answer) throws SQLException {
-        Prompt prompt = answer.prompt();
-        insert.setInt(1, drill);
-        insert.setInt(2, answer.position());
-        insert.setLong(3, answer.askedAt().toEpochMilli());
-        insert.setInt(4, answer.zoneOffsetMinutes());
-        insert.setInt(5, Codes.of(answer.purpose()));
-        Optional<Question> asked = answer.question();
-        if (asked.isPresent()) {
-            insert.setInt(6, Codes.of(asked.get(), prompt));
-            insert.setInt(7, asked.get().left());
-            insert.setInt(8, asked.get().right());
-        } else {
-            insert.setNull(6, Types.INTEGER);
-            insert.setInt(7, prompt.expected());
-            insert.setNull(8, Types.INTEGER);
-        }
-        if (answer.isMissing()) {
-            insert.setNull(9, Types.VARCHAR);
-        } else {
-            insert.setString(9, answer.typed());
-        }
-        setMillis(insert, 10, answer.firstKey());
-        setMillis(insert, 11, answer.whole());
-        insert.setInt(12, answer.erasures());
-        insert.setInt(13, Codes.of(answer.surface()));
-    }
-
-    private static void setMillis(PreparedStatement insert, int place, Optional<Duration> time) throws SQLException {
-        if (time.isEmpty()) {
-            insert.setNull(place, Types.INTEGER);
-        } else {
-            insert.setInt(place, (int) time.get().toMillis());
-        }
     }
 
     /**

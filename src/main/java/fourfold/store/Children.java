@@ -2,14 +2,13 @@ package fourfold.store;
 
 import fourfold.facts.Act;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.text.Normalizer;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -88,7 +87,7 @@ final class Children {
         for (Known other : all) {
             boolean clash = mine.filter(m -> !m.equals(other))
                     .map(m -> m.child().name())
-                    .filter(n -> folded(n).equals(folded(other.child().name())))
+                    .filter(n -> ChildName.same(n, other.child().name()))
                     .isPresent();
             if (clash) {
                 throw new Refusal("there is already a child called \""
@@ -98,15 +97,6 @@ final class Children {
                                 : "; choose another name"));
             }
         }
-    }
-
-    /** The name as it is compared: without regard to case and to how accents are written. */
-    static String folded(String name) {
-        return Normalizer.normalize(
-                Normalizer.normalize(name, Normalizer.Form.NFKC)
-                        .toUpperCase(Locale.ROOT)
-                        .toLowerCase(Locale.ROOT),
-                Normalizer.Form.NFC);
     }
 
     private static Known today(Child added, List<Act> inForce) {

@@ -30,13 +30,14 @@ final class Codes {
             Purpose.PAPER,
             Purpose.TIMED);
     private static final List<Surface> SURFACES = List.of(Surface.TERMINAL, Surface.WINDOW, Surface.PLAIN);
+    private static final int HEIGHT = Families.LARGEST_PRODUCT + 1;
     private static final int WIDTH = Families.LARGEST_FACTOR + 1;
 
     /** Each prompt once, so that a long log holds 400 of them and not one for each answer. */
-    private static final Prompt[] PROMPTS = new Prompt[4 * 101 * WIDTH];
+    private static final Prompt[] PROMPTS = new Prompt[(FACTOR + 1) * HEIGHT * WIDTH];
 
     static {
-        for (int n = 1; n <= 100; n++) {
+        for (int n = 1; n < HEIGHT; n++) {
             PROMPTS[place(NO_OPERATION, n, 0)] = new NumberToCopy(n);
         }
         for (Question question : Families.questions()) {
@@ -82,7 +83,7 @@ final class Codes {
      */
     static Prompt prompt(int operation, int left, int right) {
         boolean inside =
-                operation >= 0 && operation <= FACTOR && left >= 1 && left <= 100 && right >= 0 && right < WIDTH;
+                operation >= 0 && operation <= FACTOR && left >= 1 && left < HEIGHT && right >= 0 && right < WIDTH;
         Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;
         if (prompt == null) {
             throw new IllegalArgumentException(
@@ -92,6 +93,6 @@ final class Codes {
     }
 
     private static int place(int operation, int left, int right) {
-        return (operation * 101 + left) * WIDTH + right;
+        return (operation * HEIGHT + left) * WIDTH + right;
     }
 }

@@ -2,6 +2,7 @@ package fourfold.store;
 
 import fourfold.facts.Act;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,13 +43,13 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     public record Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
         private Optional<String> newName(String name) {
             return apart.entrySet().stream()
-                    .filter(e -> Children.folded(e.getKey()).equals(Children.folded(name)))
+                    .filter(e -> ChildName.same(e.getKey(), name))
                     .map(Map.Entry::getValue)
                     .findFirst();
         }
 
         private boolean isSame(String name) {
-            return same.stream().anyMatch(s -> Children.folded(s).equals(Children.folded(name)));
+            return same.stream().anyMatch(s -> ChildName.same(s, name));
         }
     }
 
@@ -147,7 +148,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
             for (int j = i + 1; j < now.size(); j++) {
                 Child one = now.get(i).child();
                 Child other = now.get(j).child();
-                if (Children.folded(one.name()).equals(Children.folded(other.name()))) {
+                if (ChildName.same(one.name(), other.name())) {
                     boolean wasHere =
                             before.stream().anyMatch(k -> k.child().id().equals(one.id()));
                     clashes.add(new Clash(one.name(), wasHere ? one : other, wasHere ? other : one));

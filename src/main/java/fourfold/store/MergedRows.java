@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** The rows of an attached database called {@code other}, taken over where they are not known yet. */
 final class MergedRows {
@@ -32,12 +33,8 @@ final class MergedRows {
                 SELECT od.id FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr
                 JOIN main.drill md ON md.id = od.id
                 JOIN main.answer m ON m.drill_nr = md.nr AND m.position = o.position
-                WHERE m.asked_at <> o.asked_at OR m.zone_offset_min <> o.zone_offset_min OR m.purpose <> o.purpose
-                  OR m.operation IS NOT o.operation OR m.left_number <> o.left_number
-                  OR m.right_number IS NOT o.right_number OR m.typed IS NOT o.typed
-                  OR m.first_key_ms IS NOT o.first_key_ms OR m.whole_ms IS NOT o.whole_ms
-                  OR m.erasures <> o.erasures OR m.surface <> o.surface
-                """);
+                WHERE %s
+                """.formatted(columns(" OR ", "m.%1$s IS NOT o.%1$s")));
         refuse("act", """
                 SELECT o.id FROM other.act o JOIN main.act m ON m.id = o.id
                 JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
@@ -104,13 +101,11 @@ final class MergedRows {
 
     int addAnswers() throws SQLException {
         return add("""
-                INSERT INTO main.answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,
-                  right_number, typed, first_key_ms, whole_ms, erasures, surface)
-                SELECT md.nr, o.position, o.asked_at, o.zone_offset_min, o.purpose, o.operation, o.left_number,
-                  o.right_number, o.typed, o.first_key_ms, o.whole_ms, o.erasures, o.surface
+                INSERT INTO main.answer (drill_nr, position, %s)
+                SELECT md.nr, o.position, %s
                 FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr JOIN main.drill md ON md.id = od.id
                 WHERE NOT EXISTS (SELECT 1 FROM main.answer m WHERE m.drill_nr = md.nr AND m.position = o.position)
-                """);
+                """.formatted(columns(", ", "%s"), columns(", ", "o.%s")));
     }
 
     int addActs() throws SQLException {
@@ -120,6 +115,11 @@ final class MergedRows {
                 FROM other.act o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
                 WHERE NOT EXISTS (SELECT 1 FROM main.act m WHERE m.id = o.id) ORDER BY o.nr
                 """);
+    }
+
+    /** What an answer's row holds beside its place, each column in this form. */
+    private static String columns(String between, String form) {
+        return AnswerRow.COLUMNS.stream().map(form::formatted).collect(Collectors.joining(between));
     }
 
     private int add(String sql) throws SQLException {

@@ -196,15 +196,11 @@ public final class Store implements AutoCloseable {
 
     /**
      * Hands over every answer of the child, oldest first: by the drill's start, its id, and the position in it. The
-     * receiver is called by one thread at a time, which need not be the caller's, until this returns; it must not use
-     * this store meanwhile. What it throws is thrown here.
+     * receiver must not use this store meanwhile. What it throws is thrown here.
      */
     public void readAnswers(UUID child, Consumer<Answer> each) {
         read("read the answers", c -> {
-            try (SideBySide both = new SideBySide(each)) {
-                Answers.readBatches(c, child, both);
-                both.finish();
-            }
+            Answers.read(c, child, each);
             return child;
         });
     }

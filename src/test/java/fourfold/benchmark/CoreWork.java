@@ -100,7 +100,7 @@ public class CoreWork {
     /** All families at a glance. */
     @Benchmark
     public Grid grid() {
-        return Grid.of(progress, 20_000);
+        return Grid.of(progress, Instant.ofEpochSecond(20_000 * 86_400L));
     }
 
     /** The floor of the grid: every trace's level read. */

@@ -51,13 +51,11 @@ final class GrowthProbe {
                     .findFirst()
                     .orElseThrow();
             boolean looking = arguments[2].equals("look");
-            Progress.Fold fold = looking
-                    ? Progress.Fold.ofLevels(Steering.of(store.acts(child.id())))
-                    : new Progress.Fold(Steering.of(store.acts(child.id())));
+            Progress.Fold fold = new Progress.Fold(Steering.of(store.acts(child.id())));
             store.readAnswers(child.id(), fold);
             Progress progress = fold.progress();
             long folded = System.nanoTime();
-            Grid grid = Grid.of(progress, LongPractice.END.getEpochSecond() / 86_400);
+            Grid grid = Grid.of(progress, LongPractice.END);
             long drawn = System.nanoTime();
             if (grid.toString().isEmpty()) {
                 throw new IllegalStateException();

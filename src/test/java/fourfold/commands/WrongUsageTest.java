@@ -134,6 +134,19 @@ class WrongUsageTest {
     }
 
     @Test
+    void aChildIsFoundAndKeptApartByOneRule() {
+        Path file = Practised.children(folder);
+        assertEquals(0, CommandRun.of(file, "children", "--add", "Strauß").code());
+        CommandRun found = CommandRun.of(file, "children", "--child", "STRAUSS");
+        assertEquals(0, found.code(), found.err());
+        assertEquals("Strauß", found.out().strip());
+        CommandRun twice = CommandRun.of(file, "children", "--add", "STRAUSS");
+        assertTrue(twice.err().contains("there is already a child called \"Strauß\""), twice.err());
+        CommandRun unseen = CommandRun.of(file, "children", "--add", "\u200b");
+        assertTold(2, "a name has at least one character that can be seen (see fourfold children --help)", unseen);
+    }
+
+    @Test
     void aNameCannotSteerTheTerminal() {
         Path file = Practised.children(folder, "Mina");
         String name = "\u001b[2J\u0007Bo\u202eb";

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
@@ -251,7 +252,7 @@ abstract class StoreLaws {
 
     @Test
     void aNameOfFortyCharactersOfAnyScriptIsKept() {
-        Child longest = Invented.child(5, "\uD83E\uDD8A".repeat(Child.LONGEST_NAME));
+        Child longest = Invented.child(5, "\uD83E\uDD8A".repeat(ChildName.LONGEST));
         Child quoted = Invented.child(6, "O'Hara \"Ω\" %_'; --");
         store.add(longest);
         store.add(quoted);
