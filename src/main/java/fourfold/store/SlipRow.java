@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import java.nio.ByteBuffer;
@@ -72,17 +73,12 @@ final class SlipRow {
         byte[] typed = new byte[row.get()];
         row.get(typed);
         return Optional.of(new Answer(
-                child,
-                drill,
-                position,
-                askedAt,
-                zone,
+                new Answer.Place(child, drill, position),
+                new Moment(askedAt, zone),
                 Codes.purpose(purpose),
                 prompt,
-                new String(typed, StandardCharsets.US_ASCII),
-                firstKey,
-                whole,
-                erasures,
+                new Answer.Typing(
+                        new String(typed, StandardCharsets.US_ASCII), new Answer.Times(firstKey, whole), erasures),
                 Codes.surface(surface)));
     }
 

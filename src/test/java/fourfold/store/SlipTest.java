@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.Moment;
 import fourfold.facts.Sitting;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -277,17 +278,11 @@ class SlipTest {
             store.keep(first);
             Answer other = Invented.answer(Invented.sitting(MINA, 1), 1 + 35);
             Answer inItsPlace = new Answer(
-                    other.child(),
-                    other.drill(),
-                    1,
-                    other.askedAt(),
-                    other.zoneOffsetMinutes(),
+                    new Answer.Place(other.child(), other.drill(), 1),
+                    other.asked(),
                     other.purpose(),
                     other.prompt(),
-                    other.typed(),
-                    other.firstKey(),
-                    other.whole(),
-                    other.erasures(),
+                    other.typing(),
                     other.surface());
             assertThrows(StoreException.class, () -> store.keep(inItsPlace));
             assertEquals(List.of(first), store.answers(MINA.id()));
@@ -343,17 +338,11 @@ class SlipTest {
         Answer first = answers(1, 1).get(0);
         Answer second = answers(2, 2).get(0);
         Answer ofNoTime = new Answer(
-                second.child(),
-                second.drill(),
-                2,
-                Instant.ofEpochMilli(-1),
-                second.zoneOffsetMinutes(),
+                new Answer.Place(second.child(), second.drill(), 2),
+                new Moment(Instant.ofEpochMilli(-1), second.zoneOffsetMinutes()),
                 second.purpose(),
                 second.prompt(),
-                second.typed(),
-                second.firstKey(),
-                second.whole(),
-                second.erasures(),
+                second.typing(),
                 second.surface());
         try (Store store = Store.open(file())) {
             store.beginAtTheKeyboard(DRILL);
