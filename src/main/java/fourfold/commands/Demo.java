@@ -96,19 +96,7 @@ final class Demo implements AutoCloseable {
     }
 
     private static Answer moved(Answer a, Duration shift) {
-        return new Answer(
-                a.child(),
-                a.drill(),
-                a.position(),
-                a.askedAt().plus(shift),
-                a.zoneOffsetMinutes(),
-                a.purpose(),
-                a.prompt(),
-                a.typed(),
-                a.firstKey(),
-                a.whole(),
-                a.erasures(),
-                a.surface());
+        return a.askedAt(a.askedAt().plus(shift));
     }
 
     private static List<Sitting> sittings(List<Answer> answers) {

@@ -85,19 +85,7 @@ final class DemoDataCommand implements Callable<Integer> {
 
     private static Answer moved(Answer a, long days) {
         Instant at = a.askedAt().plus(Duration.ofDays(days));
-        return new Answer(
-                a.child(),
-                a.drill(),
-                a.position(),
-                at,
-                a.zoneOffsetMinutes(),
-                a.purpose(),
-                a.prompt(),
-                a.typed(),
-                a.firstKey(),
-                a.whole(),
-                a.erasures(),
-                a.surface());
+        return a.askedAt(at);
     }
 
     private String readMe() {

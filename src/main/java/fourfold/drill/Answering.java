@@ -2,6 +2,7 @@ package fourfold.drill;
 
 import fourfold.drill.Phase.Asking;
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
 import fourfold.progress.DrillSoFar;
@@ -39,17 +40,11 @@ final class Answering {
                 : asking.shownAt().map(s -> Drill.atLeastZero(Duration.between(s, at)));
         Sitting sitting = drill.sitting();
         return new Answer(
-                sitting.child(),
-                sitting.id(),
-                drill.size() + 1,
-                shown,
-                sitting.zoneOffsetMinutes(),
+                Answer.Place.in(sitting, drill.size() + 1),
+                new Moment(shown, sitting.zoneOffsetMinutes()),
                 asking.purpose(),
                 asking.prompt(),
-                asking.typed(),
-                asking.firstKey(),
-                whole,
-                asking.erasures(),
+                new Answer.Typing(asking.typed(), new Answer.Times(asking.firstKey(), whole), asking.erasures()),
                 surface);
     }
 }

@@ -37,20 +37,17 @@ public sealed interface Phase {
         }
     }
 
-    /** Something to type. */
-    record Asking(
-            Prompt prompt,
-            Purpose purpose,
-            Reason reason,
-            Optional<Instant> shownAt,
-            Optional<Instant> lastKeyAt,
-            String typed,
-            Optional<Duration> firstKey,
-            int erasures,
-            boolean interrupted,
-            int tries,
-            Help help)
-            implements Phase {
+    /**
+     * Something to type.
+     *
+     * @param prompt what is asked
+     * @param purpose why, for the log
+     * @param reason why, for the screen
+     * @param help what stands beside it
+     * @param tries slips so far in typing what is in view
+     * @param entry what was typed so far
+     */
+    record Asking(Prompt prompt, Purpose purpose, Reason reason, Help help, int tries, Entry entry) implements Phase {
         /** A prompt that is about to be shown. */
         static Asking fresh(Prompt prompt, Purpose purpose, Reason reason) {
             return fresh(prompt, purpose, reason, Help.NONE);
@@ -58,18 +55,7 @@ public sealed interface Phase {
 
         /** A prompt that is about to be shown with its answer in view and help beside it. */
         static Asking fresh(Prompt prompt, Purpose purpose, Reason reason, Help help) {
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    Optional.empty(),
-                    Optional.empty(),
-                    "",
-                    Optional.empty(),
-                    0,
-                    false,
-                    0,
-                    help);
+            return new Asking(prompt, purpose, reason, help, 0, Entry.EMPTY);
         }
 
         /** Whether the child sees what to type. */
@@ -77,92 +63,64 @@ public sealed interface Phase {
             return !purpose.isFromMemory();
         }
 
+        /** When the prompt was painted; empty until then. */
+        public Optional<Instant> shownAt() {
+            return entry.seen().shownAt();
+        }
+
+        /** When the last key came, or else the paint; empty until then. */
+        public Optional<Instant> lastKeyAt() {
+            return entry.seen().lastKeyAt();
+        }
+
+        /** The digits typed so far. */
+        public String typed() {
+            return entry.typed();
+        }
+
+        /** From the paint to the first digit, if it can be told. */
+        public Optional<Duration> firstKey() {
+            return entry.firstKey();
+        }
+
+        /** How often a digit was taken back. */
+        public int erasures() {
+            return entry.erasures();
+        }
+
+        /** Whether a pause came between. */
+        public boolean interrupted() {
+            return entry.interrupted();
+        }
+
         Asking shown(Instant at) {
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    Optional.of(at),
-                    Optional.of(at),
-                    typed,
-                    firstKey,
-                    erasures,
-                    interrupted,
-                    tries,
-                    help);
+            return with(entry.shown(at));
         }
 
         Asking typed(String digits, Instant at) {
-            Optional<Duration> first = firstKey.isPresent() || interrupted
-                    ? firstKey
-                    : shownAt.map(shown -> Drill.atLeastZero(Duration.between(shown, at)));
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    shownAt,
-                    Optional.of(at),
-                    digits,
-                    first,
-                    erasures,
-                    interrupted,
-                    tries,
-                    help);
+            return with(entry.typed(digits, at));
         }
 
-        /** A whole line at once: when its first digit was typed is not known. */
         Asking line(String digits) {
-            return new Asking(
-                    prompt, purpose, reason, shownAt, lastKeyAt, digits, Optional.empty(), 0, interrupted, tries, help);
+            return with(entry.line(digits));
         }
 
         Asking erased(Instant at) {
-            String left = typed.isEmpty() ? typed : typed.substring(0, typed.length() - 1);
-            int more = typed.isEmpty() ? 0 : 1;
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    shownAt,
-                    Optional.of(at),
-                    left,
-                    firstKey,
-                    erasures + more,
-                    interrupted,
-                    tries,
-                    help);
+            return with(entry.erased(at));
         }
 
         /** The same prompt after a pause, with what was typed: to be painted again, and no longer timed. */
         Asking afterPause() {
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    Optional.empty(),
-                    Optional.empty(),
-                    typed,
-                    Optional.empty(),
-                    erasures,
-                    true,
-                    tries,
-                    help);
+            return with(entry.afterPause());
         }
 
         /** The same prompt once more after a slip in typing what is in view. */
         Asking onceMore() {
-            return new Asking(
-                    prompt,
-                    purpose,
-                    reason,
-                    Optional.empty(),
-                    Optional.empty(),
-                    "",
-                    Optional.empty(),
-                    0,
-                    false,
-                    tries + 1,
-                    help);
+            return new Asking(prompt, purpose, reason, help, tries + 1, Entry.EMPTY);
+        }
+
+        private Asking with(Entry other) {
+            return new Asking(prompt, purpose, reason, help, tries, other);
         }
     }
 

@@ -7,6 +7,7 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import fourfold.facts.Answer;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
@@ -171,17 +172,18 @@ public final class AnswersCsv {
         require(row.getFieldCount() == COLUMNS.size(), "16 fields are needed, not " + row.getFieldCount());
         Purpose purpose = Purpose.ofWord(row.getField(6));
         Answer answer = new Answer(
-                children.apply(unquoted(row.getField(1))),
-                uuid("drill", row.getField(2)),
-                whole("position", row.getField(3)),
-                instant(row.getField(4)),
-                whole("zone_offset_min", row.getField(5)),
+                new Answer.Place(
+                        children.apply(unquoted(row.getField(1))),
+                        uuid("drill", row.getField(2)),
+                        whole("position", row.getField(3))),
+                new Moment(instant(row.getField(4)), whole("zone_offset_min", row.getField(5))),
                 purpose,
                 prompt(purpose, row),
-                row.getField(10),
-                millis("first_key_ms", row.getField(12)),
-                millis("whole_ms", row.getField(13)),
-                whole("erasures", row.getField(14)),
+                new Answer.Typing(
+                        row.getField(10),
+                        new Answer.Times(
+                                millis("first_key_ms", row.getField(12)), millis("whole_ms", row.getField(13))),
+                        whole("erasures", row.getField(14))),
                 Surface.ofWord(row.getField(15)));
         require(row.getField(0).equals(answer.id().toString()), "id does not belong to this drill and position");
         require(row.getField(11).equals(answer.isCorrect() ? "1" : "0"), "correct does not fit what was typed");

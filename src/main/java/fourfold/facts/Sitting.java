@@ -23,6 +23,6 @@ public record Sitting(UUID id, UUID child, Instant startedAt, int zoneOffsetMinu
 
     /** The day on which it began where the child was, counted from 1 January 1970. */
     public long localDay() {
-        return Math.floorDiv(startedAt.getEpochSecond() + zoneOffsetMinutes * 60L, 86_400L);
+        return new Moment(startedAt, zoneOffsetMinutes).localDay();
     }
 }

@@ -2,6 +2,7 @@ package fourfold.screens;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
@@ -10,7 +11,6 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
 
 /** What a child answered on the page that was printed last: all right, but for those that are marked. */
 final class PaperPage implements Page {
@@ -89,17 +89,12 @@ final class PaperPage implements Page {
             for (int i = 0; i < questions.size(); i++) {
                 Question question = questions.get(i);
                 records.keep(new Answer(
-                        child.id(),
-                        sitting.id(),
-                        i + 1,
-                        at.truncatedTo(ChronoUnit.MILLIS),
-                        sitting.zoneOffsetMinutes(),
+                        Answer.Place.in(sitting, i + 1),
+                        new Moment(at.truncatedTo(ChronoUnit.MILLIS), sitting.zoneOffsetMinutes()),
                         Purpose.PAPER,
                         question,
-                        wrong.get(i) ? "" : Integer.toString(question.expected()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        0,
+                        new Answer.Typing(
+                                wrong.get(i) ? "" : Integer.toString(question.expected()), Answer.Times.NONE, 0),
                         Surface.TERMINAL));
             }
             records.ended(sitting, at);

@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import java.sql.PreparedStatement;
@@ -61,17 +62,14 @@ final class AnswerRow {
         UUID of = drill(row);
         try {
             return new Answer(
-                    child,
-                    of,
-                    small(row, 3),
-                    Instant.ofEpochMilli(row.getLong(4)),
-                    small(row, 5),
+                    new Answer.Place(child, of, small(row, 3)),
+                    new Moment(Instant.ofEpochMilli(row.getLong(4)), small(row, 5)),
                     Codes.purpose(small(row, 6)),
                     Codes.prompt(small(row, 7), small(row, 8), small(row, 9)),
-                    row.getString(10),
-                    millis(row.getLong(11)),
-                    millis(row.getLong(12)),
-                    small(row, 13),
+                    new Answer.Typing(
+                            row.getString(10),
+                            new Answer.Times(millis(row.getLong(11)), millis(row.getLong(12))),
+                            small(row, 13)),
                     Codes.surface(small(row, 14)));
         } catch (IllegalArgumentException | IndexOutOfBoundsException | ArithmeticException e) {
             throw new Refusal(

@@ -100,19 +100,13 @@ final class Answers {
      * @throws Refusal if a time is longer than a row can hold
      */
     static Answer asKept(Answer answer) {
-        return new Answer(
-                answer.child(),
-                answer.drill(),
-                answer.position(),
-                answer.askedAt().truncatedTo(ChronoUnit.MILLIS),
-                answer.zoneOffsetMinutes(),
-                answer.purpose(),
-                answer.prompt(),
-                answer.typed(),
-                answer.firstKey().map(Answers::asKept),
-                answer.whole().map(Answers::asKept),
-                answer.erasures(),
-                answer.surface());
+        return answer.askedAt(answer.askedAt().truncatedTo(ChronoUnit.MILLIS))
+                .with(new Answer.Typing(
+                        answer.typed(),
+                        new Answer.Times(
+                                answer.firstKey().map(Answers::asKept),
+                                answer.whole().map(Answers::asKept)),
+                        answer.erasures()));
     }
 
     private static Duration asKept(Duration time) {

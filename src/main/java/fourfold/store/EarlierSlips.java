@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Prompt;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -137,19 +138,7 @@ final class EarlierSlips {
         Prompt prompt = Codes.prompt(row.get(), row.get(), row.get());
         byte[] typed = new byte[row.get()];
         row.get(typed);
-        return Optional.of(new Answer(
-                child,
-                drill,
-                position,
-                askedAt,
-                zone,
-                Codes.purpose(purpose),
-                prompt,
-                new String(typed, StandardCharsets.US_ASCII),
-                firstKey,
-                whole,
-                erasures,
-                Codes.surface(surface)));
+        return Optional.of(new Answer(new Answer.Place(child, drill, position), new Moment(askedAt, zone), Codes.purpose(purpose), prompt, new Answer.Typing(new String(typed, StandardCharsets.US_ASCII), new Answer.Times(firstKey, whole), erasures), Codes.surface(surface)));
     }
 
     /** Times were written as milliseconds and one more; 0 is none. */

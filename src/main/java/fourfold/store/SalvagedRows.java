@@ -3,6 +3,7 @@ package fourfold.store;
 import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
+import fourfold.facts.Moment;
 import fourfold.facts.Sitting;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -151,17 +152,14 @@ final class SalvagedRows {
     private static Answer answer(LeafPages.Row row, Sitting sitting) {
         int right = row.values().get(7).isPresent() ? small(row, 7) : 0;
         return new Answer(
-                sitting.child(),
-                sitting.id(),
-                small(row, 1),
-                Instant.ofEpochMilli(number(row, 2)),
-                small(row, 3),
+                Answer.Place.in(sitting, small(row, 1)),
+                new Moment(Instant.ofEpochMilli(number(row, 2)), small(row, 3)),
                 Codes.purpose(small(row, 4)),
                 Codes.prompt(row.values().get(5).isPresent() ? small(row, 5) : 0, small(row, 6), right),
-                row.values().get(8).isPresent() ? text(row, 8) : "",
-                millis(row, 9),
-                millis(row, 10),
-                small(row, 11),
+                new Answer.Typing(
+                        row.values().get(8).isPresent() ? text(row, 8) : "",
+                        new Answer.Times(millis(row, 9), millis(row, 10)),
+                        small(row, 11)),
                 Codes.surface(small(row, 12)));
     }
 

@@ -3,6 +3,7 @@ package fourfold.benchmark;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Families;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
@@ -122,17 +123,14 @@ final class GrowthProbe {
 
     private static Answer answer(Sitting sitting, int position, Purpose purpose, Question question, Instant at) {
         return new Answer(
-                sitting.child(),
-                sitting.id(),
-                position,
-                at,
-                60,
+                Answer.Place.in(sitting, position),
+                new Moment(at, 60),
                 purpose,
                 question,
-                Integer.toString(question.expected()),
-                Optional.of(Duration.ofMillis(1200)),
-                Optional.of(Duration.ofMillis(1700)),
-                0,
+                new Answer.Typing(
+                        Integer.toString(question.expected()),
+                        new Answer.Times(Optional.of(Duration.ofMillis(1200)), Optional.of(Duration.ofMillis(1700))),
+                        0),
                 Surface.TERMINAL);
     }
 

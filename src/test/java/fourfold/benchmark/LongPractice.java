@@ -3,6 +3,7 @@ package fourfold.benchmark;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Families;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
@@ -76,17 +77,16 @@ final class LongPractice {
             int slip = !copy && dice.nextInt(10) == 0 ? 1 : 0;
             int first = (copy ? 500 : 900) + dice.nextInt(copy ? 300 : 2500);
             into.add(new Answer(
-                    sitting.child(),
-                    sitting.id(),
-                    position,
-                    sitting.startedAt().plusMillis(position * 5_000L),
-                    sitting.zoneOffsetMinutes(),
+                    Answer.Place.in(sitting, position),
+                    new Moment(sitting.startedAt().plusMillis(position * 5_000L), sitting.zoneOffsetMinutes()),
                     copy ? Purpose.COPY : Purpose.PRACTISE,
                     prompt,
-                    Integer.toString(prompt.expected() + slip),
-                    Optional.of(Duration.ofMillis(first)),
-                    Optional.of(Duration.ofMillis(first + 300 + dice.nextInt(300))),
-                    0,
+                    new Answer.Typing(
+                            Integer.toString(prompt.expected() + slip),
+                            new Answer.Times(
+                                    Optional.of(Duration.ofMillis(first)),
+                                    Optional.of(Duration.ofMillis(first + 300 + dice.nextInt(300)))),
+                            0),
                     Surface.TERMINAL));
         }
     }

@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -52,17 +53,14 @@ final class Practised {
         for (int i = 0; i < 10; i++) {
             int number = i % 2 == 0 ? 3 + i / 2 : 33 + i;
             answers.add(new Answer(
-                    new UUID(7, 0),
-                    new UUID(8, 1),
-                    i + 1,
-                    BEGAN.plusSeconds(2L * i),
-                    60,
+                    new Answer.Place(new UUID(7, 0), new UUID(8, 1), i + 1),
+                    new Moment(BEGAN.plusSeconds(2L * i), 60),
                     Purpose.COPY,
                     new NumberToCopy(number),
-                    Integer.toString(number),
-                    Optional.of(Duration.ofMillis(600)),
-                    Optional.of(Duration.ofMillis(900)),
-                    0,
+                    new Answer.Typing(
+                            Integer.toString(number),
+                            new Answer.Times(Optional.of(Duration.ofMillis(600)), Optional.of(Duration.ofMillis(900))),
+                            0),
                     Surface.TERMINAL));
         }
         answers.add(answer(11, Question.product(6, 7), "42", 1900));
@@ -75,17 +73,16 @@ final class Practised {
 
     private static Answer answer(int position, Question question, String typed, int millis) {
         return new Answer(
-                new UUID(7, 0),
-                new UUID(8, 1),
-                position,
-                BEGAN.plusSeconds(10L * position),
-                60,
+                new Answer.Place(new UUID(7, 0), new UUID(8, 1), position),
+                new Moment(BEGAN.plusSeconds(10L * position), 60),
                 Purpose.PRACTISE,
                 question,
-                typed,
-                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis - 400)),
-                Optional.of(Duration.ofMillis(millis)),
-                position % 2,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis - 400)),
+                                Optional.of(Duration.ofMillis(millis))),
+                        position % 2),
                 Surface.TERMINAL);
     }
 }

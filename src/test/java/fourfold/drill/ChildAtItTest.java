@@ -14,6 +14,7 @@ import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Moment;
 import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -198,17 +199,15 @@ class ChildAtItTest {
                     for (Question question : family.questions()) {
                         Instant at = START.minus(Duration.ofDays(day)).plusSeconds(10L * position);
                         answers.add(new Answer(
-                                new UUID(1, 1),
-                                new UUID(3, day),
-                                position++,
-                                at,
-                                60,
+                                new Answer.Place(new UUID(1, 1), new UUID(3, day), position++),
+                                new Moment(at, 60),
                                 Purpose.PRACTISE,
                                 question,
-                                Integer.toString(question.expected()),
-                                Optional.of(Duration.ofSeconds(1)),
-                                Optional.of(Duration.ofSeconds(2)),
-                                0,
+                                new Answer.Typing(
+                                        Integer.toString(question.expected()),
+                                        new Answer.Times(
+                                                Optional.of(Duration.ofSeconds(1)), Optional.of(Duration.ofSeconds(2))),
+                                        0),
                                 Surface.TERMINAL));
                     }
                 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -25,17 +26,16 @@ class DepictionTest {
 
     static Answer answer(Question question, Purpose purpose, String typed, int position, Instant at) {
         return new Answer(
-                new UUID(1, 1),
-                new UUID(2, at.getEpochSecond()),
-                position,
-                at,
-                60,
+                new Answer.Place(new UUID(1, 1), new UUID(2, at.getEpochSecond()), position),
+                new Moment(at, 60),
                 purpose,
                 question,
-                typed,
-                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofSeconds(1)),
-                Optional.of(Duration.ofSeconds(2)),
-                0,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofSeconds(1)),
+                                Optional.of(Duration.ofSeconds(2))),
+                        0),
                 Surface.TERMINAL);
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
@@ -73,17 +74,16 @@ class AnswersCsvTest {
             default -> Integer.toString(prompt.expected());
         };
         return new Answer(
-                CHILD,
-                new UUID(4, dice.nextInt(3)),
-                position,
-                Instant.ofEpochMilli(dice.nextLong(0, 4_000_000_000_000L)),
-                dice.nextInt(-1080, 1081),
+                new Answer.Place(CHILD, new UUID(4, dice.nextInt(3)), position),
+                new Moment(Instant.ofEpochMilli(dice.nextLong(0, 4_000_000_000_000L)), dice.nextInt(-1080, 1081)),
                 purpose,
                 prompt,
-                digits,
-                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
-                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
-                dice.nextInt(100_001),
+                new Answer.Typing(
+                        digits,
+                        new Answer.Times(
+                                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
+                                purpose == Purpose.PAPER ? Optional.empty() : some(dice)),
+                        dice.nextInt(100_001)),
                 Surface.values()[dice.nextInt(3)]);
     }
 
@@ -147,17 +147,11 @@ class AnswersCsvTest {
             })
     void aWrongFieldIsRefusedWithItsLine(String right, String wrong, String told) {
         Answer answer = new Answer(
-                CHILD,
-                new UUID(4, 4),
-                1,
-                Instant.parse("2026-03-01T08:00:00Z"),
-                0,
+                new Answer.Place(CHILD, new UUID(4, 4), 1),
+                new Moment(Instant.parse("2026-03-01T08:00:00Z"), 0),
                 Purpose.PRACTISE,
                 Question.product(6, 7),
-                "42",
-                Optional.empty(),
-                Optional.empty(),
-                0,
+                new Answer.Typing("42", Answer.Times.NONE, 0),
                 Surface.TERMINAL);
         String csv = written(List.of(answer), "Mina");
         assertEquals(List.of(answer), AnswersCsv.read(new StringReader(csv), name -> CHILD));

@@ -1,6 +1,7 @@
 package fourfold.memory;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
@@ -33,17 +34,11 @@ final class Given {
 
     static Answer missing(Question question, Instant at) {
         return new Answer(
-                CHILD,
-                DRILL,
-                1,
-                at,
-                0,
+                new Answer.Place(CHILD, DRILL, 1),
+                new Moment(at, 0),
                 Purpose.PRACTISE,
                 question,
-                "",
-                Optional.empty(),
-                Optional.of(Duration.ofSeconds(20)),
-                0,
+                new Answer.Typing("", new Answer.Times(Optional.empty(), Optional.of(Duration.ofSeconds(20))), 0),
                 Surface.TERMINAL);
     }
 
@@ -71,17 +66,11 @@ final class Given {
 
     static Answer timed(Prompt prompt, Instant at, String typed, Purpose purpose, Duration first, Duration whole) {
         return new Answer(
-                CHILD,
-                DRILL,
-                1,
-                at,
-                0,
+                new Answer.Place(CHILD, DRILL, 1),
+                new Moment(at, 0),
                 purpose,
                 prompt,
-                typed,
-                Optional.of(first),
-                Optional.of(whole),
-                0,
+                new Answer.Typing(typed, new Answer.Times(Optional.of(first), Optional.of(whole)), 0),
                 Surface.TERMINAL);
     }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -185,17 +186,11 @@ class MotorTimeTest {
 
     private static Answer changed(Answer a, String typed, Optional<Duration> first, Optional<Duration> whole) {
         return new Answer(
-                a.child(),
-                a.drill(),
-                a.position(),
-                a.askedAt(),
-                0,
+                a.place(),
+                new Moment(a.askedAt(), 0),
                 a.purpose(),
                 a.prompt(),
-                typed,
-                first,
-                whole,
-                0,
+                new Answer.Typing(typed, new Answer.Times(first, whole), 0),
                 a.surface());
     }
 }

@@ -4,6 +4,7 @@ import fourfold.facts.Act;
 import fourfold.facts.Answer;
 import fourfold.facts.Deed;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -63,19 +64,7 @@ final class History {
         };
         long millis = kind == 's' ? 9_000 : 1_000;
         int position = answers.size() + 1;
-        return new Answer(
-                CHILD,
-                new UUID(2, day),
-                position,
-                START.plus(Duration.ofDays(day)).plusSeconds(position),
-                0,
-                kind == 'v' ? Purpose.INTRODUCE : Purpose.PRACTISE,
-                question,
-                typed,
-                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis)),
-                Optional.of(Duration.ofMillis(typed.isEmpty() ? 20_000 : millis + 500)),
-                0,
-                Surface.TERMINAL);
+        return new Answer(new Answer.Place(CHILD, new UUID(2, day), position), new Moment(START.plus(Duration.ofDays(day)).plusSeconds(position), 0), kind == 'v' ? Purpose.INTRODUCE : Purpose.PRACTISE, question, new Answer.Typing(typed, new Answer.Times(typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis)), Optional.of(Duration.ofMillis(typed.isEmpty() ? 20_000 : millis + 500))), 0), Surface.TERMINAL);
     }
 
     /** All answers, oldest first. */

@@ -3,6 +3,7 @@ package fourfold.progress;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -64,17 +65,15 @@ class RatesTest {
 
     private static Answer answer(int position, Question question, String typed, long millis, Purpose purpose) {
         return new Answer(
-                new UUID(1, 1),
-                new UUID(2, 2),
-                position,
-                Instant.parse("2026-03-02T08:00:00Z"),
-                0,
+                new Answer.Place(new UUID(1, 1), new UUID(2, 2), position),
+                new Moment(Instant.parse("2026-03-02T08:00:00Z"), 0),
                 purpose,
                 question,
-                typed,
-                Optional.of(Duration.ofMillis(millis - 300)),
-                Optional.of(Duration.ofMillis(millis)),
-                0,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                Optional.of(Duration.ofMillis(millis - 300)), Optional.of(Duration.ofMillis(millis))),
+                        0),
                 Surface.TERMINAL);
     }
 }

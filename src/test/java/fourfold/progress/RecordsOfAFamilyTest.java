@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -31,17 +32,16 @@ class RecordsOfAFamilyTest {
     private Answer answer(Question question, String typed, long millis, int day, int erasures) {
         Optional<Duration> whole = Optional.of(Duration.ofMillis(millis));
         return new Answer(
-                CHILD,
-                new UUID(2, day),
-                ++position,
-                MONDAY.plus(Duration.ofDays(day)).plusSeconds(position),
-                60,
+                new Answer.Place(CHILD, new UUID(2, day), ++position),
+                new Moment(MONDAY.plus(Duration.ofDays(day)).plusSeconds(position), 60),
                 Purpose.PRACTISE,
                 question,
-                typed,
-                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis - 300)),
-                whole,
-                erasures,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis - 300)),
+                                whole),
+                        erasures),
                 Surface.TERMINAL);
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -37,17 +38,11 @@ class StandingTest {
 
     private static Standing after(Standing standing, int day, char kind, int position) {
         Answer answer = new Answer(
-                new UUID(1, 1),
-                new UUID(2, 2),
-                position,
-                START.plus(Duration.ofDays(day)).plusSeconds(position),
-                0,
+                new Answer.Place(new UUID(1, 1), new UUID(2, 2), position),
+                new Moment(START.plus(Duration.ofDays(day)).plusSeconds(position), 0),
                 kind == 'v' ? Purpose.INTRODUCE : Purpose.PRACTISE,
                 Question.product(7, 8),
-                kind == 'w' ? "54" : "56",
-                Optional.empty(),
-                Optional.empty(),
-                0,
+                new Answer.Typing(kind == 'w' ? "54" : "56", Answer.Times.NONE, 0),
                 Surface.TERMINAL);
         return standing.after(answer, Optional.of(Duration.ofSeconds(kind == 's' ? 5 : 2)), LIMIT);
     }

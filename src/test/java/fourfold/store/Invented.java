@@ -6,6 +6,7 @@ import fourfold.facts.Child;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
@@ -75,52 +76,35 @@ final class Invented {
         Optional<Duration> first =
                 !timed || dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
         return new Answer(
-                sitting.child(),
-                sitting.id(),
-                position,
-                sitting.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
-                sitting.zoneOffsetMinutes(),
+                Answer.Place.in(sitting, position),
+                new Moment(
+                        sitting.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
+                        sitting.zoneOffsetMinutes()),
                 purpose,
                 prompt,
-                typed,
-                first,
-                !timed || dice.nextInt(5) == 0
-                        ? Optional.empty()
-                        : Optional.of(Duration.ofMillis(dice.nextInt(20_000))),
-                dice.nextInt(3),
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                first,
+                                !timed || dice.nextInt(5) == 0
+                                        ? Optional.empty()
+                                        : Optional.of(Duration.ofMillis(dice.nextInt(20_000)))),
+                        dice.nextInt(3)),
                 Surface.values()[dice.nextInt(3)]);
     }
 
     private static Answer asking(Answer answer, Prompt prompt) {
-        return new Answer(
-                answer.child(),
-                answer.drill(),
-                answer.position(),
-                answer.askedAt(),
-                answer.zoneOffsetMinutes(),
-                answer.purpose(),
-                prompt,
-                answer.typed(),
-                answer.firstKey(),
-                answer.whole(),
-                answer.erasures(),
-                answer.surface());
+        return new Answer(answer.place(), answer.asked(), answer.purpose(), prompt, answer.typing(), answer.surface());
     }
 
     /** The same answer with something else typed. */
     static Answer typing(Answer answer, String typed) {
         return new Answer(
-                answer.child(),
-                answer.drill(),
-                answer.position(),
-                answer.askedAt(),
-                answer.zoneOffsetMinutes(),
+                answer.place(),
+                answer.asked(),
                 answer.purpose(),
                 answer.prompt(),
-                typed,
-                answer.firstKey(),
-                answer.whole(),
-                answer.erasures(),
+                new Answer.Typing(typed, answer.typing().times(), answer.erasures()),
                 answer.surface());
     }
 }

@@ -11,6 +11,7 @@ import fourfold.facts.ChildName;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Sitting;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -117,17 +118,16 @@ abstract class StoreLaws {
         Answer answer = Invented.answer(whole, 3);
         store.keep(answer);
         store.keep(new Answer(
-                answer.child(),
-                answer.drill(),
-                3,
-                answer.askedAt().plusNanos(1),
-                answer.zoneOffsetMinutes(),
+                new Answer.Place(answer.child(), answer.drill(), 3),
+                new Moment(answer.askedAt().plusNanos(1), answer.zoneOffsetMinutes()),
                 answer.purpose(),
                 answer.prompt(),
-                answer.typed(),
-                answer.firstKey().map(t -> t.plusNanos(999_999)),
-                answer.whole().map(t -> t.plusNanos(1)),
-                answer.erasures(),
+                new Answer.Typing(
+                        answer.typed(),
+                        new Answer.Times(
+                                answer.firstKey().map(t -> t.plusNanos(999_999)),
+                                answer.whole().map(t -> t.plusNanos(1))),
+                        answer.erasures()),
                 answer.surface()));
         assertEquals(List.of(answer), store.answers(ANA.id()));
     }
@@ -265,17 +265,12 @@ abstract class StoreLaws {
         store.begin(sitting);
         Answer answer = Invented.answer(sitting, 1);
         Answer endless = new Answer(
-                answer.child(),
-                answer.drill(),
-                1,
-                answer.askedAt(),
-                0,
+                new Answer.Place(answer.child(), answer.drill(), 1),
+                new Moment(answer.askedAt(), 0),
                 answer.purpose(),
                 answer.prompt(),
-                "1",
-                answer.firstKey(),
-                java.util.Optional.of(Duration.ofDays(30)),
-                0,
+                new Answer.Typing(
+                        "1", new Answer.Times(answer.firstKey(), java.util.Optional.of(Duration.ofDays(30))), 0),
                 answer.surface());
         assertRefused("longer than a row can hold", () -> store.keep(endless));
         assertEquals(List.of(), store.answers(ANA.id()));
