@@ -16,8 +16,8 @@ final class Fading {
     private Fading() {}
 
     /**
-     * Whether the family was accurate or better, and any of its traces is due again or forecast to be shaky by the next
-     * drill.
+     * Whether the family was accurate or better, and any of its traces is due again, or was fluent and is forecast to be
+     * shaky by the next drill: what was never quick can't lose its quickness.
      *
      * @param progress with the child's memory
      */
@@ -28,7 +28,9 @@ final class Fading {
         long today = progress.localDay(now);
         long next = now.plus(NEXT_DRILL).toEpochMilli();
         for (Trace trace : family.traces()) {
-            if (progress.standing(trace).isDue(today) || progress.memory().chanceQuick(trace.index(), next) < TARGET) {
+            Standing standing = progress.standing(trace);
+            boolean wasQuick = standing.level().atLeast(Mastery.FLUENT);
+            if (standing.isDue(today) || (wasQuick && progress.memory().chanceQuick(trace.index(), next) < TARGET)) {
                 return true;
             }
         }

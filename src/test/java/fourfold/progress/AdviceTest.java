@@ -17,7 +17,7 @@ class AdviceTest {
     private static final Family SEVEN_EIGHTS = Family.of(7, 8);
 
     private static Advice advice(History history, int day) {
-        return Advice.of(history.progress(), history.record(SEVEN_EIGHTS), SEVEN_EIGHTS, History.at((int) day));
+        return Advice.of(history.progress(), history.record(SEVEN_EIGHTS), SEVEN_EIGHTS, History.at(day));
     }
 
     private static History history(String product, String bySeven, String byEight) {

@@ -140,7 +140,7 @@ class GridTest {
     }
 
     @Property(tries = 40)
-    void byTheClockItFadesTooIfItIsForecastShakyFortyHoursFromNow(
+    void itFadesTooIfItWasFluentAndIsForecastShakyFortyHoursFromNow(
             @ForAll long seed, @ForAll @IntRange(min = 0, max = 500) int hours) {
         Progress progress = random(seed).progress();
         Instant now = at(hours);
@@ -150,7 +150,9 @@ class GridTest {
             List<Trace> traces = cell.family().traces();
             boolean due = traces.stream()
                     .anyMatch(t -> progress.standing(t).dueDay().filter(day -> day <= today).isPresent());
-            boolean shaky = traces.stream().anyMatch(t -> progress.memory().chanceQuick(t.index(), next) < 0.85);
+            boolean shaky = traces.stream()
+                    .filter(t -> progress.standing(t).level().atLeast(Mastery.FLUENT))
+                    .anyMatch(t -> progress.memory().chanceQuick(t.index(), next) < 0.85);
             assertEquals((due || shaky) && cell.level().atLeast(Mastery.ACCURATE), cell.fading(), cell::toString);
         }
     }

@@ -28,7 +28,7 @@ class PaperQuestionsTest {
     private static final int DAY = 2;
 
     private static Grid grid(History history, Deed... deeds) {
-        return Grid.of(history.progress(deeds), History.at((int) DAY));
+        return Grid.of(history.progress(deeds), History.at(DAY));
     }
 
     private static List<Question> questions(History history, int count, long seed) {
