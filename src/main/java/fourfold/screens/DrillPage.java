@@ -108,6 +108,8 @@ public final class DrillPage implements Page {
             counts(at);
             if (key.kind() == Key.Kind.ESCAPE) {
                 apply(new Event.Leave(at));
+                // What was to come next is not to be seen while the end is prepared.
+                refused = true;
             }
         }
     }

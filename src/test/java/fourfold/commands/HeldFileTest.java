@@ -274,6 +274,22 @@ class HeldFileTest {
     }
 
     @Test
+    void whoeverStopsBecauseItLastsSeesNoNextQuestionAndIsToldAtTheEnd() {
+        try (Journey journey = drill(SHORT);
+                Holder other = Holder.writing(file())) {
+            journey.keys(digits(asked(journey)) + " Enter").waitsForFile().doesNotWaitForFile();
+            answered(journey, "Esc");
+            assertTrue(journey.picture().contains("The last answer is not kept yet."), journey.picture());
+            journey.waitsForFile();
+            assertTrue(journey.picture().contains("You did well. 1 answer is not kept yet."), journey.picture());
+            other.letGo();
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("Everything is kept."), journey.picture());
+            assertEquals(3, typed().size());
+        }
+    }
+
+    @Test
     void whoeverLeavesWhileTheFileIsHeldLeavesAtOnceAndNothingIsLostIfItIsLetGo() {
         try (Journey journey = drill(LONG);
                 Holder other = Holder.writing(file())) {
