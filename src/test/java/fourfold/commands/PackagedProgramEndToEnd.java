@@ -114,11 +114,12 @@ class PackagedProgramEndToEnd {
     @Test
     void anArchiveOfClassesThatIsOfNoUseIsToldUnderDebug() throws IOException, InterruptedException {
         Path project = folder.resolve("a b").resolve("Übung ×");
-        try (Stream<Path> files = Stream.concat(Files.list(Path.of("target", "lib")), Files.list(Path.of("target")))) {
-            for (Path from : files.filter(Files::isRegularFile).toList()) {
-                Path to = project.resolve(from);
-                Files.createDirectories(to.resolveSibling(""));
-                Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
+        for (Path part : List.of(Path.of("target"), Path.of("target", "lib"))) {
+            Files.createDirectories(project.resolve(part));
+            try (Stream<Path> files = Files.list(part)) {
+                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                    Files.copy(file, project.resolve(file), StandardCopyOption.COPY_ATTRIBUTES);
+                }
             }
         }
         String[] command = {"@target/fourfold.start", "children", "--debug", "--store", file().toString()};
