@@ -3,8 +3,10 @@ package fourfold.commands;
 import fourfold.export.PlainText;
 import fourfold.store.Backup;
 import fourfold.store.Backups;
+import fourfold.store.Place;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -23,6 +25,13 @@ final class BackupCommand implements Callable<Integer> {
     @Option(names = "--list", description = "Only list the backups, the newest first.")
     private boolean list;
 
+    @Option(
+            names = "--to",
+            paramLabel = "FILE",
+            description =
+                    "Copy the answers to this new file, which is whole by itself; also while the program is open.")
+    private @Nullable String to;
+
     @Override
     public Integer call() {
         Backups backups = Backups.of(app.place());
@@ -33,7 +42,7 @@ final class BackupCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            tell(backups.named(today + "-by-hand"));
+            tell(to == null ? backups.named(today + "-by-hand") : backups.to(Place.of(to)));
         }
         return ExitCode.DONE;
     }

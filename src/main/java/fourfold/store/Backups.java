@@ -109,16 +109,37 @@ public final class Backups {
         return parent == null ? file : parent;
     }
 
+    /**
+     * Makes a copy in a place of its own, such as on a stick: one file that is whole by itself.
+     *
+     * @throws StoreException if there is such a file already, or it can't be made
+     */
+    public Backup to(Path target) {
+        Path whole = target.toAbsolutePath().normalize();
+        if (Files.exists(whole)) {
+            throw new StoreException(
+                    "could not copy to " + Failure.shown(whole) + ": there is such a file already; name another file");
+        }
+        return make(whole, stem(whole));
+    }
+
     private Backup make(String name) {
-        Path unfinished = folder.resolve(name + UNFINISHED);
         try {
             Rights.makeFolder(folder);
+        } catch (IOException e) {
+            throw failed("make", Failure.reason(e), e);
+        }
+        return make(folder.resolve(name + ENDING), name);
+    }
+
+    private Backup make(Path made, String name) {
+        Path unfinished = made.resolveSibling(name + UNFINISHED);
+        try {
             Files.deleteIfExists(unfinished);
             Rights.makeFile(unfinished);
             try (Connection connection = Connections.reading(file)) {
                 Copy.fill(unfinished, connection);
             }
-            Path made = folder.resolve(name + ENDING);
             Copy.name(unfinished, made);
             return new Backup(made, name);
         } catch (SQLException e) {

@@ -60,6 +60,11 @@ final class Connections {
         }
     }
 
+    /** A connection with no settings but patience: the library has not looked at the file yet. */
+    static Connection plain(Path file) throws SQLException {
+        return source(config(StoreFile.PATIENCE), file).getConnection();
+    }
+
     private static SQLiteConfig config(Duration patience) {
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout((int) patience.toMillis());

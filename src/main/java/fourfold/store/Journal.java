@@ -122,16 +122,14 @@ final class Journal {
 
     /** The same for a file that nobody has open. */
     static void intoOneFile(Path file) throws SQLException {
-        try (Connection connection =
-                Connections.writing(file, StoreFile.PATIENCE, true).getConnection()) {
+        try (Connection connection = Connections.plain(file)) {
             intoOneFile(connection);
         }
     }
 
     /** Takes a file back from its log where the disk can't share memory: whoever has it all alone needs none. */
     static void backFromLog(Path file) throws SQLException {
-        try (Connection connection =
-                Connections.writing(file, StoreFile.PATIENCE, true).getConnection()) {
+        try (Connection connection = Connections.plain(file)) {
             Connections.run(connection, "PRAGMA locking_mode = EXCLUSIVE");
             intoOneFile(connection);
         }

@@ -84,17 +84,37 @@ class OutsideWorldEndToEnd {
         long took = System.nanoTime() - begun;
         assertEquals(0, told.code(), told.err());
         assertTrue(told.out().contains("Everything is kept"), told.out());
-        assertTrue(
-                took > 4 * 3 * 300_000_000L, "a drill and three answers, at least three write-throughs each: " + took);
-        assertEquals(
-                3,
-                Files.readAllLines(folder.resolve("trace.txt")).stream()
-                        .filter(call -> call.contains("fdatasync("))
-                        .count(),
-                "one forced write on the slip for each answer; the file's own are fsync");
+        assertTrue(took > 4 * 300_000_000L, "a drill and three answers, a write-through each: " + took);
         List<String> times = Rows.column(file(), "SELECT whole_ms FROM answer_log ORDER BY position");
         assertEquals(3, times.size());
         assertTrue(times.stream().allMatch(t -> Integer.parseInt(t) < 300), times.toString());
+    }
+
+    /** Counted by strace: what 20 answers take more than none, to the file, its log and their folder. */
+    @Test
+    void anAnswerTakesOneForcedWrite() throws IOException, InterruptedException {
+        run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "");
+        long none = forcedWrites("");
+        StringBuilder typed = new StringBuilder();
+        for (int i = 0; i < 20; i++) {
+            typed.append(i % 10).append('\n');
+        }
+        long some = forcedWrites(typed.toString());
+        int answers = Rows.column(file(), "SELECT position FROM answer_log").size();
+        assertTrue(answers > 10, answers + " answers");
+        System.out.println(answers + " answers: " + (some - none) + " forced writes");
+        // One more each begins the log anew and brings it into the file at the end of a drill.
+        assertTrue(some - none <= answers + 4, (some - none) + " forced writes for " + answers + " answers");
+        assertTrue(some - none >= answers, (some - none) + " forced writes for " + answers + " answers");
+    }
+
+    private long forcedWrites(String typed) throws IOException, InterruptedException {
+        // Without a delay to speak of: the calls are only counted.
+        Told told = tampered("inject=fsync,fdatasync:delay_enter=1", typed);
+        assertEquals(0, told.code(), told.err());
+        return Files.readAllLines(folder.resolve("trace.txt")).stream()
+                .filter(call -> call.contains("sync("))
+                .count();
     }
 
     /** From some write on, the system says that the person's share of the disk is used up (EDQUOT). */
@@ -134,7 +154,7 @@ class OutsideWorldEndToEnd {
                 run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "")
                         .code());
         run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "1\n2\n");
-        byte[] before = Files.readAllBytes(file());
+        int before = Rows.column(file(), "SELECT typed FROM answer_log").size();
         List<String> command = new ArrayList<>(PackagedProgramEndToEnd.fourfold("drill", "--plain"));
         command.add(1, "-XX:-UsePerfData");
         String limited = "ulimit -f 16; exec " + fourfold.screens.PtyProgram.shellLine(command);
@@ -148,8 +168,7 @@ class OutsideWorldEndToEnd {
         assertTrue(told.out().contains("The last answer is not kept yet. It is not your fault."), told.out());
         assertTrue(told.err().contains("could not be kept and"), told.err());
         assertFalse(told.out().contains("Everything is kept"));
-        Files.deleteIfExists(folder.resolve("family.db-journal"));
-        org.junit.jupiter.api.Assertions.assertArrayEquals(before, Files.readAllBytes(file()));
+        assertTrue(Rows.column(file(), "SELECT typed FROM answer_log").size() >= before);
         assertEquals(List.of(), fourfold.store.Verification.of(file()));
     }
 
