@@ -39,22 +39,9 @@ final class Ending {
         if (!owing || here.practised.compareTo(longest) >= 0) {
             return Optional.empty();
         }
-        return ready >= 0 ? Optional.of(ask.apply(weakest(ready))) : between();
-    }
-
-    private int weakest(int family) {
-        int best = -1;
-        double least = Double.POSITIVE_INFINITY;
-        for (int division : Situation.divisionsOf(family)) {
-            double activation = here.memory.activation(division, here.now);
-            boolean rested = best >= 0 && here.rests(best) && !here.rests(division);
-            boolean rests = best >= 0 && !here.rests(best) && here.rests(division);
-            if (best < 0 || rested || (!rests && activation < least)) {
-                least = activation;
-                best = division;
-            }
-        }
-        return best;
+        return ready >= 0
+                ? Optional.of(ask.apply(here.weakest(ready, d -> here.memory.activation(d, here.now))))
+                : between();
     }
 
     /** The surest division that may stand between; a neighbour, and at last one that rests, rather than no inverse. */
