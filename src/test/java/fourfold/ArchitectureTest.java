@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Holds the map of the parts: who may use whom, and who may touch the world. Each rule is shown to bite. */
 class ArchitectureTest {
     private static final String[] PURE = {
-        "..facts..", "..memory..", "..progress..", "..scheduling..", "..drill..", "..simulation.."
+        "..facts..", "..memory..", "..progress..", "..scheduling..", "..drill..", "..outlook.."
     };
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()
@@ -49,8 +49,8 @@ class ArchitectureTest {
                 .definedBy("..scheduling..")
                 .layer("drill")
                 .definedBy("..drill..")
-                .layer("simulation")
-                .definedBy("..simulation..")
+                .layer("outlook")
+                .definedBy("..outlook..")
                 .layer("store")
                 .definedBy("..store..")
                 .layer("screens")
@@ -69,7 +69,7 @@ class ArchitectureTest {
                 .mayOnlyAccessLayers("facts", "memory", "progress")
                 .whereLayer("drill")
                 .mayOnlyAccessLayers("facts", "memory", "progress", "scheduling")
-                .whereLayer("simulation")
+                .whereLayer("outlook")
                 .mayOnlyAccessLayers("facts", "memory", "progress", "scheduling", "drill")
                 .whereLayer("store")
                 .mayOnlyAccessLayers("facts")
@@ -89,7 +89,7 @@ class ArchitectureTest {
                         "..progress..",
                         "..scheduling..",
                         "..drill..",
-                        "..simulation..",
+                        "..outlook..",
                         "..store..",
                         "..screens..",
                         "..export..",

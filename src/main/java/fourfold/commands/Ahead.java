@@ -10,8 +10,7 @@ import java.util.Set;
  * family's file. It changes nothing and decides nothing: whatever it has not loaded, or could not, is loaded at first use.
  */
 final class Ahead {
-    private static final Set<String> WITHOUT_STORE =
-            Set.of("-h", "--help", "-V", "--version", "simulate", "completion", "manual", "demo-data");
+    private static final Set<String> WITHOUT_STORE = Set.of("-h", "--help", "-V", "--version", "completion", "manual");
 
     private Ahead() {}
 

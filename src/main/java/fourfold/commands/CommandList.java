@@ -31,10 +31,8 @@ final class CommandList {
             "salvage",
             "merge",
             "import",
-            "simulate",
             "completion",
-            "manual",
-            "demo-data");
+            "manual");
 
     private CommandList() {}
 
@@ -88,10 +86,8 @@ final class CommandList {
             case "salvage" -> new SalvageCommand();
             case "merge" -> new MergeCommand();
             case "import" -> new ImportCommand();
-            case "simulate" -> new SimulateCommand();
             case "completion" -> new CompletionCommand();
             case "manual" -> new ManualCommand();
-            case "demo-data" -> new DemoDataCommand();
             default -> throw new IllegalArgumentException("no command " + name);
         };
     }

@@ -5,19 +5,16 @@ import fourfold.facts.Trace;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.function.IntFunction;
-import java.util.function.IntUnaryOperator;
 
 /** After the planned time only what is owed is asked, with sure divisions between to keep it apart. */
 final class Ending {
     private static final Duration LONGEST = Duration.ofSeconds(150);
 
     private final Situation here;
-    private final IntUnaryOperator weakest;
     private final IntFunction<Turn> ask;
 
-    Ending(Situation here, IntUnaryOperator weakest, IntFunction<Turn> ask) {
+    Ending(Situation here, IntFunction<Turn> ask) {
         this.here = here;
-        this.weakest = weakest;
         this.ask = ask;
     }
 
@@ -42,7 +39,9 @@ final class Ending {
         if (!owing || here.practised.compareTo(longest) >= 0) {
             return Optional.empty();
         }
-        return ready >= 0 ? Optional.of(ask.apply(weakest.applyAsInt(ready))) : between();
+        return ready >= 0
+                ? Optional.of(ask.apply(here.weakest(ready, d -> here.memory.activation(d, here.now))))
+                : between();
     }
 
     /** The surest division that may stand between; a neighbour, and at last one that rests, rather than no inverse. */

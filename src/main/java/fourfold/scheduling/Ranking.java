@@ -1,15 +1,29 @@
 package fourfold.scheduling;
 
-/** How a plain policy ranks what may be asked. */
-interface Ranking {
-    /** Of two traces the one with the higher rank is asked first; negative infinity for one that is not wanted now. */
-    double of(int trace);
+/**
+ * What a policy chooses by: which traces are due now, and which of them comes first. When each may be asked, and what has
+ * its turn before them, is decided by {@link Turns}, which asks only for traces that were met. Traces are told by their
+ * index.
+ */
+public interface Ranking {
+    /** Whether the trace is to have a turn now; a policy that asks each trace once a drill says no after its turn. */
+    boolean isDue(int trace);
 
-    /** How many traces wait for their turn today; new families join while there are few. */
-    int waiting();
+    /** Of two due traces the one worth more is asked first; between −100,000 and 100,000. */
+    double worth(int trace);
 
-    /** How many traces would be weak at the next drill, with what was practised today; 0 where nobody can tell. */
-    default int weak() {
-        return 0;
+    /** Whether new families wait for the trace's turn: by default for all that is due. */
+    default boolean isWaiting(int trace) {
+        return isDue(trace);
+    }
+
+    /** Whether the trace would be weak at the next drill, with what was practised today; by default nobody can tell. */
+    default boolean isWeak(int trace) {
+        return false;
+    }
+
+    /** The less sure of two traces comes first when nothing is due, and as the inverse of a product. */
+    default double sureness(int trace) {
+        return -worth(trace);
     }
 }

@@ -16,7 +16,16 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
 /** All that one choice looks at, laid out by trace and family index so that a look costs next to nothing. */
-final class Situation {
+public final class Situation {
+    /** A drill that stays below this share of right answers after so many turns turns to easy facts. Our own choice. */
+    private static final double LEAST_RIGHT = 0.85;
+
+    private static final int ENOUGH_TO_TELL = 12;
+
+    /** Days without practice after which the surest facts come first. Our own choice. */
+    private static final long AWAY_DAYS = 21;
+
+    private static final long DAY_MILLIS = 86_400_000L;
     private static final boolean[][] NEIGHBOURS = neighbours();
     private static final int[][] DIVISIONS = divisions();
     private static final int[] FAMILY_OF =
@@ -113,36 +122,77 @@ final class Situation {
     }
 
     /**
-     * The division of the family that most needs to be asked: those that do not rest first, then those asked least in this
-     * drill, then the weakest.
-     *
-     * @param strength how strong the division with that index is, in any measure
+     * The weaker of a family's divisions: one that rests comes last, then the one asked less in this drill comes first, then
+     * the less sure.
      */
-    int weakestDivision(int family, IntToDoubleFunction strength) {
+    int weakestDivision(int family, Ranking ranking) {
+        return weakest(family, asked::times, ranking::sureness);
+    }
+
+    /** Of a family's divisions the first by these numbers, the first of which tells most; one that rests comes last. */
+    int weakest(int family, IntToDoubleFunction... order) {
         int best = -1;
         for (int division : DIVISIONS[family]) {
-            if (best < 0 || comesBefore(division, best, strength)) {
-                best = division;
-            }
+            best = best < 0 || comesBefore(division, best, order) ? division : best;
         }
         return best;
     }
 
-    private boolean comesBefore(int division, int other, IntToDoubleFunction strength) {
+    private boolean comesBefore(int division, int other, IntToDoubleFunction... order) {
         if (rests[division] != rests[other]) {
             return rests[other];
         }
-        int times = asked.times(division);
-        int otherTimes = asked.times(other);
-        return times < otherTimes
-                || (times == otherTimes && strength.applyAsDouble(division) < strength.applyAsDouble(other));
+        for (IntToDoubleFunction by : order) {
+            double here = by.applyAsDouble(division);
+            double there = by.applyAsDouble(other);
+            if (here != there) {
+                return here < there;
+            }
+        }
+        return false;
     }
 
-    boolean isMet(int trace) {
+    /** Whether easy facts come first now: after weeks away, or when too much of this drill went wrong. */
+    boolean isTimeToBeGentle() {
+        int turns = asked.turns();
+        if (turns >= ENOUGH_TO_TELL && asked.right() < LEAST_RIGHT * turns) {
+            return true;
+        }
+        long latest = 0;
+        for (int t = 0; t < Trace.COUNT; t++) {
+            latest = asked.times(t) == 0 ? Math.max(latest, memory.lastAsked(t)) : latest;
+        }
+        long start = drill.sitting().startedAt().toEpochMilli();
+        return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
+    }
+
+    /** Where the child stands, with the drill that is going on. */
+    public Progress progress() {
+        return progress;
+    }
+
+    /** Today, as days since 1970 where the child is. */
+    public long today() {
+        return today;
+    }
+
+    /** How many questions were asked from memory in this drill. */
+    public int turns() {
+        return asked.turns();
+    }
+
+    /** How often the trace with that index was asked in this drill. */
+    public int times(int trace) {
+        return asked.times(trace);
+    }
+
+    /** Whether the trace with that index was met: asked, or typed with the answer in view. */
+    public boolean isMet(int trace) {
         return met[trace];
     }
 
-    boolean isFamilyMet(int family) {
+    /** Whether any trace of the family with that index was met. */
+    public boolean isFamilyMet(int family) {
         return familyMet[family];
     }
 

@@ -1,27 +1,16 @@
 package fourfold.scheduling;
 
-import fourfold.facts.Families;
-import fourfold.facts.Trace;
 import fourfold.memory.Memory;
 import fourfold.memory.Parameters;
 import fourfold.progress.Mastery;
 import fourfold.progress.Standing;
 import java.time.Duration;
 
-/** What asking a trace now is worth, by the child's memory. */
-final class Worth {
+/** The ranking of {@link LastingGain}: what is due, weak and worth asking by the child's memory. */
+final class Worth implements Ranking {
     private static final long DAY_MILLIS = 86_400_000L;
     private static final long LONGEST_GAP = 30;
     private static final long LONGEST_GAP_OF_LASTING = 60;
-    private static final int FOCUS_TIMES = 3;
-
-    /** A drill that stays below this share of right answers after so many turns turns to easy facts. Our own choice. */
-    private static final double LEAST_RIGHT = 0.85;
-
-    private static final int ENOUGH_TO_TELL = 12;
-
-    /** Days without practice after which the surest facts come first. Our own choice. */
-    private static final long AWAY_DAYS = 21;
 
     /** Seconds that a right and a wrong answer cost with what follows them, and log odds that count as fluent. */
     private static final double RIGHT_COSTS = 4;
@@ -35,13 +24,11 @@ final class Worth {
     private final long next;
     private final long later;
     private final Duration sure;
-    private final boolean gentle;
     private final double[] activationNext;
 
     // Worked out when they are first asked for: half of all turns, the inverses, need none of them.
     private double enough = Double.NaN;
     private double firm = Double.NaN;
-    private int weak = -1;
 
     Worth(Situation here, Rules rules) {
         this.here = here;
@@ -52,63 +39,20 @@ final class Worth {
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
         this.sure = here.progress.steering().settings().quick().dividedBy(2);
-        this.gentle = isTimeToBeGentle();
     }
 
-    /** Whether easy facts come first now: after weeks away, or when too much of this drill went wrong. */
-    private boolean isTimeToBeGentle() {
-        int turns = here.asked.turns();
-        if (turns >= ENOUGH_TO_TELL && here.asked.right() < LEAST_RIGHT * turns) {
-            return true;
-        }
-        long latest = 0;
-        for (int t = 0; t < Trace.COUNT; t++) {
-            latest = here.asked.times(t) == 0 ? Math.max(latest, memory.lastAsked(t)) : latest;
-        }
-        long start = here.drill.sitting().startedAt().toEpochMilli();
-        return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
-    }
-
-    /** Whether easy facts come first now. */
-    boolean isGentle() {
-        return gentle;
-    }
-
-    /** The activation that would be left at the next drill without practice. */
-    double activationNext(int trace) {
-        return activationNext[trace];
-    }
-
-    /** The chance of a right answer within the child's limit now. */
-    double chanceNow(int trace) {
-        return memory.chanceQuick(trace, here.now);
-    }
-
-    /** Whether the trace would not be quick enough at the next drill, and has rested as long as it should. */
-    boolean isDue(int trace) {
-        if (activationNext(trace) >= enough() && !restedLong(trace)) {
+    /** Whether the trace, not asked yet, would not be quick enough at the next drill, and has rested as it should. */
+    @Override
+    public boolean isDue(int trace) {
+        if (here.asked.times(trace) > 0 || (activationNext[trace] >= enough() && !restedLong(trace))) {
             return false;
         }
         return !rules.growing() || !restsStill(trace);
     }
 
-    /** Whether the parent wants the trace practised, and it was not asked often enough in this drill yet. */
-    boolean isFocused(int trace) {
-        if (here.progress.steering().focused().isEmpty() || here.asked.times(trace) >= FOCUS_TIMES) {
-            return false;
-        }
-        return here.isMet(trace) && here.progress.isFocused(Families.at(Situation.familyOf(trace)));
-    }
-
-    /** Whether a met trace would not be quick enough at the next drill, with what was practised today. */
-    boolean isWeak(int trace) {
-        return activationNext[trace] < firm() && here.isMet(trace) && !here.isHeld(Situation.familyOf(trace));
-    }
-
-    /** How many traces are weak. */
-    int weak() {
-        weak = weak < 0 ? countWeak() : weak;
-        return weak;
+    @Override
+    public boolean isWeak(int trace) {
+        return activationNext[trace] < firm();
     }
 
     private double enough() {
@@ -119,14 +63,6 @@ final class Worth {
     private double firm() {
         firm = Double.isNaN(firm) ? memory.activationFor(rules.firm()) : firm;
         return firm;
-    }
-
-    private int countWeak() {
-        int count = 0;
-        for (int t = 0; t < Trace.COUNT; t++) {
-            count += isWeak(t) ? 1 : 0;
-        }
-        return count;
     }
 
     private boolean restedLong(int trace) {
@@ -151,41 +87,39 @@ final class Worth {
         return bridged > 0 && here.today - standing.lastDayOr(0) < bridged;
     }
 
-    /** Of a family's divisions the one that would be weakest at the next drill; see {@link Situation#weakestDivision}. */
-    int weakestDivision(int family) {
-        return here.weakestDivision(family, this::activationNext);
+    /** The activation that would be left at the next drill without practice. */
+    @Override
+    public double sureness(int trace) {
+        return activationNext[trace];
     }
 
-    /** How much asking it now is worth: lasting gain per second, or certainty turned around; the surest when gentle. */
-    double of(int trace) {
-        double focus = isFocused(trace) ? 1e6 : 0;
-        if (gentle) {
-            return focus + memory.activation(trace, here.now);
-        }
+    /** Lasting gain per second, or certainty turned around. */
+    @Override
+    public double worth(int trace) {
         if (!rules.ahead()) {
-            return focus - activationNext(trace);
+            return -activationNext[trace];
         }
         double gain = gain(trace);
         double cost = cost(trace);
         if (rules.pairs() && Situation.isProduct(trace)) {
-            int division = weakestDivision(trace);
+            int division = here.weakestDivision(trace, this);
             if (here.asked.times(division) == 0) {
                 gain += gain(division);
             }
             cost += cost(division);
         }
-        return focus + gain / cost;
+        return gain / cost;
     }
 
     private double gain(int trace) {
-        double soon = utility(memory.activationAfterPractice(trace, here.now, next)) - utility(activationNext(trace));
+        double soon = utility(memory.activationAfterPractice(trace, here.now, next)) - utility(activationNext[trace]);
         double lasting = utility(memory.activationAfterPractice(trace, here.now, later))
                 - utility(memory.activation(trace, later));
         return soon + lasting;
     }
 
     private double cost(int trace) {
-        double right = chanceNow(trace);
+        double right = memory.chanceQuick(trace, here.now);
         return RIGHT_COSTS * right + WRONG_COSTS * (1 - right);
     }
 

@@ -1,6 +1,7 @@
 package fourfold.simulation;
 
 import fourfold.facts.Families;
+import fourfold.outlook.Outlook;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Projection;

@@ -9,6 +9,7 @@ import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.outlook.Reply;
 import fourfold.scheduling.GrowingGaps;
 import java.time.Duration;
 import java.util.ArrayList;

@@ -10,6 +10,7 @@ import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.outlook.Reply;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.LastingGain;

@@ -1,4 +1,4 @@
-package fourfold.simulation;
+package fourfold.outlook;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Families;

@@ -1,9 +1,9 @@
-package fourfold.simulation;
+package fourfold.outlook;
 
 import java.time.Duration;
 
 /**
- * What a simulated child does with a prompt.
+ * What a learner does with a prompt.
  *
  * @param typed the digits typed; empty for no answer
  * @param firstKey from the prompt to the first digit; how long the child waited, if nothing was typed

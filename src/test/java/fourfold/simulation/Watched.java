@@ -2,6 +2,7 @@ package fourfold.simulation;
 
 import fourfold.facts.Fact;
 import fourfold.facts.Question;
+import fourfold.outlook.Reply;
 import java.time.Duration;
 import java.time.Instant;
 

@@ -6,6 +6,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.outlook.Reply;
 import fourfold.simulation.TraceMemory.How;
 import java.time.Duration;
 import java.time.Instant;

@@ -3,12 +3,9 @@ package fourfold.simulation;
 import fourfold.facts.Families;
 import fourfold.facts.Trace;
 import fourfold.memory.Parameters;
-import fourfold.scheduling.AtRandom;
-import fourfold.scheduling.FiveBoxes;
 import fourfold.scheduling.LastingGain;
-import fourfold.scheduling.LowestActivation;
 import fourfold.scheduling.Rules;
-import fourfold.scheduling.TablesInOrder;
+import fourfold.scheduling.Turns;
 import java.time.Duration;
 import java.util.List;
 
@@ -33,11 +30,13 @@ public final class Policies {
         Parameters usual = Parameters.usual();
         return List.of(
                 new Policy.NoPractice("none"),
-                new Policy.Fair("random", new AtRandom(plain)),
-                new Policy.Fair("tables", new TablesInOrder(open, 2)),
-                new Policy.Fair("boxes", new FiveBoxes(eager)),
-                new Policy.Fair("activation", new LowestActivation(plain, -4.4), decay),
-                new Policy.Fair("activation-firm", new LowestActivation(firm, -3.2), decay),
+                new Policy.Fair("random", new Turns(plain, AtRandom::new)),
+                new Policy.Fair("tables", new Turns(open, (here, seed) -> new TablesInOrder(here, 2))),
+                new Policy.Fair("boxes", new Turns(eager, (here, seed) -> new FiveBoxes(here))),
+                new Policy.Fair(
+                        "activation", new Turns(plain, (here, seed) -> new LowestActivation(here, -4.4)), decay),
+                new Policy.Fair(
+                        "activation-firm", new Turns(firm, (here, seed) -> new LowestActivation(here, -3.2)), decay),
                 new Policy.Fair("ours", new LastingGain(rules)),
                 new Policy.Fair("ours-no-times", new LastingGain(rules), usual.withoutTimes()),
                 new Policy.Fair("ours-one-rate", new LastingGain(rules), usual.withOneRate()),

@@ -1,4 +1,4 @@
-package fourfold.simulation;
+package fourfold.outlook;
 
 import fourfold.facts.Fact;
 import fourfold.facts.Question;
@@ -17,7 +17,7 @@ import java.util.SplittableRandom;
  * learner is a little slower or quicker, and more or less sure, than the fit. These spreads are our own choice; how often
  * the projection's range then holds is measured on children of other kinds.
  */
-final class FittedLearner implements SimulatedLearner {
+final class FittedLearner implements Learner {
     private static final double PACE_SPREAD = 0.03;
     private static final double CHANCE_SPREAD = 0.1;
     private static final double TIME_SPREAD = 0.35;
@@ -69,14 +69,6 @@ final class FittedLearner implements SimulatedLearner {
     /** Nothing to do: the drill keeps what is typed with the fact in view, and the memory takes it from there. */
     @Override
     public void shown(Fact fact, Instant at) {}
-
-    @Override
-    public double chanceRightWithin(Question question, Instant at, Duration limit) {
-        Duration toThink = limit.minus(motor.firstKey(question.expected(), Surface.TERMINAL));
-        Duration half = limit.dividedBy(2);
-        return memory.forecast(question.traceIndex(), at.toEpochMilli())
-                .chanceRightWithin(toThink.compareTo(half) < 0 ? half : toThink);
-    }
 
     @Override
     public Reply copy(String digits, Instant at) {

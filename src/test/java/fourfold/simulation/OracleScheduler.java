@@ -6,10 +6,11 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
-import fourfold.scheduling.PlainFrame;
+import fourfold.scheduling.Ranking;
 import fourfold.scheduling.Rules;
 import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
+import fourfold.scheduling.Turns;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -20,10 +21,10 @@ import java.util.UUID;
  * A ceiling: sees the true memory and takes, turn by turn, the largest lasting gain per second. Greedy, so no proof of an
  * upper bound; several kinds of foresight are tried and the best is taken.
  */
-final class OracleScheduler implements Scheduler {
+final class OracleScheduler implements Scheduler, Ranking {
     private final OpenMind child;
     private final Foresight foresight;
-    private final Rules rules;
+    private final Turns turns;
     private final double[] worth = new double[Trace.COUNT];
     private final boolean[] stale = new boolean[Trace.COUNT];
     private final boolean[] due = new boolean[Trace.COUNT];
@@ -36,13 +37,14 @@ final class OracleScheduler implements Scheduler {
         }
         this.child = open;
         this.foresight = foresight;
-        this.rules = Rules.usual().withOpenings(foresight.mostWaiting(), Trace.COUNT, Families.COUNT);
+        this.turns = new Turns(
+                Rules.usual().withOpenings(foresight.mostWaiting(), Trace.COUNT, Families.COUNT), (here, seed) -> this);
     }
 
     @Override
     public Optional<Turn> next(Progress progress, Instant at, long seed) {
         refresh(progress, at);
-        return PlainFrame.next(progress, at, seed, rules, this::worth, this::waiting);
+        return turns.next(progress, at, seed);
     }
 
     /** Worth changes little within a drill but for what was just met; that is looked at again. */
@@ -89,15 +91,18 @@ final class OracleScheduler implements Scheduler {
         return -Math.log1p(Math.exp(foresight.enough() - strength));
     }
 
-    private double worth(int trace) {
-        return worth[trace];
+    @Override
+    public boolean isDue(int trace) {
+        return true;
     }
 
-    private int waiting() {
-        int count = 0;
-        for (boolean waits : due) {
-            count += waits ? 1 : 0;
-        }
-        return count;
+    @Override
+    public boolean isWaiting(int trace) {
+        return due[trace];
+    }
+
+    @Override
+    public double worth(int trace) {
+        return worth[trace];
     }
 }

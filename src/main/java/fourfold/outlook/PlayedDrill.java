@@ -1,4 +1,4 @@
-package fourfold.simulation;
+package fourfold.outlook;
 
 import fourfold.drill.Drill;
 import fourfold.drill.Effect;
@@ -17,31 +17,33 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.function.Consumer;
 
-/** One drill of a simulated child, through the real drill, in simulated time. */
-final class PlayedDrill {
+/** One drill of a learner, through the real drill, in simulated time. */
+public final class PlayedDrill {
     private static final Duration MEETING = Duration.ofSeconds(4);
     private static final Duration ONE_MORE = Duration.ofMillis(700);
     private static final Duration NOTICING = Duration.ofSeconds(2);
     private static final int MOST_STEPS = 20_000;
 
-    private final SimulatedLearner child;
+    private final Learner child;
     private final Scheduler scheduler;
     private final Consumer<Answer> kept;
     private Instant now = Instant.EPOCH;
 
     /**
-     * A child at the keyboard.
+     * A learner at the keyboard.
      *
+     * @param child who practises
+     * @param scheduler chooses the questions
      * @param kept takes every answer as it is kept
      */
-    PlayedDrill(SimulatedLearner child, Scheduler scheduler, Consumer<Answer> kept) {
+    public PlayedDrill(Learner child, Scheduler scheduler, Consumer<Answer> kept) {
         this.child = child;
         this.scheduler = scheduler;
         this.kept = kept;
     }
 
     /** Plays the drill to its end; gives where the child stands then. */
-    Progress play(Progress before, Sitting sitting) {
+    public Progress play(Progress before, Sitting sitting) {
         now = sitting.startedAt();
         Drill drill = apply(Drill.ready(before, sitting, scheduler, Surface.TERMINAL), new Event.Enter(now));
         for (int steps = 0; !drill.isFinished(); steps++) {
@@ -55,7 +57,7 @@ final class PlayedDrill {
     }
 
     /** When the drill ended. */
-    Instant now() {
+    public Instant now() {
         return now;
     }
 

@@ -4,6 +4,7 @@ import fourfold.facts.Answer;
 import fourfold.facts.Fact;
 import fourfold.facts.Sitting;
 import fourfold.memory.Parameters;
+import fourfold.outlook.PlayedDrill;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
 import fourfold.progress.Steering;

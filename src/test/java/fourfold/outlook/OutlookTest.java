@@ -1,10 +1,12 @@
-package fourfold.simulation;
+package fourfold.outlook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
+import fourfold.simulation.SchoolYear;
+import fourfold.simulation.TwoStrengthKind;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.SplittableRandom;

@@ -1,0 +1,13 @@
+package fourfold.scheduling;
+
+/** A policy, as {@link Turns} takes it: the same situation and seed always give the same ranking. */
+@FunctionalInterface
+public interface Ranker {
+    /**
+     * The ranking for one choice.
+     *
+     * @param here what the choice looks at
+     * @param seed decides free choices
+     */
+    Ranking rank(Situation here, long seed);
+}

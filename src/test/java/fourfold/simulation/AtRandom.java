@@ -1,0 +1,32 @@
+package fourfold.simulation;
+
+import fourfold.facts.Trace;
+import fourfold.scheduling.Ranking;
+import fourfold.scheduling.Situation;
+import java.util.SplittableRandom;
+
+/** A simple policy to compare with: anything met, at random, and no new family waits for anything. */
+final class AtRandom implements Ranking {
+    private final double[] worth;
+
+    AtRandom(Situation here, long seed) {
+        worth = new SplittableRandom(seed * 1009 + here.turns())
+                .doubles(Trace.COUNT)
+                .toArray();
+    }
+
+    @Override
+    public boolean isDue(int trace) {
+        return true;
+    }
+
+    @Override
+    public boolean isWaiting(int trace) {
+        return false;
+    }
+
+    @Override
+    public double worth(int trace) {
+        return worth[trace];
+    }
+}

@@ -1,0 +1,48 @@
+package fourfold.simulation;
+
+import fourfold.progress.Standing;
+import fourfold.scheduling.Ranking;
+import fourfold.scheduling.Situation;
+
+/**
+ * A simple policy to compare with: five boxes (Leitner 1972, So lernt man lernen). A trace moves one box on with every day
+ * that begins right and back to the first with an error; boxes come up after 1, 2, 4, 8 and 16 days, lower boxes first.
+ */
+final class FiveBoxes implements Ranking {
+    private static final long LONGEST = 16;
+
+    /** Days of the second box: what is no further is weak. */
+    private static final long LOW_BOX = 2;
+
+    private final Situation here;
+
+    FiveBoxes(Situation here) {
+        this.here = here;
+    }
+
+    @Override
+    public boolean isDue(int trace) {
+        Standing standing = here.progress().standing(trace);
+        return here.times(trace) == 0
+                && standing.lastDay()
+                        .map(last -> here.today() - last >= days(trace))
+                        .orElse(true);
+    }
+
+    @Override
+    public boolean isWeak(int trace) {
+        return days(trace) <= LOW_BOX;
+    }
+
+    @Override
+    public double worth(int trace) {
+        return -days(trace);
+    }
+
+    /** Days until the trace's box comes up: 1, 2, 4, 8 or 16. */
+    private long days(int trace) {
+        Standing standing = here.progress().standing(trace);
+        long last = standing.lastDayOr(0);
+        return Math.min(LONGEST, standing.dueDay().map(due -> due - last).orElse(1L));
+    }
+}
