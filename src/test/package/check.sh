@@ -21,7 +21,7 @@ cd "$work/clone1/target"
 echo "-- runs"
 for program in "java -jar fourfold.jar" "java -jar $(echo fourfold-*-whole.jar)" application/fourfold/bin/fourfold; do
   $program --version > /dev/null
-  $program grid --demo --child Pip | grep -q "55 families fluent"
+  $program grid --demo --child Pip --debug | grep -q "55 families fluent"
   say "$program" "grid of the demo"
 done
 

@@ -24,9 +24,6 @@ final class ArchiveCheck {
 
     /** One line on what is wrong, why, and what to do; empty if all is well or the start asked for no archive. */
     static Optional<String> complaint() {
-        if (ModuleLayer.boot().findModule("jdk.management").isEmpty()) {
-            return Optional.empty();
-        }
         List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
         Optional<Path> archive = options.stream()
                 .filter(option -> option.startsWith(NAMED))

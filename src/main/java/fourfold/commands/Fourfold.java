@@ -85,7 +85,9 @@ public final class Fourfold {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
                 .setExecutionStrategy(parsed -> {
-                    if (app.debug()) {
+                    // The application folder's own Java has no archive of ours, and nothing that could be asked.
+                    if (app.debug()
+                            && ModuleLayer.boot().findModule("jdk.management").isPresent()) {
                         ArchiveCheck.complaint()
                                 .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
                     }
