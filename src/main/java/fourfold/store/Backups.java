@@ -143,9 +143,9 @@ public final class Backups {
             Copy.name(unfinished, made);
             return new Backup(made, name);
         } catch (SQLException e) {
-            throw failed("make", Failure.reason(e), e, unfinished);
+            throw failed(Failure.reason(e), e, unfinished);
         } catch (IOException e) {
-            throw failed("make", Failure.reason(e), e, unfinished);
+            throw failed(Failure.reason(e), e, unfinished);
         }
     }
 
@@ -202,8 +202,8 @@ public final class Backups {
         return dot > 0 ? name.substring(0, dot) : name;
     }
 
-    private StoreException failed(String what, String reason, Exception cause, Path half) {
-        StoreException failed = failed(what, reason, cause);
+    private static StoreException failed(String reason, Exception cause, Path half) {
+        StoreException failed = failed("make", half.resolveSibling(""), reason, cause);
         try {
             Files.deleteIfExists(half);
         } catch (IOException e) {
@@ -213,6 +213,10 @@ public final class Backups {
     }
 
     private StoreException failed(String what, String reason, Exception cause) {
+        return failed(what, folder, reason, cause);
+    }
+
+    private static StoreException failed(String what, Path folder, String reason, Exception cause) {
         return new StoreException(
                 "could not " + what + " the backups in " + Failure.shown(folder) + ": " + reason, cause);
     }
