@@ -12,7 +12,6 @@ import java.util.TreeMap;
 final class KillTally {
     private int kills;
     private int counted;
-    private int onTheirWay;
     private final Map<String, Integer> byCompany = new TreeMap<>();
     private final Map<Way, int[]> byWay = new EnumMap<>(Way.class);
     private final List<String> troubles = new ArrayList<>();
@@ -25,17 +24,11 @@ final class KillTally {
             this.which = which;
         }
 
-        /**
-         * What was found holds each answer once that was there before or was counted, in its place, and nothing that was
-         * not typed.
-         */
-        void check(Way way, List<String> before, List<String> counted, List<String> typed, List<String> found) {
-            List<String> wanted = new ArrayList<>(before);
-            wanted.addAll(counted);
-            HashSet<String> missing = new HashSet<>(wanted);
+        /** What was found holds each answer once that was counted, and nothing that was not typed. */
+        void check(Way way, List<String> counted, List<String> typed, List<String> found) {
+            HashSet<String> missing = new HashSet<>(counted);
             found.forEach(missing::remove);
             List<String> more = new ArrayList<>(found);
-            before.forEach(more::remove);
             typed.forEach(more::remove);
             synchronized (KillTally.this) {
                 numbers(way)[0] += missing.size();
@@ -61,13 +54,6 @@ final class KillTally {
                 troubles.add(which + ", " + way + ": " + said);
             }
         }
-
-        /** How many answers were kept. */
-        void kept(int answers) {
-            synchronized (KillTally.this) {
-                onTheirWay += answers;
-            }
-        }
     }
 
     private int[] numbers(Way way) {
@@ -78,7 +64,6 @@ final class KillTally {
     synchronized Look kill(String company, int answers) {
         kills++;
         counted += answers;
-        onTheirWay -= answers;
         byCompany.merge(company, 1, Integer::sum);
         return new Look("kill " + kills + ", " + company);
     }
@@ -91,7 +76,7 @@ final class KillTally {
     @Override
     public synchronized String toString() {
         StringBuilder text = new StringBuilder();
-        line(text, "%d kills; %d answers shown as counted; %d kept that were on their way", kills, counted, onTheirWay);
+        line(text, "%d kills; %d answers shown as counted", kills, counted);
         line(text, "another program: %s", byCompany);
         line(text, "%-10s%10s%10s%10s", "way", "missing", "waited", "trouble");
         byWay.forEach(

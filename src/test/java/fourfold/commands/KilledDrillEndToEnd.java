@@ -71,11 +71,13 @@ class KilledDrillEndToEnd {
             store.add(new Child(new UUID(7, hand), "Mina", Practised.BEGAN));
         }
         SplittableRandom dice = new SplittableRandom(hand);
-        List<String> before = new ArrayList<>();
+        List<String> counted = new ArrayList<>();
+        List<String> typed = new ArrayList<>();
         try (Bystander bystander = Bystander.start()) {
             for (int kill = 0; kill < KILLS; kill++) {
                 Company company = Company.values()[(kill * HANDS + hand) % Company.values().length];
-                new Kill(file, company, bystander, dice.split()).andLook(before, folder.resolve("kill " + hand));
+                new Kill(file, company, bystander, dice.split())
+                        .andLook(counted, typed, folder.resolve("kill " + hand));
             }
         }
         assertTrue(TALLY.troubles().isEmpty(), () -> String.join("\n", TALLY.troubles()));
@@ -91,28 +93,24 @@ class KilledDrillEndToEnd {
         /**
          * Kills and goes all the ways.
          *
-         * @param before what is known to be in the file; what is there after this kill is added
+         * @param counted what was shown as counted before; more is added
+         * @param typed what was typed, some of it perhaps in vain; more is added
          */
-        void andLook(List<String> before, Path place) {
+        void andLook(List<String> counted, List<String> typed, Path place) {
             PtyChild child = killed();
             LeftBehind left = LeftBehind.of(file, place);
             bystander.letGo();
             String drill = left.drill();
-            List<String> typed = IntStream.range(0, child.replies().size())
+            List<String> now = IntStream.range(0, child.replies().size())
                     .mapToObj(i -> line(drill, i + 1, child.replies().get(i)))
                     .toList();
-            List<String> counted = typed.subList(0, child.counted());
-            KillTally.Look look = TALLY.kill(company.name(), counted.size());
-            List<String> kept = List.of();
+            counted.addAll(now.subList(0, child.counted()));
+            typed.addAll(now);
+            KillTally.Look look = TALLY.kill(company.name(), child.counted());
             for (Way way : Way.values()) {
-                Optional<List<String>> found = go(left, way, look);
-                found.ifPresent(f -> look.check(way, before, counted, typed, f));
-                kept = way == Way.START ? found.orElse(before) : kept;
+                go(left, way, look).ifPresent(found -> look.check(way, counted, typed, found));
             }
             left.remove();
-            look.kept(kept.size() - before.size());
-            before.clear();
-            before.addAll(kept);
         }
 
         /** With another program there, the way may be barred as long as it is. */
