@@ -89,7 +89,7 @@ final class Worth {
         if (activationNext(trace) >= enough() && !restedLong(trace)) {
             return false;
         }
-        return !rules.growing() || !restsStill(trace);
+        return !restsStill(trace);
     }
 
     /** Whether the parent wants the trace practised, and it was not asked often enough in this drill yet. */
@@ -156,14 +156,11 @@ final class Worth {
         return here.weakestDivision(family, this::activationNext);
     }
 
-    /** How much asking it now is worth: lasting gain per second, or certainty turned around; the surest when gentle. */
+    /** How much asking it now is worth: lasting gain per second; the surest first when gentle. */
     double of(int trace) {
         double focus = isFocused(trace) ? 1e6 : 0;
         if (gentle) {
             return focus + memory.activation(trace, here.now);
-        }
-        if (!rules.ahead()) {
-            return focus - activationNext(trace);
         }
         double gain = gain(trace);
         double cost = cost(trace);

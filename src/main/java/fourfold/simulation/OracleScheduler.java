@@ -36,7 +36,10 @@ final class OracleScheduler implements Scheduler {
         }
         this.child = open;
         this.foresight = foresight;
-        this.rules = Rules.usual().withOpenings(foresight.mostWaiting(), Trace.COUNT, Families.COUNT);
+        this.rules = Rules.usual()
+                .withMostWaiting(foresight.mostWaiting())
+                .withMostWeak(Trace.COUNT)
+                .withMostShaky(Families.COUNT);
     }
 
     @Override
