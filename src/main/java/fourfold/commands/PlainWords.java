@@ -101,17 +101,23 @@ final class PlainWords {
     List<String> summary(Summary summary) {
         List<String> lines = new ArrayList<>();
         lines.add(say("plain.practised", words.minutes(summary.practised())));
-        lines.add(summary.asked() == 0 ? say("summary.none") : say("summary.right", summary.right(), summary.asked()));
+        lines.add(
+                summary.answers().asked() == 0
+                        ? say("summary.none")
+                        : say(
+                                "summary.right",
+                                summary.answers().right(),
+                                summary.answers().asked()));
         summary.timing()
                 .ifPresent(t -> lines.add(say(
                         t.operation() == Operation.MULTIPLY ? "summary.timed.products" : "summary.timed.quotients",
                         Math.round(t.rates().factsPerMinute()),
                         Math.round(t.rates().digitsPerMinute()))));
-        add(lines, "summary.met", summary.met());
-        add(lines, "summary.firmer", summary.firmer());
-        add(lines, "summary.quicker", summary.quicker());
-        add(lines, "summary.again", summary.again());
-        summary.next().ifPresent(f -> add(lines, "summary.next", List.of(f)));
+        add(lines, "summary.met", summary.changes().met());
+        add(lines, "summary.firmer", summary.changes().firmer());
+        add(lines, "summary.quicker", summary.changes().quicker());
+        add(lines, "summary.again", summary.changes().again());
+        summary.changes().next().ifPresent(f -> add(lines, "summary.next", List.of(f)));
         return lines;
     }
 

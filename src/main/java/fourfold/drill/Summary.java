@@ -4,7 +4,6 @@ import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.facts.Question;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
 import fourfold.progress.Rates;
@@ -20,35 +19,39 @@ import java.util.Set;
  * What a drill came to, compared only with the child's own past.
  *
  * @param practised time practised, pauses left out
- * @param asked questions asked from memory, those of a timing left out
- * @param right how many of them were right
- * @param families how many families they came from
- * @param met families met for the first time
- * @param firmer families whose level rose
- * @param quicker families answered clearly quicker than in the child's own last weeks
- * @param again families missed in this drill; they come again next time
- * @param next the family that is to be met next, if there is one
+ * @param answers what was answered from memory
+ * @param changes what became of which families
  * @param timing the rates of a one-minute timing, if one was taken
  */
-public record Summary(
-        Duration practised,
-        int asked,
-        int right,
-        int families,
-        List<Family> met,
-        List<Family> firmer,
-        List<Family> quicker,
-        List<Family> again,
-        Optional<Family> next,
-        Optional<Timed> timing) {
+public record Summary(Duration practised, Answered answers, Changes changes, Optional<Timed> timing) {
     /** A timing's operation and rates. */
     public record Timed(Operation operation, Rates rates) {}
 
-    public Summary {
-        met = List.copyOf(met);
-        firmer = List.copyOf(firmer);
-        quicker = List.copyOf(quicker);
-        again = List.copyOf(again);
+    /**
+     * Questions from memory, those of a timing left out.
+     *
+     * @param asked how many were asked
+     * @param right how many of them were right
+     */
+    public record Answered(int asked, int right) {}
+
+    /**
+     * What became of which families.
+     *
+     * @param met met for the first time
+     * @param firmer their level rose
+     * @param quicker answered clearly quicker than in the child's own last weeks
+     * @param again missed in this drill; they come again next time
+     * @param next the family that is to be met next, if there is one
+     */
+    public record Changes(
+            List<Family> met, List<Family> firmer, List<Family> quicker, List<Family> again, Optional<Family> next) {
+        public Changes {
+            met = List.copyOf(met);
+            firmer = List.copyOf(firmer);
+            quicker = List.copyOf(quicker);
+            again = List.copyOf(again);
+        }
     }
 
     /** The summary of the drill in {@code after}, which began from {@code before}. */
@@ -71,18 +74,9 @@ public record Summary(
         }
         return new Summary(
                 drill.practised(at),
-                fromMemory.size(),
-                (int) fromMemory.stream().filter(Answer::isCorrect).count(),
-                (int) fromMemory.stream()
-                        .flatMap(a -> a.question().stream())
-                        .map(Question::family)
-                        .distinct()
-                        .count(),
-                met,
-                firmer,
-                Gains.quicker(before, answers),
-                again(fromMemory),
-                after.nextNew(),
+                new Answered(fromMemory.size(), (int)
+                        fromMemory.stream().filter(Answer::isCorrect).count()),
+                new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew()),
                 Timing.answers(drill).map(Summary::timed));
     }
 

@@ -34,18 +34,18 @@ public final class Forecast {
 
     /** The chance that the fact is recalled, 0 to 1, before the child's own record corrects anything. */
     public double chanceRecalled() {
-        return Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
+        return Equations.chanceOfRecall(activation, parameters.threshold, parameters.noise);
     }
 
     /** The chance that the answer is right, recalled or worked out, 0 to 1. */
     public double chanceRight() {
         double recalled = chanceRecalled();
-        return Math.max(unmet, recalled * (1 - parameters.slips()) + (1 - recalled) * parameters.workedOut());
+        return Math.max(unmet, recalled * (1 - parameters.slips) + (1 - recalled) * parameters.workedOut);
     }
 
     /** The median time of thinking, at most the time it takes to work the answer out. */
     public Duration medianThinking() {
-        double seconds = Math.min(parameters.workingOut(), Math.exp(logMedian()));
+        double seconds = Math.min(parameters.workingOut, Math.exp(logMedian()));
         return Duration.ofNanos(Math.round(seconds * 1e9));
     }
 
@@ -69,6 +69,6 @@ public final class Forecast {
     }
 
     private double logMedian() {
-        return pace.level() - parameters.speedUp() * activation;
+        return pace.level() - parameters.speedUp * activation;
     }
 }

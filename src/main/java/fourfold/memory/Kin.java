@@ -68,21 +68,21 @@ final class Kin {
         double mean = meanDeviation(OPERATION[trace]);
         double deviation = 0;
         double weight = 1;
-        double[] weights = {parameters.family(), parameters.table(), parameters.table(), parameters.size()};
+        double[] weights = {parameters.family, parameters.table, parameters.table, parameters.size};
         int[] groups = {FAMILY[trace], LOW[trace], HIGH[trace], SIZE[trace]};
         for (int g = 0; g < groups.length; g++) {
             double others = counts[groups[g]] - ownCount;
             deviation += weights[g] * (sums[groups[g]] - ownSum - others * mean);
             weight += weights[g] * others;
         }
-        return parameters.usualRate() + mean + base(trace) + deviation / weight;
+        return parameters.usualRate + mean + base(trace) + deviation / weight;
     }
 
     /** Puts in what a trace's own evidence now says, in place of what it said before. */
     void put(int trace, double rate) {
         remove(trace);
         int operation = OPERATION[trace];
-        double deviation = rate - base(trace) - parameters.usualRate();
+        double deviation = rate - base(trace) - parameters.usualRate;
         put[trace] = deviation;
         shift(trace, deviation, 1);
         operationSum[operation] += deviation;
@@ -112,12 +112,12 @@ final class Kin {
     }
 
     private double meanDeviation(int operation) {
-        return operationSum[operation] / (operationCount[operation] + parameters.priorStrength());
+        return operationSum[operation] / (operationCount[operation] + parameters.priorStrength);
     }
 
     /** Facts by rule and squares have a prior of their own. */
     private double base(int trace) {
         boolean rule = LOW[trace] == TABLES + 1 || HIGH[trace] == TABLES + 10;
-        return rule ? parameters.ruleRate() : LOW[trace] == HIGH[trace] ? parameters.squareRate() : 0;
+        return rule ? parameters.ruleRate : LOW[trace] == HIGH[trace] ? parameters.squareRate : 0;
     }
 }

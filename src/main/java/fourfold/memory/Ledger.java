@@ -50,8 +50,8 @@ final class Ledger {
         java.util.Arrays.fill(traces, new TraceState(parameters));
         this.kin = new Kin(parameters);
         this.pace = Pace.usual(parameters);
-        this.strengths = new double[parameters.rates()];
-        this.likelihoods = new double[parameters.rates()];
+        this.strengths = new double[parameters.rates];
+        this.likelihoods = new double[parameters.rates];
         this.hands = MotorTime.USUAL_FIRST_KEY / 1000;
     }
 
@@ -68,15 +68,15 @@ final class Ledger {
         this.clock = other.clock;
         this.millis = other.millis;
         this.started = other.started;
-        this.strengths = new double[parameters.rates()];
-        this.likelihoods = new double[parameters.rates()];
+        this.strengths = new double[parameters.rates];
+        this.likelihoods = new double[parameters.rates];
     }
 
     /** The memory's own time: silence longer than a pause counts only by the share that lies between drills. */
     double clockAt(long at) {
         double seconds = started ? Math.max(0, at - millis) / 1000.0 : 0;
-        double beyond = Math.max(0, seconds - parameters.pause());
-        return clock + seconds - beyond + beyond * parameters.betweenDrills();
+        double beyond = Math.max(0, seconds - parameters.pause);
+        return clock + seconds - beyond + beyond * parameters.betweenDrills;
     }
 
     /** The strength of a trace, with what a quotient gains from its product. */
@@ -88,14 +88,14 @@ final class Ledger {
     void strengths(double at, double[] all) {
         for (int i = 0; i < all.length; i++) {
             int product = PRODUCT_OF[i];
-            double help = product == i ? 0 : parameters.fromProducts() * all[product];
+            double help = product == i ? 0 : parameters.fromProducts * all[product];
             all[i] = traces[i].strength(at) + help;
         }
     }
 
     private double helped(int trace, double at) {
         int product = PRODUCT_OF[trace];
-        return product == trace ? 0 : parameters.fromProducts() * traces[product].strength(at);
+        return product == trace ? 0 : parameters.fromProducts * traces[product].strength(at);
     }
 
     /** The chance that a trace never met here is known all the same: what became of those asked so far. */
@@ -105,7 +105,7 @@ final class Ledger {
 
     /** Seconds of thinking that fit into the child's limit when the hands have had their time; at least half of it. */
     double secondsToThink() {
-        return Math.max(parameters.limit() / 2, parameters.limit() - hands);
+        return Math.max(parameters.limit / 2, parameters.limit - hands);
     }
 
     TraceState trace(int trace) {
@@ -165,7 +165,7 @@ final class Ledger {
         if (!tells) {
             return;
         }
-        double thinking = Math.max(parameters.leastThinking(), seconds);
+        double thinking = Math.max(parameters.leastThinking, seconds);
         double enough = secondsToThink();
         boolean recalled = right && thinking <= enough;
         TraceState trace = traces[index];

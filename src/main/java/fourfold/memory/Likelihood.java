@@ -27,27 +27,25 @@ final class Likelihood {
         this.level = pace.level();
         this.parameters = parameters;
         this.worked = right
-                ? parameters.workedOut()
-                        * heeded(logThinking - Math.log(parameters.workingOut()), parameters.workingSpread())
-                : 1 - parameters.workedOut();
+                ? parameters.workedOut * heeded(logThinking - Math.log(parameters.workingOut), parameters.workingSpread)
+                : 1 - parameters.workedOut;
     }
 
     /** The likelihood at an activation; more than zero. */
     double at(double activation) {
-        double recalled = Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
+        double recalled = Equations.chanceOfRecall(activation, parameters.threshold, parameters.noise);
         if (!right) {
-            return recalled * parameters.slips() + (1 - recalled) * worked + LEAST;
+            return recalled * parameters.slips + (1 - recalled) * worked + LEAST;
         }
-        double fast = recalled < 1e-9
-                ? 0
-                : heeded(logThinking - level + parameters.speedUp() * activation, parameters.spread());
-        return recalled * (1 - parameters.slips()) * fast + (1 - recalled) * worked + LEAST;
+        double fast =
+                recalled < 1e-9 ? 0 : heeded(logThinking - level + parameters.speedUp * activation, parameters.spread);
+        return recalled * (1 - parameters.slips) * fast + (1 - recalled) * worked + LEAST;
     }
 
     /** The log-normal density, tempered where times are to count for less: at nought every time is as likely. */
     private double heeded(double off, double spread) {
         double z = off / spread;
-        double heed = parameters.heedTimes();
+        double heed = parameters.heedTimes;
         return heed == 1
                 ? Math.exp(-z * z / 2) / (spread * ROOT_TWO_PI)
                 : Math.exp(-heed * z * z / 2) / Math.pow(spread * ROOT_TWO_PI, heed);

@@ -77,8 +77,8 @@ public final class Memory {
         double later = Math.max(now, ledger.clockAt(laterMillis));
         Parameters parameters = ledger.parameters;
         TraceState state = ledger.trace(trace);
-        double met = Math.min(Math.exp(parameters.strongest()), state.strength(now));
-        double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale() * met));
+        double met = Math.min(Math.exp(parameters.strongest), state.strength(now));
+        double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale * met));
         return new Forecast(ledger.strength(trace, later) + gained, state.isFresh(), 0, ledger.pace, parameters);
     }
 

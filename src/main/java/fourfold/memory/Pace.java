@@ -26,13 +26,13 @@ record Pace(double level, double weight, double offset, double slope, double fre
     private static final double MOST_SLOPE = 2;
 
     static Pace usual(Parameters parameters) {
-        return new Pace(parameters.usualPace(), parameters.paceTrust(), 0, 1, USUAL_FRESH);
+        return new Pace(parameters.usualPace, parameters.paceTrust, 0, 1, USUAL_FRESH);
     }
 
     /** With one more right answer. */
     Pace afterTime(double logSeconds, double activation, Parameters parameters) {
-        double more = Math.min(weight + 1, parameters.paceMemory());
-        double at = logSeconds + parameters.speedUp() * activation;
+        double more = Math.min(weight + 1, parameters.paceMemory);
+        double at = logSeconds + parameters.speedUp * activation;
         return new Pace(level + (at - level) / more, more, offset, slope, fresh);
     }
 
@@ -47,11 +47,11 @@ record Pace(double level, double weight, double offset, double slope, double fre
         double x = logOdds(chance);
         double miss = (came ? 1 : 0) - corrected(chance, false);
         double steep = Math.max(-STEEP_LOG_ODDS, Math.min(STEEP_LOG_ODDS, x));
-        double newSlope = slope + parameters.steepness() * miss * steep;
+        double newSlope = slope + parameters.steepness * miss * steep;
         return new Pace(
                 level,
                 weight,
-                offset + parameters.correction() * miss,
+                offset + parameters.correction * miss,
                 Math.max(LEAST_SLOPE, Math.min(MOST_SLOPE, newSlope)),
                 fresh);
     }

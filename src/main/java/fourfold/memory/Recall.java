@@ -23,19 +23,18 @@ final class Recall {
         this.parameters = parameters;
         this.logLimit = Math.log(seconds);
         this.level = pace.level();
-        this.workedOut =
-                Equations.normalBelow((logLimit - Math.log(parameters.workingOut())) / parameters.workingSpread());
+        this.workedOut = Equations.normalBelow((logLimit - Math.log(parameters.workingOut)) / parameters.workingSpread);
     }
 
     /** The chance of a right answer in time, 0 to 1, before the child's own record corrects it. */
     double chance(double activation) {
-        double recalled = Equations.chanceOfRecall(activation, parameters.threshold(), parameters.noise());
-        double logMedian = level - parameters.speedUp() * activation;
+        double recalled = Equations.chanceOfRecall(activation, parameters.threshold, parameters.noise);
+        double logMedian = level - parameters.speedUp * activation;
         // Whoever would recall more slowly than work it out, works it out; without this the chance could rise with
         // time.
         double inTime = Math.max(
-                workedOut, recalled == 0 ? 0 : Equations.normalBelow((logLimit - logMedian) / parameters.spread()));
-        return recalled * (1 - parameters.slips()) * inTime + (1 - recalled) * parameters.workedOut() * workedOut;
+                workedOut, recalled == 0 ? 0 : Equations.normalBelow((logLimit - logMedian) / parameters.spread));
+        return recalled * (1 - parameters.slips) * inTime + (1 - recalled) * parameters.workedOut * workedOut;
     }
 
     /** The activation at which that is the chance, to within 0.002; between −8 and 4, whatever the chance. */

@@ -18,11 +18,11 @@ final class TraceState {
 
     TraceState(Parameters parameters) {
         this.parameters = parameters;
-        this.sums = new double[parameters.rates() * FadingSum.TERMS];
-        this.evidence = new double[parameters.rates()];
-        java.util.Arrays.fill(evidence, 1.0 / parameters.rates());
+        this.sums = new double[parameters.rates * FadingSum.TERMS];
+        this.evidence = new double[parameters.rates];
+        java.util.Arrays.fill(evidence, 1.0 / parameters.rates);
         this.mixture = new double[FadingSum.TERMS];
-        this.rate = parameters.usualRate();
+        this.rate = parameters.usualRate;
     }
 
     TraceState(TraceState other) {
@@ -59,13 +59,13 @@ final class TraceState {
 
     /** Adds strength that was learned elsewhere, as if long ago. */
     void bringAlong(double[] strengths) {
-        double wanted = Math.exp(parameters.broughtAlong());
+        double wanted = Math.exp(parameters.broughtAlong);
         double[] old = new double[FadingSum.TERMS];
         double[] left = new double[FadingSum.TERMS];
-        FadingSum.fade(parameters.broughtAge(), left);
+        FadingSum.fade(parameters.broughtAge, left);
         for (int k = 0; k < strengths.length; k++) {
             double decay = parameters.rate(k);
-            double weight = wanted * Math.pow(parameters.broughtAge(), decay);
+            double weight = wanted * Math.pow(parameters.broughtAge, decay);
             java.util.Arrays.fill(old, 0);
             FadingSum.add(old, 0, decay, weight);
             for (int i = 0; i < FadingSum.TERMS; i++) {
@@ -77,9 +77,9 @@ final class TraceState {
 
     /** Adds a presentation at that moment; each rate's decay comes from the strength it had left. */
     void present(double at, long millis, double[] strengths) {
-        double most = Math.exp(parameters.strongest());
+        double most = Math.exp(parameters.strongest);
         for (int k = 0; k < strengths.length; k++) {
-            double decay = parameters.rate(k) + parameters.decayScale() * Math.min(most, strengths[k]);
+            double decay = parameters.rate(k) + parameters.decayScale * Math.min(most, strengths[k]);
             FadingSum.add(sums, k * FadingSum.TERMS, decay, 1);
         }
         clock = at;
@@ -96,9 +96,9 @@ final class TraceState {
             evidence[k] *= likelihoods[k];
             sum += evidence[k];
         }
-        double alike = parameters.drift() / evidence.length;
+        double alike = parameters.drift / evidence.length;
         for (int k = 0; k < evidence.length; k++) {
-            evidence[k] = (1 - parameters.drift()) * evidence[k] / sum + alike;
+            evidence[k] = (1 - parameters.drift) * evidence[k] / sum + alike;
         }
     }
 
@@ -119,9 +119,9 @@ final class TraceState {
     /** Evidence times a normal density around what is expected; on even steps the density is a running product. */
     private double[] weights(double expectedRate) {
         double[] weights = new double[evidence.length];
-        double spread = parameters.rateSpread();
-        double step = parameters.rateStep() / spread;
-        double off = (parameters.slowestRate() - Math.max(0, expectedRate)) / spread;
+        double spread = parameters.rateSpread;
+        double step = parameters.rateStep / spread;
+        double off = (parameters.slowestRate - Math.max(0, expectedRate)) / spread;
         double density = Math.exp(-off * off / 2);
         double growth = Math.exp(-off * step - step * step / 2);
         double slowing = Math.exp(-step * step);

@@ -95,7 +95,7 @@ final class Opening {
     }
 
     private Turn first(Family family) {
-        boolean ask = rules.probes() && here.memory.chanceKnown() >= WORTH_ASKING;
+        boolean ask = here.memory.chanceKnown() >= WORTH_ASKING;
         return ask ? new Turn(Question.product(family.low(), family.high()), Purpose.PROBE) : introduce(family);
     }
 

@@ -47,7 +47,7 @@ final class Worth implements Ranking {
         if (here.asked.times(trace) > 0 || (activationNext[trace] >= enough() && !restedLong(trace))) {
             return false;
         }
-        return !rules.growing() || !restsStill(trace);
+        return !restsStill(trace);
     }
 
     @Override
@@ -93,12 +93,9 @@ final class Worth implements Ranking {
         return activationNext[trace];
     }
 
-    /** Lasting gain per second, or certainty turned around. */
+    /** Lasting gain per second. */
     @Override
     public double worth(int trace) {
-        if (!rules.ahead()) {
-            return -activationNext[trace];
-        }
         double gain = gain(trace);
         double cost = cost(trace);
         if (rules.pairs() && Situation.isProduct(trace)) {

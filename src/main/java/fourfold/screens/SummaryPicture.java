@@ -118,15 +118,18 @@ final class SummaryPicture {
         List<String> told = new ArrayList<>();
         told.add(words.say("summary.practised", words.minutes(summary.practised())));
         told.add(
-                summary.asked() == 0
+                summary.answers().asked() == 0
                         ? words.say("summary.none")
-                        : words.say("summary.right", summary.right(), summary.asked()));
+                        : words.say(
+                                "summary.right",
+                                summary.answers().right(),
+                                summary.answers().asked()));
         summary.timing().ifPresent(t -> told.add(timed(t)));
-        add(told, "summary.met", summary.met());
-        add(told, "summary.firmer", summary.firmer());
-        add(told, "summary.quicker", summary.quicker());
-        add(told, "summary.again", summary.again());
-        summary.next().ifPresent(f -> add(told, "summary.next", List.of(f)));
+        add(told, "summary.met", summary.changes().met());
+        add(told, "summary.firmer", summary.changes().firmer());
+        add(told, "summary.quicker", summary.changes().quicker());
+        add(told, "summary.again", summary.changes().again());
+        summary.changes().next().ifPresent(f -> add(told, "summary.next", List.of(f)));
         told.add("");
         told.add(words.say("summary.read", aloud(words, summary)));
         told.add(words.say("summary.kept"));
@@ -150,22 +153,30 @@ final class SummaryPicture {
     /** One sentence a child can read aloud to a parent: the best thing there is to tell. */
     static String aloud(Words words, Summary summary) {
         String minutes = words.minutes(summary.practised());
-        if (!summary.firmer().isEmpty()) {
+        if (!summary.changes().firmer().isEmpty()) {
             return words.say(
-                    "summary.aloud.firmer", minutes, words.name(summary.firmer().get(0)));
+                    "summary.aloud.firmer",
+                    minutes,
+                    words.name(summary.changes().firmer().get(0)));
         }
-        if (!summary.quicker().isEmpty()) {
+        if (!summary.changes().quicker().isEmpty()) {
             return words.say(
                     "summary.aloud.quicker",
                     minutes,
-                    words.name(summary.quicker().get(0)));
+                    words.name(summary.changes().quicker().get(0)));
         }
-        if (!summary.met().isEmpty()) {
+        if (!summary.changes().met().isEmpty()) {
             return words.say(
-                    "summary.aloud.met", minutes, words.name(summary.met().get(0)));
+                    "summary.aloud.met",
+                    minutes,
+                    words.name(summary.changes().met().get(0)));
         }
-        return summary.asked() == 0
+        return summary.answers().asked() == 0
                 ? words.say("summary.aloud.none")
-                : words.say("summary.aloud.plain", minutes, summary.right(), summary.asked());
+                : words.say(
+                        "summary.aloud.plain",
+                        minutes,
+                        summary.answers().right(),
+                        summary.answers().asked());
     }
 }

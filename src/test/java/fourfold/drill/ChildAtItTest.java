@@ -244,7 +244,7 @@ class ChildAtItTest {
                 .mapToInt(a -> Rates.digitsCorrect(a.typed(), a.prompt().expected()))
                 .sum();
         assertEquals(digits, timed.rates().digitsPerMinute(), 1e-9);
-        assertEquals(1, summary.asked(), "the drill's own answers are counted apart from the minute");
+        assertEquals(1, summary.answers().asked(), "the drill's own answers are counted apart from the minute");
     }
 
     private static boolean accurateIn(Progress progress, Question question) {

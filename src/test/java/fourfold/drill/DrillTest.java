@@ -211,7 +211,7 @@ class DrillTest {
         on(new Event.Pause(later(10)));
         assertInstanceOf(Finished.class, drill.phase());
         assertEquals(1, effects.stream().filter(Effect.Keep.class::isInstance).count());
-        assertEquals(1, ((Finished) drill.phase()).summary().right());
+        assertEquals(1, ((Finished) drill.phase()).summary().answers().right());
     }
 
     @Test

@@ -29,10 +29,10 @@ class KinTest {
         OTHER;
 
         double rate() {
-            return USUAL.usualRate()
+            return USUAL.usualRate
                     + switch (this) {
-                        case RULE -> USUAL.ruleRate();
-                        case SQUARE -> USUAL.squareRate();
+                        case RULE -> USUAL.ruleRate;
+                        case SQUARE -> USUAL.squareRate;
                         case OTHER -> 0;
                     };
         }
@@ -101,19 +101,19 @@ class KinTest {
     void whatOneFactShowsCountsForItsKinByTheirWeights() {
         Kin kin = new Kin(USUAL);
         double off = 0.1;
-        kin.put(SIX_SEVEN, USUAL.usualRate() + off);
-        double mean = off / (1 + USUAL.priorStrength());
+        kin.put(SIX_SEVEN, USUAL.usualRate + off);
+        double mean = off / (1 + USUAL.priorStrength);
         double beyond = off - mean;
-        double table = USUAL.table();
-        double size = USUAL.size();
+        double table = USUAL.table;
+        double size = USUAL.size;
         // 3 × 7 shares a table; 5 × 9 is of the same size, 26 to 50; 2 × 2 is neither.
-        assertEquals(USUAL.usualRate() + mean + table * beyond / (1 + table), kin.expected(product(3, 7)), 1e-12);
-        assertEquals(USUAL.usualRate() + mean + size * beyond / (1 + size), kin.expected(product(5, 9)), 1e-12);
-        assertEquals(USUAL.usualRate() + mean, kin.expected(product(2, 3)), 1e-12);
+        assertEquals(USUAL.usualRate + mean + table * beyond / (1 + table), kin.expected(product(3, 7)), 1e-12);
+        assertEquals(USUAL.usualRate + mean + size * beyond / (1 + size), kin.expected(product(5, 9)), 1e-12);
+        assertEquals(USUAL.usualRate + mean, kin.expected(product(2, 3)), 1e-12);
         // A division of the same family shares family, both tables and the size, and not the operation.
-        double all = USUAL.family() + 2 * table + size;
+        double all = USUAL.family + 2 * table + size;
         assertEquals(
-                USUAL.usualRate() + all * off / (1 + all),
+                USUAL.usualRate + all * off / (1 + all),
                 kin.expected(Trace.quotient(Family.of(6, 7), 6).index()),
                 1e-12);
     }
@@ -136,9 +136,9 @@ class KinTest {
         all.put(
                 Trace.product(Family.parse(one)).index(),
                 all.expected(Trace.product(Family.parse(one)).index()) + 0.1);
-        double mean = 0.1 / (1 + USUAL.priorStrength());
+        double mean = 0.1 / (1 + USUAL.priorStrength);
         double share = all.expected(Trace.product(Family.parse(other)).index()) - before - mean;
-        assertEquals(kin ? USUAL.size() * (0.1 - mean) / (1 + USUAL.size()) : 0, share, 1e-12);
+        assertEquals(kin ? USUAL.size * (0.1 - mean) / (1 + USUAL.size) : 0, share, 1e-12);
     }
 
     @Property(tries = 100)

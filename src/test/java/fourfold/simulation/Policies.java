@@ -22,10 +22,10 @@ public final class Policies {
     /** All of them: the floor, the simple ones, ours, ours without one part each, and the oracles. */
     public static List<Policy> all() {
         Rules rules = Rules.usual();
-        Rules plain = rules.withOpenings(rules.mostWaiting(), Trace.COUNT, rules.mostShaky());
-        Rules open = rules.withOpenings(rules.mostWaiting(), Trace.COUNT, Families.COUNT);
-        Rules eager = rules.withOpenings(Trace.COUNT, Trace.COUNT, rules.mostShaky());
-        Rules firm = rules.withOpenings(rules.mostWaiting(), 50, rules.mostShaky());
+        Rules plain = rules.withMostWeak(Trace.COUNT);
+        Rules open = plain.withMostShaky(Families.COUNT);
+        Rules eager = plain.withMostWaiting(Trace.COUNT);
+        Rules firm = rules.withMostWeak(50);
         Parameters decay = Parameters.oneDecay(COMMON_DECAY);
         Parameters usual = Parameters.usual();
         return List.of(
