@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Guards against a child's page that is cut off, empty or not to be understood: a first day as text, at three sizes, in
- * plain ASCII and in German. {@code -Dpictures=write} writes them anew.
+ * plain ASCII, in German and in Spanish. {@code -Dpictures=write} writes them anew.
  */
 class ChildPicturesTest {
     private static final Path FOLDER = Path.of("src/test/resources/screens");
@@ -36,6 +36,7 @@ class ChildPicturesTest {
         "200, 60, true, en",
         "80, 24, false, en",
         "80, 24, true, de",
+        "60, 20, true, es",
     })
     void everyPageOfAFirstDayLooksAsItDid(int columns, int rows, boolean unicode, String language) throws IOException {
         Path file = folder.resolve("family.db");
