@@ -134,7 +134,7 @@ class SimulatedDrillsTest {
     }
 
     /**
-     * Values of 2026-11-26. Another processor may round a power or a logarithm otherwise, and a year of answers then goes
+     * Values of 2026-11-27. Another processor may round a power or a logarithm otherwise, and a year of answers then goes
      * another way; hence the room, which a change of the policy or of the children seldom keeps within.
      */
     @Test
@@ -149,12 +149,12 @@ class SimulatedDrillsTest {
         assertAll(
                 () -> assertEquals(6, results.size()),
                 () -> stands(0, 2, table, "none", Measure.WEEK_24),
-                () -> stands(17.5, 4, table, "boxes", Measure.WEEK_12),
+                () -> stands(15.5, 4, table, "boxes", Measure.WEEK_12),
                 () -> stands(29, 4, table, "ours", Measure.WEEK_12),
-                () -> stands(36, 4, table, "boxes", Measure.WEEK_24),
+                () -> stands(31.5, 4, table, "boxes", Measure.WEEK_24),
                 () -> stands(41.5, 4, table, "ours", Measure.WEEK_24),
                 () -> stands(0.142, 0.03, table, "none", Measure.KEPT_60),
-                () -> stands(0.847, 0.03, table, "boxes", Measure.KEPT_60),
+                () -> stands(0.838, 0.03, table, "boxes", Measure.KEPT_60),
                 () -> stands(0.850, 0.03, table, "ours", Measure.KEPT_60),
                 () -> stands(0.944, 0.01, table, "boxes", Measure.SUCCESS),
                 () -> stands(0.945, 0.01, table, "ours", Measure.SUCCESS));
