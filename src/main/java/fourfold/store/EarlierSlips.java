@@ -138,7 +138,14 @@ final class EarlierSlips {
         Prompt prompt = Codes.prompt(row.get(), row.get(), row.get());
         byte[] typed = new byte[row.get()];
         row.get(typed);
-        return Optional.of(new Answer(new Answer.Place(child, drill, position), new Moment(askedAt, zone), Codes.purpose(purpose), prompt, new Answer.Typing(new String(typed, StandardCharsets.US_ASCII), new Answer.Times(firstKey, whole), erasures), Codes.surface(surface)));
+        return Optional.of(new Answer(
+                new Answer.Place(child, drill, position),
+                new Moment(askedAt, zone),
+                Codes.purpose(purpose),
+                prompt,
+                new Answer.Typing(
+                        new String(typed, StandardCharsets.US_ASCII), new Answer.Times(firstKey, whole), erasures),
+                Codes.surface(surface)));
     }
 
     /** Times were written as milliseconds and one more; 0 is none. */

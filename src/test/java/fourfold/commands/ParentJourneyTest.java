@@ -47,7 +47,7 @@ class ParentJourneyTest {
             journey.rest(20_000);
             assertFalse(journey.picture().contains("Working out"), journey.picture());
             shows(journey, "All 55 families fluent: perhaps");
-            shows(journey, "not a promise and no grade");
+            shows(journey, "not a promise and not a grade");
             shows(journey.keys("Esc"), "of 55 families fluent");
         }
     }

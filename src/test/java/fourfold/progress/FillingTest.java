@@ -7,10 +7,10 @@ import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -31,7 +31,16 @@ class FillingTest {
     private static final Family SEVEN_EIGHTS = Family.of(7, 8);
 
     private static Answer answer(Prompt prompt, Purpose purpose, boolean right) {
-        return new Answer(new Answer.Place(new UUID(1, 1), new UUID(2, 2), 1), new Moment(History.START, 0), purpose, prompt, new Answer.Typing(Integer.toString(prompt.expected() + (right ? 0 : 1)), new Answer.Times(Optional.empty(), Optional.empty()), 0), Surface.TERMINAL);
+        return new Answer(
+                new Answer.Place(new UUID(1, 1), new UUID(2, 2), 1),
+                new Moment(History.START, 0),
+                purpose,
+                prompt,
+                new Answer.Typing(
+                        Integer.toString(prompt.expected() + (right ? 0 : 1)),
+                        new Answer.Times(Optional.empty(), Optional.empty()),
+                        0),
+                Surface.TERMINAL);
     }
 
     private static Filling filled(int times) {

@@ -149,7 +149,10 @@ class GridTest {
         for (Grid.Cell cell : Grid.of(progress, now).cells()) {
             List<Trace> traces = cell.family().traces();
             boolean due = traces.stream()
-                    .anyMatch(t -> progress.standing(t).dueDay().filter(day -> day <= today).isPresent());
+                    .anyMatch(t -> progress.standing(t)
+                            .dueDay()
+                            .filter(day -> day <= today)
+                            .isPresent());
             boolean shaky = traces.stream()
                     .filter(t -> progress.standing(t).level().atLeast(Mastery.FLUENT))
                     .anyMatch(t -> progress.memory().chanceQuick(t.index(), next) < 0.85);

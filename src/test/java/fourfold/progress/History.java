@@ -64,7 +64,18 @@ final class History {
         };
         long millis = kind == 's' ? 9_000 : 1_000;
         int position = answers.size() + 1;
-        return new Answer(new Answer.Place(CHILD, new UUID(2, day), position), new Moment(START.plus(Duration.ofDays(day)).plusSeconds(position), 0), kind == 'v' ? Purpose.INTRODUCE : Purpose.PRACTISE, question, new Answer.Typing(typed, new Answer.Times(typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis)), Optional.of(Duration.ofMillis(typed.isEmpty() ? 20_000 : millis + 500))), 0), Surface.TERMINAL);
+        return new Answer(
+                new Answer.Place(CHILD, new UUID(2, day), position),
+                new Moment(START.plus(Duration.ofDays(day)).plusSeconds(position), 0),
+                kind == 'v' ? Purpose.INTRODUCE : Purpose.PRACTISE,
+                question,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                typed.isEmpty() ? Optional.empty() : Optional.of(Duration.ofMillis(millis)),
+                                Optional.of(Duration.ofMillis(typed.isEmpty() ? 20_000 : millis + 500))),
+                        0),
+                Surface.TERMINAL);
     }
 
     /** All answers, oldest first. */

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Operation;
 import fourfold.facts.Moment;
+import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Sitting;
@@ -60,7 +60,16 @@ class AskedAgainTest {
     }
 
     private static Answer answer(Question question, Purpose purpose, Instant at, boolean right) {
-        return new Answer(new Answer.Place(CHILD, new UUID(2, at.getEpochSecond() / 86_400), 1), new Moment(at, 0), purpose, question, new Answer.Typing(Integer.toString(question.expected() + (right ? 0 : 1)), new Answer.Times(Optional.of(Duration.ofMillis(1_500)), Optional.of(Duration.ofMillis(2_200))), 0), Surface.TERMINAL);
+        return new Answer(
+                new Answer.Place(CHILD, new UUID(2, at.getEpochSecond() / 86_400), 1),
+                new Moment(at, 0),
+                purpose,
+                question,
+                new Answer.Typing(
+                        Integer.toString(question.expected() + (right ? 0 : 1)),
+                        new Answer.Times(Optional.of(Duration.ofMillis(1_500)), Optional.of(Duration.ofMillis(2_200))),
+                        0),
+                Surface.TERMINAL);
     }
 
     /** How many others come between a miss and the next time that trace is asked, in a drill with one miss. */

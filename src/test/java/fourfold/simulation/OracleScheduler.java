@@ -38,7 +38,11 @@ final class OracleScheduler implements Scheduler, Ranking {
         this.child = open;
         this.foresight = foresight;
         this.turns = new Turns(
-                Rules.usual().withMostWaiting(foresight.mostWaiting()).withMostWeak(Trace.COUNT).withMostShaky(Families.COUNT), (here, seed) -> this);
+                Rules.usual()
+                        .withMostWaiting(foresight.mostWaiting())
+                        .withMostWeak(Trace.COUNT)
+                        .withMostShaky(Families.COUNT),
+                (here, seed) -> this);
     }
 
     @Override
