@@ -90,33 +90,6 @@ class OutsideWorldEndToEnd {
         assertTrue(times.stream().allMatch(t -> Integer.parseInt(t) < 300), times.toString());
     }
 
-    /** Counted by strace: what 20 answers take more than none, to the file, its log and their folder. */
-    @Test
-    void anAnswerTakesOneForcedWrite() throws IOException, InterruptedException {
-        run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "");
-        long none = forcedWrites("");
-        StringBuilder typed = new StringBuilder();
-        for (int i = 0; i < 20; i++) {
-            typed.append(i % 10).append('\n');
-        }
-        long some = forcedWrites(typed.toString());
-        int answers = Rows.column(file(), "SELECT position FROM answer_log").size();
-        assertTrue(answers > 10, answers + " answers");
-        System.out.println(answers + " answers: " + (some - none) + " forced writes");
-        // One more each begins the log anew and brings it into the file at the end of a drill.
-        assertTrue(some - none <= answers + 4, (some - none) + " forced writes for " + answers + " answers");
-        assertTrue(some - none >= answers, (some - none) + " forced writes for " + answers + " answers");
-    }
-
-    private long forcedWrites(String typed) throws IOException, InterruptedException {
-        // Without a delay to speak of: the calls are only counted.
-        Told told = tampered("inject=fsync,fdatasync:delay_enter=1", typed);
-        assertEquals(0, told.code(), told.err());
-        return Files.readAllLines(folder.resolve("trace.txt")).stream()
-                .filter(call -> call.contains("sync("))
-                .count();
-    }
-
     /** From some write on, the system says that the person's share of the disk is used up (EDQUOT). */
     @Test
     void aShareOfTheDiskThatIsUsedUpIsSaidAndNothingKeptBeforeIsLost() throws IOException, InterruptedException {

@@ -93,8 +93,8 @@ class EarlierFilesTest {
     /** Copies made while another computer's old file was brought up to date, in the folder for temporary files. */
     private static List<Path> copiesLeft() throws IOException {
         try (Stream<Path> folders = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
-            return folders.filter(f -> String.valueOf(f.getFileName()).startsWith("fourfold-merge"))
-                    .filter(f -> Files.exists(f.resolve("other-before-2.db")))
+            return folders.filter(f -> String.valueOf(f.getFileName()).startsWith("fourfold-copy"))
+                    .filter(f -> Files.exists(f.resolve("copy-before-2.db")))
                     .toList();
         }
     }

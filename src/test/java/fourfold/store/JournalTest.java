@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Child;
@@ -19,6 +20,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -158,6 +160,34 @@ class JournalTest {
         }
         assertEquals(answers(GIVEN), in(file()));
         assertEquals(List.of(), beside(file()), "the next close takes them away");
+    }
+
+    /** Counted by strace (strace.io), whose output is a line a call. */
+    @Test
+    void anAnswerTakesExactlyOneForcedWrite() throws IOException, InterruptedException {
+        assumeTrue(Files.isExecutable(Path.of("/usr/bin/strace")), "strace is not installed: this was not looked at");
+        Store.open(file()).close();
+        Files.copy(file(), folder.resolve("again.db"));
+        assertEquals(40, forcedWrites(file(), 41) - forcedWrites(folder.resolve("again.db"), 1));
+    }
+
+    private long forcedWrites(Path file, int answers) throws IOException, InterruptedException {
+        Path trace = folder.resolve(answers + ".trace");
+        List<String> command = new ArrayList<>(
+                List.of("/usr/bin/strace", "-f", "-qq", "-e", "trace=fsync,fdatasync", "-o", trace.toString()));
+        command.addAll(OwnProcess.of(Victim.class, file.toString(), "1", Integer.toString(answers))
+                .command());
+        Process process = new ProcessBuilder(command).start();
+        List<String> told =
+                process.inputReader(StandardCharsets.US_ASCII).lines().toList();
+        List<String> complaints =
+                process.errorReader(StandardCharsets.US_ASCII).lines().toList();
+        process.waitFor();
+        assumeFalse(complaints.toString().contains("ptrace"), "strace may not watch programs here");
+        assertEquals(answers, told.size(), complaints.toString());
+        try (Stream<String> calls = Files.lines(trace)) {
+            return calls.filter(call -> call.contains("sync(")).count();
+        }
     }
 
     /** As a program before 27 November 2026 kept its file. */
