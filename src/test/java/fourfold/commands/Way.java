@@ -42,7 +42,7 @@ enum Way {
     List<String> found(Path file, Path scratch) {
         switch (this) {
             case START -> {
-                run(file, "grid");
+                run(file, "children");
                 return logged(file);
             }
             case VERIFY -> {
