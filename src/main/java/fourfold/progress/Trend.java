@@ -52,7 +52,8 @@ public record Trend(double slope, double low, double high, double level, int poi
             levels[i] = y[from + i] - slope * x[from + i];
         }
         double spread = Z * Math.sqrt(n * (n - 1.0) * (2.0 * n + 5) / 18);
-        int low = (int) Math.floor((count - spread) / 2);
+        // Counted from 0, and both ends rounded outwards, so that what falls is the mirror of what rises.
+        int low = (int) Math.floor((count - spread) / 2) - 1;
         int high = (int) Math.ceil((count + spread) / 2);
         return Optional.of(
                 new Trend(slope, sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)], Median.of(levels), n));

@@ -83,4 +83,31 @@ class HintTest {
         assertFalse(Hint.to(Question.product(7, 8), Progress.blank(Steering.of(java.util.List.of())))
                 .isPresent());
     }
+
+    /** 6 × 6 is accurate, 6 × 7 is not. */
+    @Test
+    void whatTheChildHasMadeAccurateIsWhatAWayStartsFrom() {
+        History history = new History()
+                .asked(Family.of(6, 6), "0s 0s 0s 1s")
+                .asked(Family.of(6, 7), "0w 0w 1r")
+                .asked(Family.of(8, 8), "0r 0r 0r 0r");
+        Progress progress = history.progress();
+        Hint hint = Hint.to(Question.product(6, 7), progress).orElseThrow();
+        assertEquals(Hint.Way.NEAR_SQUARE, hint.way());
+        assertEquals(Optional.empty(), Hint.to(Question.product(8, 9), progress));
+        assertEquals(Optional.empty(), Hint.to(new Question(Operation.DIVIDE, 42, 6), progress));
+        assertEquals(
+                Hint.Way.INVERSE,
+                Hint.to(new Question(Operation.DIVIDE, 36, 6), progress)
+                        .orElseThrow()
+                        .way());
+    }
+
+    @Test
+    void tenTimesOneHasNoTens() {
+        assertEquals(Optional.empty(), Hint.to(Question.product(10, 1), f -> false));
+        assertEquals(
+                Hint.Way.TENS,
+                Hint.to(Question.product(10, 2), f -> false).orElseThrow().way());
+    }
 }

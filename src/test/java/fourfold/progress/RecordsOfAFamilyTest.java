@@ -12,6 +12,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import fourfold.facts.Surface;
 import fourfold.facts.Trace;
+import fourfold.memory.MotorTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -53,18 +54,26 @@ class RecordsOfAFamilyTest {
         record.accept(answer(PRODUCT, "54", 3000, 1, 0));
         record.accept(answer(PRODUCT, "", 20000, 1, 0));
         record.accept(answer(PRODUCT, "56", 5000, 8, 1));
+        record.accept(answer(PRODUCT, "56", 6000, 8, 2));
+        record.accept(answer(PRODUCT, "54", 3000, 1, 1));
         record.accept(answer(QUOTIENT, "7", 4000, 8, 0));
         record.accept(answer(Question.product(6, 9), "54", 2000, 8, 0));
         TraceRecord product = record.trace(Trace.product(Family.of(7, 8)));
-        assertEquals(5, product.asked());
-        assertEquals(2, product.right());
+        assertEquals(7, product.asked());
+        assertEquals(3, product.right());
         assertEquals(1, product.missing());
-        assertEquals(1, product.mended());
+        assertEquals(2, product.mended());
         assertEquals(2, product.weeks().size());
         assertEquals(2, product.wrong().size());
         assertEquals(
                 WrongAnswer.Kind.OTHER_TABLE, product.wrong().get(0).answer().kind());
         assertEquals(1, record.trace(Trace.quotient(Family.of(7, 8), 7)).asked());
+        // Seconds of thinking: the time to the first digit without the hands' usual share of it.
+        double hands = MotorTime.unknown().firstKey(56, Surface.TERMINAL).toMillis() / 1000.0;
+        assertEquals(2.7 - hands, product.weeks().get(0).seconds(), 1e-9);
+        assertEquals(5.2 - hands, product.weeks().get(1).seconds(), 1e-9);
+        assertEquals(2, record.weeks().size());
+        assertEquals(5.2 - hands, record.weeks().get(1).seconds(), 1e-9);
         assertEquals(QUOTIENT, record.wrong(1).get(0).answer().question());
     }
 
@@ -85,6 +94,14 @@ class RecordsOfAFamilyTest {
         assertTrue(
                 DrillRates.digitsTrend(drills, Operation.MULTIPLY).orElseThrow().slope() > 4);
         assertTrue(DrillRates.digitsTrend(drills, Operation.DIVIDE).isEmpty());
+        // 30, 240/7, 40 and 48 a minute, a week apart: the slopes in the middle are 40/7 and 6.
+        Trend trend = DrillRates.digitsTrend(drills, Operation.MULTIPLY).orElseThrow();
+        assertEquals(41.0 / 7, trend.slope(), 1e-9);
+        assertEquals(30.0, trend.level(), 1);
+        assertTrue(
+                DrillRates.digitsTrend(drills.subList(0, 3), Operation.MULTIPLY).isPresent());
+        assertTrue(
+                DrillRates.digitsTrend(drills.subList(0, 2), Operation.MULTIPLY).isEmpty());
     }
 
     @Test
@@ -104,6 +121,8 @@ class RecordsOfAFamilyTest {
                 weeks.weeks().stream().map(Weeks.Week::done).toList());
         assertEquals(drills.get(0).localDay(), weeks.weeks().get(0).monday());
         assertEquals(4.0 / 3, weeks.usualDays(), 1e-9);
+        assertEquals(weeks, Weeks.of(drills, today - 1, 4));
+        assertEquals(3, Weeks.of(drills, today - 2, 4).weeks().size());
         assertEquals(4, Weeks.of(List.of(), today, 4).usualDays());
     }
 
@@ -113,5 +132,13 @@ class RecordsOfAFamilyTest {
         assertEquals(10, tables.size());
         assertEquals(55, tables.stream().mapToInt(TableCount::families).sum());
         assertEquals(0, tables.stream().mapToInt(TableCount::met).sum());
+        History history = new History()
+                .asked(Family.of(2, 7), "0r 0r 0r 1r 1r")
+                .asked(Family.of(2, 3), "0s 0s 0s 1s")
+                .asked(Family.of(2, 2), "0w")
+                .asked(Family.of(3, 3), "0v");
+        List<TableCount> met = TableCount.of(history.progress());
+        assertEquals(new TableCount(2, 10, 3, 2, 1), met.get(0));
+        assertTrue(met.contains(new TableCount(3, 6, 1, 0, 0)));
     }
 }

@@ -25,7 +25,7 @@ class StandingTest {
     private static final Duration LIMIT = Duration.ofSeconds(3);
     private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
 
-    /** Each answer is a day and a letter: r right and quick, s right and slow, w wrong, v typed in view. */
+    /** Each answer is a day and a letter: r right and quick, l just at the limit, s slow, w wrong, v typed in view. */
     private static Standing after(String history) {
         Standing standing = Standing.UNMET;
         int position = 1;
@@ -44,7 +44,7 @@ class StandingTest {
                 Question.product(7, 8),
                 new Answer.Typing(kind == 'w' ? "54" : "56", Answer.Times.NONE, 0),
                 Surface.TERMINAL);
-        return standing.after(answer, Optional.of(Duration.ofSeconds(kind == 's' ? 5 : 2)), LIMIT);
+        return standing.after(answer, Optional.of(Duration.ofSeconds(kind == 's' ? 5 : kind == 'l' ? 3 : 2)), LIMIT);
     }
 
     @ParameterizedTest
@@ -78,7 +78,16 @@ class StandingTest {
                 "0r 0r 0r 1r 1r 2r 9r 9w         | FLUENT",
                 "0r 0r 0r 1r 1r 2r 9r 9w 9w      | ACCURATE",
                 // Right after a week, but slow.
-                "0r 0r 0r 1r 1r 2r 9s            | FLUENT"
+                "0r 0r 0r 1r 1r 2r 9s            | FLUENT",
+                // The limit itself is quick.
+                "0l 0l 0l 1l 1l                  | FLUENT",
+                "0r 0r 0r 1r 1r 2r 9l            | LASTING",
+                // After a lapse a quick answer lowers nothing, a slow one can cost fluency.
+                "0r 0r 0r 1r 1r 2r 9r 9w 9l      | FLUENT",
+                "0r 0r 0r 1r 1r 2r 9r 9w 9s      | ACCURATE",
+                "0r 0r 0r 1r 1r 2s 2s 2s         | ACCURATE",
+                // The last five are all of one day, and still a right answer makes nothing less than accurate.
+                "0s 0s 0s 1s 1s 1s 1s 1s         | ACCURATE"
             })
     void levelsFollowTheRules(String history, Mastery level) {
         assertEquals(level, after(history == null ? "" : history).level());
@@ -160,8 +169,52 @@ class StandingTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({"0r 0s 0w, 2", "0s, 5", "0s 0l 0r, 3", "0s 0l 0r 0s, 3", "0w, 0", "'', 0"})
+    void theMedianIsATimeThatWasReallyTaken(String history, int seconds) {
+        Optional<Duration> median = after(history).medianThinking();
+        assertEquals(seconds == 0 ? Optional.empty() : Optional.of(Duration.ofSeconds(seconds)), median);
+    }
+
+    /** The last day's answers were all right and the first of them quick, and so many days lie between. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "''              | 0",
+                "0r              | 0",
+                "3r 3r           | 0",
+                "0r 3r           | 3",
+                "0r 3l           | 3",
+                "0w 3r           | 3",
+                "0r 2r 7r 7r     | 5",
+                "0r 3r 3s        | 3",
+                "0r 3s           | 0",
+                "0r 3s 3r        | 0",
+                "0r 3w           | 0",
+                "0r 3w 3r        | 0",
+                "0r 3r 3w        | 0",
+                // The day before is no longer among the last ten.
+                "0r 3r 3r 3r 3r 3r 3r 3r 3r 3r 3r | 0",
+                "0r 3r 3r 3r 3r 3r 3r 3r 3r 3r    | 3"
+            })
+    void aGapIsBridgedByADayThatBeginsQuicklyAndIsAllRight(String history, long days) {
+        assertEquals(days, after(history).bridged(LIMIT));
+    }
+
     @Test
-    void theMedianIsATimeThatWasReallyTaken() {
-        assertEquals(Optional.of(Duration.ofSeconds(2)), after("0r 0s 0w").medianThinking());
+    void whenItWasLastAskedIsWhenItLastCameFromMemory() {
+        Standing unmet = after("0v");
+        assertEquals(Optional.empty(), unmet.lastAsked());
+        assertEquals(Optional.empty(), unmet.lastDay());
+        assertEquals(7, unmet.lastDayOr(7));
+        assertEquals(0, unmet.recent());
+        Standing met = after("0r 2w 3v");
+        long day = START.getEpochSecond() / 86_400 + 2;
+        assertEquals(Optional.of(START.plus(Duration.ofDays(2)).plusSeconds(2)), met.lastAsked());
+        assertEquals(Optional.of(day), met.lastDay());
+        assertEquals(day, met.lastDayOr(7));
+        assertEquals(2, met.recent());
+        assertTrue(!met.lastRight() && after("0w 0r").lastRight());
     }
 }

@@ -104,4 +104,76 @@ class StatisticsTest {
         }
         assertTrue(held >= 368 && held <= 394, held + " of 400");
     }
+
+    /** Worked by hand: the slopes are −1, 1/2, 1, 4/3, 2, 3; the rests at 7/6 are −1/3, 1, 3/2, 11/6. */
+    @Test
+    void theTrendThroughFourPointsIsTheOneWorkedByHand() {
+        Trend trend = Trend.through(new double[] {0, 1, 2, 3}, new double[] {1, 3, 2, 5})
+                .orElseThrow();
+        assertEquals(7.0 / 6, trend.slope(), 1e-12);
+        assertEquals(1.25, trend.level(), 1e-12);
+        assertEquals(-1, trend.low(), 1e-12);
+        assertEquals(3, trend.high(), 1e-12);
+        assertEquals(4, trend.points());
+        assertTrue(!trend.isRising() && !trend.isFalling());
+    }
+
+    /**
+     * Ten points make 45 slopes, and a score with the variance 10 · 9 · 25 / 18 = 125: the ends are those of rank
+     * (45 − 21.9) / 2 and (45 + 21.9) / 2 + 1 (Sen 1968; Gilbert 1987, Statistical Methods for Environmental Pollution
+     * Monitoring, 217–219, from memory), rounded outwards to the 11th and the 35th.
+     */
+    @Test
+    void theEndsOfTheIntervalAreSlopesOfTheRanksThatSenSays() {
+        double[] x = IntStream.range(0, 10).asDoubleStream().toArray();
+        double[] y = {3, 1, 4, 1.5, 9, 2, 6, 5, 3.5, 8};
+        double[] slopes = IntStream.range(0, 10)
+                .boxed()
+                .flatMap(i -> IntStream.range(i + 1, 10).mapToObj(j -> (y[j] - y[i]) / (j - i)))
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        Trend trend = Trend.through(x, y).orElseThrow();
+        assertEquals(slopes[22], trend.slope(), 1e-12);
+        assertEquals(slopes[10], trend.low(), 1e-12);
+        assertEquals(slopes[34], trend.high(), 1e-12);
+    }
+
+    @Test
+    void whatFallsIsTheMirrorOfWhatRises() {
+        Random dice = new Random(3);
+        for (int n = 2; n < 40; n++) {
+            double[] x = IntStream.range(0, n).asDoubleStream().toArray();
+            double[] y = Arrays.stream(x).map(v -> v + 4 * dice.nextGaussian()).toArray();
+            Trend up = Trend.through(x, y).orElseThrow();
+            Trend down =
+                    Trend.through(x, Arrays.stream(y).map(v -> -v).toArray()).orElseThrow();
+            assertEquals(up.slope(), -down.slope(), 1e-12);
+            assertEquals(up.low(), -down.high(), 1e-12);
+            assertEquals(up.high(), -down.low(), 1e-12);
+            assertEquals(up.level(), -down.level(), 1e-12);
+            assertEquals(up.isRising(), down.isFalling());
+        }
+    }
+
+    @Test
+    void aLineWithoutNoiseRisesOrFallsWithoutDoubtAndALevelOneDoesNeither() {
+        double[] x = IntStream.range(0, 12).asDoubleStream().toArray();
+        Trend rising =
+                Trend.through(x, Arrays.stream(x).map(v -> 2 * v + 1).toArray()).orElseThrow();
+        assertTrue(rising.isRising() && !rising.isFalling());
+        Trend level = Trend.through(x, new double[12]).orElseThrow();
+        assertTrue(!level.isRising() && !level.isFalling());
+    }
+
+    @Test
+    void pointsOfOneMomentMakeNoTrendAndOnlyTheNewestFourHundredCount() {
+        assertTrue(Trend.through(new double[] {3}, new double[] {1}).isEmpty());
+        assertTrue(Trend.through(new double[] {3, 3}, new double[] {1, 2}).isEmpty());
+        double[] x = IntStream.range(0, 450).asDoubleStream().toArray();
+        double[] y = Arrays.stream(x).map(v -> v < 50 ? 1000 : v).toArray();
+        Trend trend = Trend.through(x, y).orElseThrow();
+        assertEquals(400, trend.points());
+        assertEquals(new Trend(1, 1, 1, 0, 400), trend);
+    }
 }

@@ -20,6 +20,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Guards against an act that is lost, doubled or cannot be taken back. */
 class SteeringTest {
@@ -103,5 +105,58 @@ class SteeringTest {
         assertEquals(Mastery.NEW, Progress.of(acts, player.log()).level(met));
         then(new Deed.Undo(reset));
         assertEquals(Mastery.ACQUIRING, Progress.of(acts, player.log()).level(met));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', 8, 3, 20, 2, 4, false, true, false, false",
+        "minutes=5, 5, 3, 20, 2, 4, false, true, false, false",
+        "quick=2, 8, 2, 20, 2, 4, false, true, false, false",
+        "calm=60, 8, 3, 60, 2, 4, false, true, false, false",
+        "new=0, 8, 3, 20, 0, 4, false, true, false, false",
+        "days=7, 8, 3, 20, 2, 7, false, true, false, false",
+        "timing=minute, 8, 3, 20, 2, 4, true, true, false, false",
+        "pictures=no, 8, 3, 20, 2, 4, false, false, false, false",
+        "divisions=later, 8, 3, 20, 2, 4, false, true, true, false",
+        "missing=yes, 8, 3, 20, 2, 4, false, true, false, true"
+    })
+    void oneChoiceChangesOneSettingAndTheRestIsAsUsual(
+            String choice,
+            int minutes,
+            int quick,
+            int calm,
+            int newInDrill,
+            int days,
+            boolean timings,
+            boolean pictures,
+            boolean divisionsLater,
+            boolean missingFactors) {
+        if (!choice.isEmpty()) {
+            String[] chosen = choice.split("=");
+            then(new Deed.Choose(chosen[0], chosen[1]));
+        }
+        Settings settings = Steering.of(acts).settings();
+        assertEquals(minutes, settings.minutes());
+        assertEquals(Duration.ofSeconds(quick), settings.quick());
+        assertEquals(Duration.ofSeconds(calm), settings.calm());
+        assertEquals(newInDrill, settings.newInDrill());
+        assertEquals(days, settings.days());
+        assertEquals(timings, settings.timings());
+        assertEquals(pictures, settings.pictures());
+        assertEquals(divisionsLater, settings.divisionsLater());
+        assertEquals(missingFactors, settings.missingFactors());
+    }
+
+    @Test
+    void whatIsHeldIsNotIntroducedAndWhatTwoClosedTablesWouldBringIsNotEither() {
+        then(new Deed.Hold(SIX_SEVEN));
+        assertFalse(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
+        assertEquals(54, Steering.of(acts).introductionOrder().size());
+        then(new Deed.Release(SIX_SEVEN));
+        then(new Deed.CloseTable(6));
+        assertTrue(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
+        then(new Deed.CloseTable(7));
+        assertFalse(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
+        assertEquals(52, Steering.of(acts).introductionOrder().size());
     }
 }

@@ -32,6 +32,13 @@ class WrongAnswerTest {
         "56 / 7, 49, OTHER_OPERATION,",
         "56 / 7, 0, OTHER,",
         "56 / 7, 88, OTHER,",
+        "56 / 7, 10, SAME_TABLE, 70 ÷ 7 = 10",
+        "56 / 7, 11, OTHER,",
+        // Both numbers divide it; the nearer way is told, else the one with the same left number.
+        "2 x 4, 12, NEIGHBOUR, 3 × 4 = 12",
+        "2 x 4, 4, NEIGHBOUR, 1 × 4 = 4",
+        "2 x 4, 16, SAME_TABLE, 2 × 8 = 16",
+        "2 x 5, 1, DIGITS_SWAPPED, 1 × 1 = 1",
         "100 / 10, 1, SAME_TABLE, 10 ÷ 10 = 1"
     })
     void itsKindIsTheNearestThatFits(String asked, int typed, WrongAnswer.Kind kind, String fact) {

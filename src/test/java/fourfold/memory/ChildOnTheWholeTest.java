@@ -1,0 +1,228 @@
+package fourfold.memory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Answer;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Purpose;
+import fourfold.facts.Question;
+import fourfold.facts.Surface;
+import fourfold.facts.Trace;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Guards against a wrong picture of the child as a whole: second tries, what is known already, hands, what is due. */
+class ChildOnTheWholeTest {
+    private static final Parameters USUAL = Parameters.usual();
+    private static final MotorTime HANDS = MotorTime.unknown();
+    private static final Question ASKED = Question.product(7, 8);
+
+    private static Memory with(Memory memory, Question question, Purpose purpose, Instant at, boolean right, double s) {
+        String typed = Integer.toString(question.expected() + (right ? 0 : 1));
+        return memory.after(Given.answer(question, at, typed, s, purpose), HANDS);
+    }
+
+    /** Each outcome moves the share by a twentieth of the way, from 0.8; only within the hour and after an error. */
+    @ParameterizedTest
+    @CsvSource({
+        "false, AGAIN, true, 60, 0.81",
+        "false, AGAIN, false, 60, 0.76",
+        "false, AGAIN, false, 3599, 0.76",
+        "false, AGAIN, false, 3600, 0.8",
+        "true, AGAIN, false, 60, 0.8",
+        "false, PRACTISE, false, 60, 0.8"
+    })
+    void onlyASecondTryAfterAnErrorTellsHowSecondTriesGo(
+            boolean first, Purpose purpose, boolean second, int gap, double share) {
+        Memory memory = with(Memory.blank(USUAL), ASKED, Purpose.PRACTISE, Given.START, first, 1);
+        assertEquals(0.8, memory.chanceRightAgain(), 1e-12);
+        memory = with(memory, ASKED, purpose, Given.START.plusSeconds(gap), second, 1);
+        assertEquals(share, memory.chanceRightAgain(), 1e-12);
+    }
+
+    /** From one half three tenths of the way at each probe; slow is not known. */
+    @ParameterizedTest
+    @CsvSource({"PROBE, true, 1, 0.65", "PROBE, true, 5, 0.35", "PROBE, false, 1, 0.35", "PRACTISE, true, 1, 0.5"})
+    void onlyAProbeTellsWhatIsKnownAlready(Purpose purpose, boolean right, double seconds, double known) {
+        Memory memory = with(Memory.blank(USUAL), ASKED, purpose, Given.START, right, seconds);
+        assertEquals(known, memory.chanceKnown(), 1e-12);
+    }
+
+    @Test
+    void whatWasNotKnownOfLateIsTakenForKnownAgainBitByBitWithEachFamilyMetElsewhere() {
+        Memory memory = with(Memory.blank(USUAL), ASKED, Purpose.PROBE, Given.START, false, 1);
+        memory = memory.after(Given.shown(Question.product(3, 4), Given.START.plusSeconds(60)), HANDS);
+        assertEquals(0.35 + 0.02 * 0.15, memory.chanceKnown(), 1e-12);
+        // Shown once more it is not met for the first time.
+        memory = memory.after(Given.shown(Question.product(3, 4), Given.START.plusSeconds(120)), HANDS);
+        assertEquals(0.35 + 0.02 * 0.15, memory.chanceKnown(), 1e-12);
+    }
+
+    /** Four probes' worth of trust in one half: (2 + 1) / 5 after one that was known, (2 + 0) / 5 after one that was not. */
+    @ParameterizedTest
+    @CsvSource({"true, 0.6", "false, 0.4"})
+    void whatWasNeverMetIsKnownAsOftenAsProbesWere(boolean right, double share) {
+        Memory memory = with(Memory.blank(USUAL), ASKED, Purpose.PROBE, Given.START, right, 1);
+        Instant later = Given.START.plusSeconds(60);
+        assertEquals(
+                share,
+                memory.forecast(Trace.product(Family.of(3, 4)), later).chanceRightWithin(Duration.ofSeconds(3)),
+                1e-12);
+        assertEquals(0.5, Memory.blank(USUAL).chanceQuick(0, Given.START.toEpochMilli()), 1e-12);
+    }
+
+    /** Slow hands leave less of the three seconds to think in, and half of them at least. */
+    @ParameterizedTest
+    @CsvSource({"600, 2.4", "1000, 2.0", "1400, 1.6", "2500, 1.5"})
+    void theHandsHaveTheirTimeAndHalfTheLimitIsLeftForThinking(long firstKey, double seconds) {
+        MotorTime hands = HANDS;
+        for (int i = 0; i < 6; i++) {
+            hands = hands.after(Given.copy(42, Given.START.plusSeconds(i), firstKey, firstKey + 400));
+        }
+        Memory memory = Memory.blank(USUAL).after(Given.right(ASKED, Given.START.plusSeconds(60), 0.5), hands);
+        Instant later = Given.START.plus(Duration.ofDays(3));
+        assertEquals(
+                memory.forecast(ASKED.trace(), later).chanceRightWithin(seconds),
+                memory.chanceQuick(ASKED.traceIndex(), later.toEpochMilli()),
+                1e-9);
+    }
+
+    @Test
+    void whatWasWrittenOnPaperSaysNothingOfTheHands() {
+        MotorTime slow = HANDS;
+        for (int i = 0; i < 6; i++) {
+            slow = slow.after(Given.copy(42, Given.START.plusSeconds(i), 1_400, 2_000));
+        }
+        Memory typed = Memory.blank(USUAL).after(Given.right(ASKED, Given.START.plusSeconds(60), 0.5), HANDS);
+        Answer here = Given.right(ASKED, Given.START.plusSeconds(120), 0.5);
+        Answer paper = new Answer(
+                here.child(),
+                here.drill(),
+                2,
+                here.askedAt(),
+                0,
+                Purpose.PAPER,
+                ASKED,
+                "56",
+                java.util.Optional.empty(),
+                java.util.Optional.empty(),
+                0,
+                Surface.TERMINAL);
+        Instant later = Given.START.plus(Duration.ofDays(3));
+        Memory after = typed.after(paper, slow);
+        double enough = 3 - HANDS.firstKey(56, Surface.TERMINAL).toMillis() / 1000.0;
+        assertEquals(
+                after.forecast(ASKED.trace(), later).chanceRightWithin(enough),
+                after.chanceQuick(ASKED.traceIndex(), later.toEpochMilli()),
+                1e-9);
+    }
+
+    private static Memory random(long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        Memory.Fold fold = Memory.blank(USUAL).fold();
+        Instant at = Given.START;
+        for (int i = 0; i < 150; i++) {
+            at = at.plusSeconds(i % 20 == 19 ? 90_000 : dice.nextInt(3, 12));
+            Question question = Families.questions().get(dice.nextInt(200));
+            double thinking = 0.4 + dice.nextDouble() * 4;
+            fold.take(
+                    dice.nextInt(4) == 0 ? Given.wrong(question, at, thinking) : Given.right(question, at, thinking),
+                    HANDS);
+        }
+        return fold.memory();
+    }
+
+    @Property(tries = 20)
+    void oneByOneOrAllAtOnceTheForecastsAreTheSame(@ForAll long seed) {
+        Memory memory = random(seed);
+        long later = Given.START.plus(Duration.ofDays(12)).toEpochMilli();
+        double[] all = memory.activations(later);
+        Memory.Fold fold = memory.fold();
+        for (Trace trace : Families.traces()) {
+            int i = trace.index();
+            Forecast forecast = memory.forecast(trace, Instant.ofEpochMilli(later));
+            assertEquals(forecast.activation(), all[i], 1e-12);
+            assertEquals(forecast.activation(), memory.activation(i, later), 0);
+            assertEquals(memory.chanceQuick(i, later), fold.chance(i, later), 0);
+            assertEquals(
+                    memory.forecastAfterPractice(i, later, later + 1_000_000).activation(),
+                    memory.activationAfterPractice(i, later, later + 1_000_000),
+                    0);
+        }
+    }
+
+    /** The moment at which a trace has faded to that activation, found by halving; to the second. */
+    private static long fadedTo(double activation, Memory memory, int trace, long from) {
+        long early = from;
+        long late = from + Duration.ofDays(5000).toMillis();
+        while (late - early > 1000) {
+            long middle = (early + late) / 2;
+            if (memory.activation(trace, middle) > activation) {
+                early = middle;
+            } else {
+                late = middle;
+            }
+        }
+        return late;
+    }
+
+    @Property(tries = 40)
+    void theActivationForAChanceHasThatChance(
+            @ForAll long seed, @ForAll @DoubleRange(min = 0.4, max = 0.95) double chance) {
+        Memory memory = random(seed);
+        double activation = memory.activationFor(chance);
+        assertTrue(activation > -8 && activation < 4);
+        long from = Given.START.plus(Duration.ofDays(8)).toEpochMilli();
+        for (int i = 0; i < Trace.COUNT; i++) {
+            boolean practised = memory.presentations(Families.traces().get(i)) >= Pace.FRESH;
+            long at = fadedTo(activation, memory, i, from);
+            if (practised && Math.abs(memory.activation(i, at) - activation) < 0.001) {
+                assertEquals(chance, memory.chanceQuick(i, at), 0.005);
+            }
+        }
+    }
+
+    @Test
+    void whatWasLastAskedWhenIsTold() {
+        Memory memory = Memory.blank(USUAL).after(Given.right(ASKED, Given.START, 1), HANDS);
+        assertEquals(Given.START.toEpochMilli(), memory.lastAsked(ASKED.traceIndex()));
+        assertEquals(0, memory.lastAsked(0));
+    }
+
+    @Test
+    void aFamilyBegunAgainNoLongerSpeaksForItsKin() {
+        Memory.Fold fold = Memory.blank(USUAL).fold();
+        for (int i = 0; i < 5; i++) {
+            fold.take(Given.wrong(ASKED, Given.START.plus(Duration.ofHours(i)), 4), HANDS);
+        }
+        Instant later = Given.START.plus(Duration.ofDays(1));
+        Question kin = Question.product(6, 8);
+        Trace trace = kin.trace();
+        double forgetful = fold.memory().after(Given.shown(kin, later), HANDS).rate(trace);
+        double usual = Memory.blank(USUAL).after(Given.shown(kin, later), HANDS).rate(trace);
+        assertTrue(forgetful > usual + 0.001);
+        assertEquals(
+                usual,
+                fold.memory()
+                        .without(Family.of(7, 8))
+                        .after(Given.shown(kin, later), HANDS)
+                        .rate(trace),
+                1e-12);
+        assertEquals(
+                usual,
+                fold.without(Family.of(7, 8))
+                        .memory()
+                        .after(Given.shown(kin, later), HANDS)
+                        .rate(trace),
+                1e-12);
+    }
+}
