@@ -220,8 +220,8 @@ final class Household implements Records {
         return told(() -> folded(child, new Progress.Fold(Steering.of(store.acts(child.id())))));
     }
 
-    @Override
-    public Progress levels(Child child) {
+    /** How far the child has come, several times as fast as {@link #progress}; it can't choose or foresee. */
+    Progress levels(Child child) {
         return told(() -> folded(child, Progress.Fold.ofLevels(Steering.of(store.acts(child.id())))));
     }
 

@@ -3,7 +3,6 @@ package fourfold.memory;
 import fourfold.facts.Answer;
 import fourfold.facts.Family;
 import fourfold.facts.Trace;
-import java.time.Duration;
 import java.time.Instant;
 
 /**
@@ -145,11 +144,6 @@ public final class Memory {
     /** How often a trace has been presented, answers with the right one in view counted too. */
     public int presentations(Trace trace) {
         return ledger.trace(trace.index()).presentations();
-    }
-
-    /** The child's usual median time of thinking at activation nought. */
-    public Duration pace() {
-        return Duration.ofNanos(Math.round(Math.exp(ledger.pace.level()) * 1e9));
     }
 
     /** The constants in force. */

@@ -2,7 +2,6 @@ package fourfold.progress;
 
 import fourfold.facts.Answer;
 import fourfold.facts.Purpose;
-import fourfold.facts.Question;
 import fourfold.facts.Sitting;
 import java.time.Duration;
 import java.time.Instant;
@@ -135,16 +134,6 @@ public final class DrillSoFar {
     /** Whether the answer at that place was typed with the right one in view. */
     public boolean wasInViewAt(int place) {
         return codes[place] != NO_QUESTION && (codes[place] & IN_VIEW) != 0;
-    }
-
-    /** The last question asked from memory. */
-    public Optional<Question> lastQuestion() {
-        for (Answer answer : newestFirst()) {
-            if (answer.purpose().isFromMemory()) {
-                return answer.question();
-            }
-        }
-        return Optional.empty();
     }
 
     private static final class Backwards implements java.util.Iterator<Answer> {

@@ -5,7 +5,6 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Trace;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -87,11 +86,6 @@ public record Grid(List<Cell> cells) {
     /** How many families have exactly this level. */
     public long count(Mastery level) {
         return cells.stream().filter(c -> c.level() == level).count();
-    }
-
-    /** All five levels with how many families have each, weakest first. */
-    public List<Long> counts() {
-        return Arrays.stream(Mastery.values()).map(this::count).toList();
     }
 
     /**

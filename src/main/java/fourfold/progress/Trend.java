@@ -58,14 +58,4 @@ public record Trend(double slope, double low, double high, double level, int poi
         return Optional.of(
                 new Trend(slope, sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)], Median.of(levels), n));
     }
-
-    /** Whether the interval leaves no doubt that it grows. */
-    public boolean isRising() {
-        return low > 0;
-    }
-
-    /** Whether the interval leaves no doubt that it falls. */
-    public boolean isFalling() {
-        return high < 0;
-    }
 }

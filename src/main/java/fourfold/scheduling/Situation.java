@@ -224,12 +224,7 @@ public final class Situation {
         return least;
     }
 
-    /** Whether the rails allow a fact of this trace now; see {@link GuardRails}. */
-    boolean allows(Trace trace) {
-        return allows(trace.index());
-    }
-
-    /** The same for the trace with that index. */
+    /** Whether the rails allow a fact of the trace with that index now; see {@link GuardRails}. */
     boolean allows(int trace) {
         return !rests[trace] && allowsFamily(FAMILY_OF[trace]);
     }

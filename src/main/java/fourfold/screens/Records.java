@@ -135,11 +135,6 @@ public interface Records {
     /** Where a child stands. */
     Progress progress(Child child);
 
-    /** Where the child stands for those who only look: without the memory that choosing questions needs, and sooner. */
-    default Progress levels(Child child) {
-        return progress(child);
-    }
-
     /** Hands over each of the child's answers, oldest first. */
     void read(Child child, Consumer<Answer> each);
 

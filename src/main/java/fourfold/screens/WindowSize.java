@@ -29,11 +29,6 @@ public record WindowSize(int columns, int rows, int points) {
         return new WindowSize(columns, rows, other);
     }
 
-    /** Columns and rows as they are remembered: {@code 80x24}. */
-    public String written() {
-        return columns + "x" + rows;
-    }
-
     /** The usual window in the size that was remembered; empty if it is no size a window can have. */
     public static Optional<WindowSize> remembered(String written) {
         Matcher matcher = WRITTEN.matcher(written);

@@ -9,8 +9,6 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.correlation.KendallsCorrelation;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
-import org.apache.commons.math3.stat.interval.ConfidenceInterval;
-import org.apache.commons.math3.stat.interval.WilsonScoreInterval;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,14 +48,6 @@ class StatisticsTest {
             assertEquals(library.evaluate(numbers, 50), spread.median(), 1e-12);
             assertEquals(library.evaluate(numbers, 75), spread.high(), 1e-12);
         }
-    }
-
-    @ParameterizedTest
-    @CsvSource({"3, 3", "5, 5", "8, 10", "9, 10", "10, 10", "19, 20", "0, 5", "1, 200", "137, 200"})
-    void theIntervalOfAShareIsThatOfTheLibrary(int right, int asked) {
-        ConfidenceInterval library = new WilsonScoreInterval().createInterval(asked, right, 0.95);
-        assertEquals(library.getLowerBound(), new Share(right, asked).low(), 1e-6);
-        assertEquals(library.getUpperBound(), new Share(right, asked).high(), 1e-6);
     }
 
     @Test
