@@ -11,9 +11,6 @@ import fourfold.scheduling.Situation;
 final class FiveBoxes implements Ranking {
     private static final long LONGEST = 16;
 
-    /** Days of the second box: what is no further is weak. */
-    private static final long LOW_BOX = 2;
-
     private final Situation here;
 
     FiveBoxes(Situation here) {
@@ -27,11 +24,6 @@ final class FiveBoxes implements Ranking {
                 && standing.lastDay()
                         .map(last -> here.today() - last >= days(trace))
                         .orElse(true);
-    }
-
-    @Override
-    public boolean isWeak(int trace) {
-        return days(trace) <= LOW_BOX;
     }
 
     @Override

@@ -149,12 +149,12 @@ class SimulatedDrillsTest {
         assertAll(
                 () -> assertEquals(6, results.size()),
                 () -> stands(0, 2, table, "none", Measure.WEEK_24),
-                () -> stands(15.5, 4, table, "boxes", Measure.WEEK_12),
+                () -> stands(18.5, 4, table, "boxes", Measure.WEEK_12),
                 () -> stands(29, 4, table, "ours", Measure.WEEK_12),
-                () -> stands(31.5, 4, table, "boxes", Measure.WEEK_24),
+                () -> stands(38, 4, table, "boxes", Measure.WEEK_24),
                 () -> stands(41.5, 4, table, "ours", Measure.WEEK_24),
                 () -> stands(0.142, 0.03, table, "none", Measure.KEPT_60),
-                () -> stands(0.838, 0.03, table, "boxes", Measure.KEPT_60),
+                () -> stands(0.846, 0.03, table, "boxes", Measure.KEPT_60),
                 () -> stands(0.850, 0.03, table, "ours", Measure.KEPT_60),
                 () -> stands(0.944, 0.01, table, "boxes", Measure.SUCCESS),
                 () -> stands(0.945, 0.01, table, "ours", Measure.SUCCESS));
