@@ -51,6 +51,7 @@ class StartBenchmark {
         Map<String, Times> times = new LinkedHashMap<>();
         kinds.keySet().forEach(kind -> times.put(kind, new Times()));
         Report report = new Report("start", "Start: process start to the first painted frame, or to the end");
+        report.line(Packaged.goFirst());
         for (int round = -2; round < ROUNDS; round++) {
             for (Map.Entry<String, Start> kind : kinds.entrySet()) {
                 long nanos = kind.getValue().nanos();
