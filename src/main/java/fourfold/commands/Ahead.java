@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.screens.Stage;
 import fourfold.store.Store;
+import java.text.DateFormatSymbols;
 import java.util.List;
 import java.util.Set;
 
@@ -19,6 +20,8 @@ final class Ahead {
         if (words.stream().anyMatch(WITHOUT_STORE::contains)) {
             return;
         }
+        // The driver asks for them whenever a file is opened.
+        beside("ahead: dates", DateFormatSymbols::getInstance);
         beside("ahead: store", Store::loadDriver);
         boolean drawn = !words.contains("--plain") && (words.contains("drill") || CommandList.namesNone(words));
         if (drawn) {

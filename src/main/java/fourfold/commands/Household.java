@@ -107,9 +107,9 @@ final class Household implements Records {
     @Override
     public List<Known> allChildren() {
         return told(() -> {
-            List<Child> here = store.children();
+            List<UUID> here = store.children().stream().map(Child::id).toList();
             return store.allChildren().stream()
-                    .map(c -> new Known(c, !here.contains(c)))
+                    .map(c -> new Known(c, !here.contains(c.id())))
                     .toList();
         });
     }

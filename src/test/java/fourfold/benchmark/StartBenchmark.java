@@ -36,6 +36,7 @@ class StartBenchmark {
         Map<String, Start> kinds = new LinkedHashMap<>();
         kinds.put("bare frame", () -> frame(Packaged.bare(BareFrame.class), store, "The frame is there."));
         kinds.put("first page", () -> frame(Packaged.opened(), store, "Who wants to practise?"));
+        kinds.put("in a b/Übung ×, first page", inAnotherFolder(store));
         kinds.put("drill", () -> frame(Packaged.opened("drill"), store, "█"));
         kinds.put("bare line", () -> Packaged.run(Packaged.bare(BareLine.class), Map.of("CLASSPATH", classPath())));
         kinds.put("grid", () -> Packaged.run(Packaged.opened("grid"), store));
@@ -50,6 +51,7 @@ class StartBenchmark {
         Map<String, Times> times = new LinkedHashMap<>();
         kinds.keySet().forEach(kind -> times.put(kind, new Times()));
         Report report = new Report("start", "Start: process start to the first painted frame, or to the end");
+        report.line(Packaged.goFirst());
         for (int round = -2; round < ROUNDS; round++) {
             for (Map.Entry<String, Start> kind : kinds.entrySet()) {
                 long nanos = kind.getValue().nanos();
@@ -66,6 +68,15 @@ class StartBenchmark {
         report.row("", "least", "median", "most", "median : bare frame");
         times.forEach((kind, t) -> report.row(kind, t.quantile(0), t.median(), t.most(), t.median() / frame));
         report.write();
+    }
+
+    /** The same from a copy in a folder whose name has more in it than plain letters. */
+    private Start inAnotherFolder(Map<String, String> store) throws Exception {
+        String project = "'" + folder.resolve("a b").resolve("Übung ×") + "'";
+        String copy = "mkdir -p " + project + "/target && cp -rp target/fourfold.* target/lib " + project + "/target";
+        Packaged.run(List.of("sh", "-c", copy), Map.of());
+        String opened = "cd " + project + " && exec " + String.join(" ", Packaged.opened());
+        return () -> frame(List.of("sh", "-c", opened), store, "Who wants to practise?");
     }
 
     private static String classPath() {

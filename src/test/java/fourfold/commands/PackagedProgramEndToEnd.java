@@ -101,7 +101,7 @@ class PackagedProgramEndToEnd {
 
     @Test
     void readmesStartTakesTheProgramsClassesFromTheArchiveThatTheBuildMade() throws IOException, InterruptedException {
-        String printed = started(Path.of(""), "-Xlog:class+load", "@target/fourfold.start", "--version");
+        String printed = started(Path.of("."), "-Xlog:class+load", "@target/fourfold.start", "--version");
         List<String> own = printed.lines()
                 .filter(line -> line.contains("fourfold.") && line.contains("source:"))
                 .toList();
