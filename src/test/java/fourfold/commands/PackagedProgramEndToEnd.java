@@ -90,7 +90,7 @@ class PackagedProgramEndToEnd {
         List<String> command = new ArrayList<>(List.of(System.getProperty("java.home") + "/bin/java"));
         command.addAll(List.of(arguments));
         Process process = new ProcessBuilder(command)
-                .directory(project.toFile())
+                .directory(project.toAbsolutePath().toFile())
                 .redirectErrorStream(true)
                 .start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -35,17 +35,16 @@ class AnswerTest {
             long whole,
             int erasures) {
         return new Answer(
-                new UUID(1, 1),
-                new UUID(2, 2),
-                position,
-                EVENING,
-                zone,
+                new Answer.Place(new UUID(1, 1), new UUID(2, 2), position),
+                new Moment(EVENING, zone),
                 purpose,
                 prompt,
-                typed,
-                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(first)),
-                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(whole)),
-                erasures,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(
+                                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(first)),
+                                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(whole))),
+                        erasures),
                 Surface.TERMINAL);
     }
 
@@ -104,17 +103,14 @@ class AnswerTest {
             assertThrows(
                     IllegalArgumentException.class,
                     () -> new Answer(
-                            paper.child(),
-                            paper.drill(),
-                            1,
-                            EVENING,
-                            0,
+                            new Answer.Place(paper.child(), paper.drill(), 1),
+                            new Moment(EVENING, 0),
                             Purpose.PAPER,
                             ASKED,
-                            "56",
-                            first ? time : Optional.empty(),
-                            first ? Optional.empty() : time,
-                            0,
+                            new Answer.Typing(
+                                    "56",
+                                    new Answer.Times(first ? time : Optional.empty(), first ? Optional.empty() : time),
+                                    0),
                             Surface.TERMINAL));
         }
     }
@@ -228,9 +224,9 @@ class AnswerTest {
     void aNameHasOneToFortyCharactersOfAnyScriptAndNoBlanksAtItsEnds() {
         assertEquals("Åsa", new Child(new UUID(1, 1), "  Åsa ", EVENING).name());
         String longest = "\uD83D\uDE00".repeat(40);
-        assertEquals(longest, Child.checkName(longest));
+        assertEquals(longest, ChildName.chosen(longest));
         for (String refused : List.of("", "  ", longest + "x", "a\tb", "a\u2028b", "a\u2029b", "a\uD83Db")) {
-            assertThrows(IllegalArgumentException.class, () -> Child.checkName(refused), refused);
+            assertThrows(IllegalArgumentException.class, () -> ChildName.chosen(refused), refused);
         }
     }
 

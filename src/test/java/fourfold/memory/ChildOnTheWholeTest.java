@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Surface;
@@ -105,17 +106,11 @@ class ChildOnTheWholeTest {
         Memory typed = Memory.blank(USUAL).after(Given.right(ASKED, Given.START.plusSeconds(60), 0.5), HANDS);
         Answer here = Given.right(ASKED, Given.START.plusSeconds(120), 0.5);
         Answer paper = new Answer(
-                here.child(),
-                here.drill(),
-                2,
-                here.askedAt(),
-                0,
+                new Answer.Place(here.child(), here.drill(), 2),
+                new Moment(here.askedAt(), 0),
                 Purpose.PAPER,
                 ASKED,
-                "56",
-                java.util.Optional.empty(),
-                java.util.Optional.empty(),
-                0,
+                new Answer.Typing("56", new Answer.Times(java.util.Optional.empty(), java.util.Optional.empty()), 0),
                 Surface.TERMINAL);
         Instant later = Given.START.plus(Duration.ofDays(3));
         Memory after = typed.after(paper, slow);

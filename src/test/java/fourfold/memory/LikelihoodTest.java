@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Guards against evidence that does not add up, or that counts a time for a recall it does not speak for. */
 class LikelihoodTest {
     private static final Parameters USUAL = Parameters.usual();
-    private static final double SPEED_UP = USUAL.speedUp();
-    private static final double WORKING_OUT = Math.log(USUAL.workingOut());
+    private static final double SPEED_UP = USUAL.speedUp;
+    private static final double WORKING_OUT = Math.log(USUAL.workingOut);
     private static final double LEAST = 1e-3;
     private static final double STEP = 0.01;
     private static final double END = 12;
@@ -58,20 +58,20 @@ class LikelihoodTest {
 
     @Test
     void bothTimesAreLogNormalAsTheLibraryHasThem() {
-        NormalDistribution recalled = new NormalDistribution(-SPEED_UP * 4, USUAL.spread());
-        NormalDistribution worked = new NormalDistribution(WORKING_OUT, USUAL.workingSpread());
+        NormalDistribution recalled = new NormalDistribution(-SPEED_UP * 4, USUAL.spread);
+        NormalDistribution worked = new NormalDistribution(WORKING_OUT, USUAL.workingSpread);
         for (double log = -4; log < 4; log += 0.25) {
-            assertEquals((1 - USUAL.slips()) * recalled.density(log), right(log, 4, 0), 1e-4);
-            assertEquals(USUAL.workedOut() * worked.density(log), right(log, -9, 0), 1e-4);
+            assertEquals((1 - USUAL.slips) * recalled.density(log), right(log, 4, 0), 1e-4);
+            assertEquals(USUAL.workedOut * worked.density(log), right(log, -9, 0), 1e-4);
         }
     }
 
     /** The threshold is recalled half the time; a strong fact is missed by a slip alone, an unknown one unless worked out. */
     @Test
     void anErrorIsASlipOrAnUnknownFactThatWasNotWorkedOut() {
-        assertEquals(USUAL.slips(), wrong(9), 1e-9);
-        assertEquals(1 - USUAL.workedOut(), wrong(-9), 1e-9);
-        assertEquals((USUAL.slips() + 1 - USUAL.workedOut()) / 2, wrong(USUAL.threshold()), 1e-9);
+        assertEquals(USUAL.slips, wrong(9), 1e-9);
+        assertEquals(1 - USUAL.workedOut, wrong(-9), 1e-9);
+        assertEquals((USUAL.slips + 1 - USUAL.workedOut) / 2, wrong(USUAL.threshold), 1e-9);
     }
 
     @Test
@@ -86,7 +86,7 @@ class LikelihoodTest {
         Parameters timeless = USUAL.withoutTimes();
         double quick = new Likelihood(true, -1, pace(0), timeless).at(0.5);
         assertEquals(quick, new Likelihood(true, 2, pace(0), timeless).at(0.5), 1e-12);
-        double recall = Equations.chanceOfRecall(0.5, USUAL.threshold(), USUAL.noise());
-        assertEquals(recall * (1 - USUAL.slips()) + (1 - recall) * USUAL.workedOut() + LEAST, quick, 1e-12);
+        double recall = Equations.chanceOfRecall(0.5, USUAL.threshold, USUAL.noise);
+        assertEquals(recall * (1 - USUAL.slips) + (1 - recall) * USUAL.workedOut + LEAST, quick, 1e-12);
     }
 }

@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 /** Guards against a child's own record that corrects the forecasts the wrong way. */
 class PaceTest {
     private static final Parameters USUAL = Parameters.usual();
-    private static final double SPEED_UP = USUAL.speedUp();
-    private static final double TRUST = USUAL.paceTrust();
-    private static final double LOOKED_BACK = USUAL.paceMemory();
+    private static final double SPEED_UP = USUAL.speedUp;
+    private static final double TRUST = USUAL.paceTrust;
+    private static final double LOOKED_BACK = USUAL.paceMemory;
 
     @Property(tries = 100)
     void thePaceIsTheMeanOfTheUsualOneAndOfWhatWasSeen(
@@ -26,7 +26,7 @@ class PaceTest {
             pace = pace.afterTime(logSeconds, activation, USUAL);
         }
         double seen = logSeconds + SPEED_UP * activation;
-        assertEquals((TRUST * USUAL.usualPace() + answers * seen) / (TRUST + answers), pace.level(), 1e-9);
+        assertEquals((TRUST * USUAL.usualPace + answers * seen) / (TRUST + answers), pace.level(), 1e-9);
         assertEquals(TRUST + answers, pace.weight(), 1e-9);
     }
 
@@ -62,10 +62,10 @@ class PaceTest {
         assertTrue(down.corrected(chance, false) < before);
         // The gradient of the log score: the offset moves by what was missed, the slope by that times the log odds.
         double odds = Math.max(-3, Math.min(3, Math.log(chance / (1 - chance))));
-        assertEquals(offset + USUAL.correction() * (1 - before), up.offset(), 1e-12);
-        assertEquals(offset - USUAL.correction() * before, down.offset(), 1e-12);
-        assertEquals(slope + USUAL.steepness() * (1 - before) * odds, up.slope(), 1e-12);
-        assertEquals(slope - USUAL.steepness() * before * odds, down.slope(), 1e-12);
+        assertEquals(offset + USUAL.correction * (1 - before), up.offset(), 1e-12);
+        assertEquals(offset - USUAL.correction * before, down.offset(), 1e-12);
+        assertEquals(slope + USUAL.steepness * (1 - before) * odds, up.slope(), 1e-12);
+        assertEquals(slope - USUAL.steepness * before * odds, down.slope(), 1e-12);
         assertEquals(pace.fresh(), up.fresh());
     }
 

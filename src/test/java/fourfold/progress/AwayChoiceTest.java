@@ -19,7 +19,7 @@ class AwayChoiceTest {
 
     private static List<AwayChoice> choices(History history, int day, Deed... deeds) {
         Progress progress = history.progress(deeds);
-        return AwayChoice.of(progress, Grid.of(progress, History.FIRST_DAY + day));
+        return AwayChoice.of(progress, Grid.of(progress, History.at(day)));
     }
 
     private static List<String> families(List<AwayChoice> choices) {

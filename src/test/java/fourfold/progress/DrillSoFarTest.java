@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -26,17 +27,11 @@ class DrillSoFarTest {
 
     private static Answer copy() {
         return new Answer(
-                new UUID(1, 1),
-                new UUID(2, 2),
-                1,
-                History.START,
-                0,
+                new Answer.Place(new UUID(1, 1), new UUID(2, 2), 1),
+                new Moment(History.START, 0),
                 Purpose.COPY,
                 new NumberToCopy(42),
-                "42",
-                Optional.empty(),
-                Optional.empty(),
-                0,
+                new Answer.Typing("42", new Answer.Times(Optional.empty(), Optional.empty()), 0),
                 Surface.TERMINAL);
     }
 
@@ -70,15 +65,6 @@ class DrillSoFarTest {
         assertTrue(drill.wasRightAt(1) && drill.wasRightAt(2));
         assertTrue(drill.wasInViewAt(1));
         assertFalse(drill.wasInViewAt(0) || drill.wasInViewAt(2) || drill.wasInViewAt(3));
-    }
-
-    @Test
-    void theLastQuestionIsTheLastOneFromMemory() {
-        assertEquals(Optional.empty(), BEGUN.lastQuestion());
-        Question asked = Question.product(6, 7);
-        DrillSoFar drill = BEGUN.after(only(asked, "0w")).after(only(Question.product(3, 4), "0v"));
-        assertEquals(Optional.of(asked), drill.lastQuestion());
-        assertEquals(Optional.empty(), BEGUN.after(copy()).lastQuestion());
     }
 
     @ParameterizedTest

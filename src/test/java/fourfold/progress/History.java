@@ -24,6 +24,9 @@ import java.util.UUID;
 final class History {
     static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
 
+    /** The local day that is written as 0. */
+    static final long FIRST_DAY = START.getEpochSecond() / 86_400;
+
     /** The evening of a day as it is written, 0 for the first. */
     static Instant at(int day) {
         return START.plus(Duration.ofDays(day)).plus(Duration.ofHours(10));

@@ -9,6 +9,7 @@ import fourfold.facts.Answer;
 import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Moment;
 import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
 import java.time.Duration;
@@ -134,17 +135,11 @@ class ProgressTest {
     void withoutADrillTheDayIsThatOfTheLastAnswersZone() {
         Answer here = new History().asked(Family.of(6, 7), "0r").answers().get(0);
         Answer ahead = new Answer(
-                here.child(),
-                here.drill(),
-                1,
-                here.askedAt(),
-                60,
+                new Answer.Place(here.child(), here.drill(), 1),
+                new Moment(here.askedAt(), 60),
                 here.purpose(),
                 here.prompt(),
-                here.typed(),
-                here.firstKey(),
-                here.whole(),
-                0,
+                new Answer.Typing(here.typed(), new Answer.Times(here.firstKey(), here.whole()), 0),
                 here.surface());
         Instant evening = Instant.parse("2026-03-02T23:30:00Z");
         long today = evening.getEpochSecond() / 86_400;

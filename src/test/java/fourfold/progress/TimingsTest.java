@@ -3,6 +3,7 @@ package fourfold.progress;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fourfold.facts.Answer;
+import fourfold.facts.Moment;
 import fourfold.facts.Operation;
 import fourfold.facts.Purpose;
 import fourfold.facts.Question;
@@ -17,17 +18,14 @@ import org.junit.jupiter.api.Test;
 class TimingsTest {
     private static Answer answer(Question question, Purpose purpose, int day, String typed) {
         return new Answer(
-                new UUID(1, 1),
-                new UUID(2, day),
-                1,
-                History.START.plus(Duration.ofDays(day)),
-                0,
+                new Answer.Place(new UUID(1, 1), new UUID(2, day), 1),
+                new Moment(History.START.plus(Duration.ofDays(day)), 0),
                 purpose,
                 question,
-                typed,
-                Optional.of(Duration.ofSeconds(1)),
-                Optional.of(Duration.ofSeconds(3)),
-                0,
+                new Answer.Typing(
+                        typed,
+                        new Answer.Times(Optional.of(Duration.ofSeconds(1)), Optional.of(Duration.ofSeconds(3))),
+                        0),
                 Surface.TERMINAL);
     }
 
