@@ -1,11 +1,12 @@
 package fourfold;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
-import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,90 +14,159 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
+import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
-/** Holds the map of the parts: who may use whom, and who may touch the world. Each rule is shown to bite. */
+/** Holds the map of the rooms: who may use whom, and who may touch the world. Each rule is shown to bite. */
 class ArchitectureTest {
-    private static final String[] PURE = {
-        "..facts..", "..memory..", "..progress..", "..scheduling..", "..drill..", "..outlook.."
+    /** Each room with the rooms it may use, from the ground up: a room uses only rooms that stand before it. */
+    private static final Map<String, List<String>> ROOMS = new LinkedHashMap<>();
+
+    private static final String PURE = "facts log memory progress";
+
+    static {
+        room("facts", "");
+        room("log", "facts");
+        room("memory", "facts log");
+        room("progress", "facts log memory");
+        room("scheduling", PURE);
+        room("drill", PURE + " scheduling");
+        room("insight", PURE);
+        room("outlook", PURE + " scheduling drill");
+        room("words", PURE + " drill insight outlook");
+        room("terminal", "log");
+        room("store", "facts log");
+        room("upkeep", "facts log store");
+        room("records", PURE + " insight outlook");
+        room("paper", PURE + " insight outlook words");
+        room("home", PURE + " scheduling drill insight outlook terminal store upkeep records");
+        room("screens", PURE + " drill insight words terminal home");
+        room("screens.parent", PURE + " drill insight outlook words terminal home screens paper upkeep");
+        room("screens.child", PURE + " scheduling drill insight words terminal home screens screens.parent");
+        room("plain", PURE + " scheduling drill insight outlook words terminal home");
+        room(
+                "commands",
+                "facts log progress insight outlook words terminal upkeep records paper home screens screens.parent"
+                        + " screens.child plain");
+    }
+
+    private static final String[] WITHOUT_THE_WORLD = {
+        "..facts..",
+        "..log..",
+        "..memory..",
+        "..progress..",
+        "..scheduling..",
+        "..drill..",
+        "..insight..",
+        "..outlook.."
     };
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
             .importPackages("fourfold");
 
-    /** Every rule of the map, by the name of the planted class that breaks it. */
-    enum Rule {
-        ARROWS_RUN_ONE_WAY(layeredArchitecture()
-                .consideringOnlyDependenciesInLayers()
-                .withOptionalLayers(true)
-                .layer("main")
-                .definedBy("fourfold", "fourfold.planted")
-                .layer("facts")
-                .definedBy("..facts..")
-                .layer("memory")
-                .definedBy("..memory..")
-                .layer("progress")
-                .definedBy("..progress..")
-                .layer("scheduling")
-                .definedBy("..scheduling..")
-                .layer("drill")
-                .definedBy("..drill..")
-                .layer("outlook")
-                .definedBy("..outlook..")
-                .layer("store")
-                .definedBy("..store..")
-                .layer("screens")
-                .definedBy("..screens..")
-                .layer("export")
-                .definedBy("..export..")
-                .layer("commands")
-                .definedBy("..commands..")
-                .whereLayer("facts")
-                .mayNotAccessAnyLayer()
-                .whereLayer("memory")
-                .mayOnlyAccessLayers("facts")
-                .whereLayer("progress")
-                .mayOnlyAccessLayers("facts", "memory")
-                .whereLayer("scheduling")
-                .mayOnlyAccessLayers("facts", "memory", "progress")
-                .whereLayer("drill")
-                .mayOnlyAccessLayers("facts", "memory", "progress", "scheduling")
-                .whereLayer("outlook")
-                .mayOnlyAccessLayers("facts", "memory", "progress", "scheduling", "drill")
-                .whereLayer("store")
-                .mayOnlyAccessLayers("facts")
-                .whereLayer("screens")
-                .mayOnlyAccessLayers("facts", "memory", "progress", "scheduling", "drill")
-                .whereLayer("export")
-                .mayOnlyAccessLayers("facts", "memory", "progress")
-                .whereLayer("commands")
-                .mayOnlyBeAccessedByLayers("main")),
-        NO_CIRCLES(slices().matching("fourfold..(*)").should().beFreeOfCycles().allowEmptyShould(true)),
-        EVERY_CLASS_HAS_ITS_PART(classes()
-                .should()
-                .resideInAnyPackage(
-                        "fourfold",
-                        "..facts..",
-                        "..memory..",
-                        "..progress..",
-                        "..scheduling..",
-                        "..drill..",
-                        "..outlook..",
-                        "..store..",
-                        "..screens..",
-                        "..export..",
-                        "..commands..")),
-        PURE_PARTS_TOUCH_NOTHING(noClasses()
+    private static void room(String name, String uses) {
+        ROOMS.put(name, uses.isEmpty() ? List.of() : List.of(uses.split(" ")));
+    }
+
+    static Stream<String> rooms() {
+        return ROOMS.keySet().stream();
+    }
+
+    /** A room's own classes: those of a room within it are not its own. */
+    private static String[] packages(String room) {
+        return new String[] {"fourfold." + room, "fourfold.planted.arrows." + room};
+    }
+
+    private static ArchRule arrowsOf(String room) {
+        List<String> others = new ArrayList<>();
+        for (String other : ROOMS.keySet()) {
+            if (!other.equals(room) && !ROOMS.get(room).contains(other)) {
+                others.add("fourfold." + other);
+            }
+        }
+        if (!room.equals("commands")) {
+            others.add("fourfold");
+        }
+        return noClasses()
                 .that()
-                .resideInAnyPackage(PURE)
+                .resideInAnyPackage(packages(room))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(others.toArray(String[]::new)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("rooms")
+    void aRoomUsesOnlyTheRoomsTheMapAllows(String room) {
+        arrowsOf(room).allowEmptyShould(true).check(PROGRAM);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rooms")
+    void anArrowPlantedAgainstTheMapIsCaught(String room) {
+        JavaClasses planted = new ClassFileImporter().importPackages("fourfold.planted.arrows." + room);
+        assertFalse(planted.isEmpty(), "nothing planted in " + room);
+        assertThrows(AssertionError.class, () -> arrowsOf(room).check(planted));
+    }
+
+    @Test
+    void theMapHasNoWayBack() {
+        List<String> before = new ArrayList<>();
+        ROOMS.forEach((room, uses) -> {
+            assertTrue(before.containsAll(uses), room + " uses a room above it");
+            before.add(room);
+        });
+    }
+
+    /** The table of rooms in DEVELOPERS.md, and a tour of at most 15 lines in each room. */
+    @Test
+    void everyRoomIsOnTheMapAndHasATour() throws IOException {
+        TreeSet<String> folders = new TreeSet<>();
+        Path main = Path.of("src/main/java/fourfold");
+        try (Stream<Path> all = Files.walk(main)) {
+            for (Path file : all.filter(f -> f.toString().endsWith(".java")).toList()) {
+                Path folder = main.relativize(file.getParent());
+                folders.add(folder.toString().replace(folder.getFileSystem().getSeparator(), "."));
+            }
+        }
+        folders.remove("");
+        assertEquals(new TreeSet<>(ROOMS.keySet()), folders);
+        String papers = Files.readString(Path.of("DEVELOPERS.md"));
+        for (String room : ROOMS.keySet()) {
+            assertTrue(papers.contains("| `" + room + "` |"), room + " is not in DEVELOPERS.md's table");
+            List<String> tour = Files.readString(
+                            main.resolve(room.replace('.', '/')).resolve("package-info.java"))
+                    .lines()
+                    .dropWhile(line -> !line.startsWith("/**"))
+                    .takeWhile(line -> !line.startsWith("@"))
+                    .toList();
+            assertTrue(tour.size() >= 4 && tour.size() <= 15, room + ": a tour of " + tour.size() + " lines");
+        }
+    }
+
+    /** Every other rule, by the name of the planted class that breaks it. */
+    enum Rule {
+        NO_CIRCLES(slices().matching("fourfold..(*)").should().beFreeOfCycles().allowEmptyShould(true)),
+        PURE_ROOMS_TOUCH_NOTHING(noClasses()
+                .that()
+                .resideInAnyPackage(WITHOUT_THE_WORLD)
                 .should()
                 .dependOnClassesThat(resideInAnyPackage(
                         "java.io..",
@@ -109,9 +179,9 @@ class ArchitectureTest {
                         "picocli..",
                         "org.flywaydb..",
                         "org.sqlite.."))),
-        PURE_PARTS_HAVE_NO_CLOCK_AND_NO_DICE(noClasses()
+        PURE_ROOMS_HAVE_NO_CLOCK_AND_NO_DICE(noClasses()
                 .that()
-                .resideInAnyPackage(PURE)
+                .resideInAnyPackage(WITHOUT_THE_WORLD)
                 .should()
                 .callMethod(Instant.class, "now")
                 .orShould()
@@ -130,18 +200,17 @@ class ArchitectureTest {
                 .callConstructor(Random.class)
                 .orShould()
                 .callConstructor(java.util.SplittableRandom.class)),
-        ONLY_THE_STORE_SPEAKS_SQL(noClasses()
-                .that(com.tngtech.archunit.base.DescribedPredicate.not(resideInAPackage("..store..")))
+        ONLY_STORE_AND_UPKEEP_SPEAK_SQL(noClasses()
+                .that(not(resideInAnyPackage("..store..", "..upkeep..")))
                 .should()
                 .dependOnClassesThat(
                         resideInAnyPackage("java.sql..", "javax.sql..", "org.flywaydb..", "org.sqlite.."))),
-        ONLY_SCREENS_DRAW(noClasses()
-                .that(com.tngtech.archunit.base.DescribedPredicate.not(
-                        resideInAnyPackage("..screens..", "..commands..")))
+        ONLY_TERMINAL_AND_SCREENS_DRAW(noClasses()
+                .that(not(resideInAnyPackage("..terminal..", "..screens..")))
                 .should()
                 .dependOnClassesThat(resideInAPackage("com.googlecode.lanterna.."))),
         ONLY_COMMANDS_READ_OPTIONS(noClasses()
-                .that(com.tngtech.archunit.base.DescribedPredicate.not(resideInAPackage("..commands..")))
+                .that(not(resideInAPackage("..commands..")))
                 .should()
                 .dependOnClassesThat(resideInAPackage("picocli.."))),
         NO_NETWORK(noClasses()
@@ -150,12 +219,6 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .haveSimpleNameEndingWith("SocketChannel")),
-        ONLY_MAIN_USES_THE_COMMANDS(noClasses()
-                .that(com.tngtech.archunit.base.DescribedPredicate.not(resideInAPackage("..commands..")))
-                .and()
-                .doNotHaveFullyQualifiedName("fourfold.Main")
-                .should()
-                .dependOnClassesThat(resideInAPackage("..commands.."))),
         NAMES_ARE_THE_TRADES(noClasses()
                 .should()
                 .haveSimpleNameEndingWith("Manager")
@@ -187,16 +250,16 @@ class ArchitectureTest {
 
     @ParameterizedTest
     @EnumSource(Rule.class)
-    void theProgramKeepsTheMap(Rule rule) {
+    void theProgramKeepsTheRule(Rule rule) {
         rule.rule.check(PROGRAM);
     }
 
     @ParameterizedTest
     @EnumSource(Rule.class)
     void aPlantedViolationIsCaught(Rule rule) {
-        String planted = "fourfold.planted." + rule.name().toLowerCase(java.util.Locale.ROOT);
+        String planted = "fourfold.planted." + rule.name().toLowerCase(Locale.ROOT);
         JavaClasses violation = new ClassFileImporter().importPackages(planted);
-        assertTrue(Stream.of(violation).anyMatch(c -> c.size() > 0), "nothing planted in " + planted);
+        assertFalse(violation.isEmpty(), "nothing planted in " + planted);
         assertThrows(AssertionError.class, () -> rule.rule.check(violation));
     }
 }

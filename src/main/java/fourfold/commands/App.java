@@ -1,10 +1,12 @@
 package fourfold.commands;
 
-import fourfold.screens.HomePage;
-import fourfold.screens.Loop;
-import fourfold.screens.Stage;
-import fourfold.screens.StageException;
-import fourfold.store.Place;
+import fourfold.home.Environment;
+import fourfold.home.Home;
+import fourfold.screens.child.HomePage;
+import fourfold.store.DataPath;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.TerminalException;
+import fourfold.terminal.TerminalSession;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,7 +28,7 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
 final class App implements Callable<Integer> {
-    private final World world;
+    private final Environment world;
 
     @Option(
             names = "--store",
@@ -58,11 +60,11 @@ final class App implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    App(World world) {
+    App(Environment world) {
         this.world = world;
     }
 
-    World world() {
+    Environment world() {
         return world;
     }
 
@@ -76,7 +78,7 @@ final class App implements Callable<Integer> {
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file).map(Place::of), demo);
+        return Home.open(world, Optional.ofNullable(file).map(DataPath::of), demo);
     }
 
     /**
@@ -88,7 +90,7 @@ final class App implements Callable<Integer> {
         if (demo) {
             throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
         }
-        return Home.place(world, Optional.ofNullable(file).map(Place::of));
+        return Home.place(world, Optional.ofNullable(file).map(DataPath::of));
     }
 
     /** The name after {@code --child}, before or after the command. */
@@ -97,14 +99,14 @@ final class App implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws StageException {
+    public Integer call() throws TerminalException {
         if (child != null) {
             throw new ParameterException(
                     spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
         }
         try (Home home = open()) {
-            try (Stage stage = home.stage(world)) {
-                new Loop(
+            try (TerminalSession stage = home.stage(world)) {
+                new PageLoop(
                                 stage,
                                 home.moments(),
                                 new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))

@@ -6,9 +6,11 @@ import com.googlecode.lanterna.input.InputDecoder;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-import fourfold.screens.HomePage;
-import fourfold.screens.Loop;
-import fourfold.screens.Stage;
+import fourfold.home.Environment;
+import fourfold.home.Home;
+import fourfold.screens.child.HomePage;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.TerminalSession;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -34,7 +36,7 @@ final class ArchiveRun {
      */
     public static void main(String[] arguments) throws IOException, InterruptedException {
         String file = Path.of(arguments[0], "family.db").toString();
-        Ahead.begin();
+        Preloading.begin();
         Fourfold.run(world(), "--demo", "--child", "Pip", "grid");
         Fourfold.run(world(), "--store", file, "children", "--add", "Pip");
         // Without a terminal it only gets as far as to say so.
@@ -45,9 +47,9 @@ final class ArchiveRun {
         asATerminalIsAsked();
     }
 
-    private static World world() {
+    private static Environment world() {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        return new World(
+        return new Environment(
                 new BufferedReader(Reader.nullReader()),
                 nowhere,
                 nowhere,
@@ -56,15 +58,16 @@ final class ArchiveRun {
                 Path.of(""),
                 System.getProperty("os.name"),
                 true,
-                World::systemClock);
+                Environment::systemClock);
     }
 
     /** The first child, who is ready, types a digit. */
     private static void draw(Home home) {
         KeyStroke enter = new KeyStroke(KeyType.Enter);
-        Stage.loadLibrary();
-        try (Stage stage = Stage.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true)) {
-            Loop loop = new Loop(
+        TerminalSession.loadLibrary();
+        try (TerminalSession stage =
+                TerminalSession.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true)) {
+            PageLoop loop = new PageLoop(
                     stage,
                     home.moments(),
                     new HomePage(home.records(), world().scheduler(), home.moments(), stage.surface()));

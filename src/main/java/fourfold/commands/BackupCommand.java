@@ -1,9 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.store.Backup;
-import fourfold.store.Backups;
-import fourfold.store.Place;
+import fourfold.home.Home;
+import fourfold.store.DataPath;
+import fourfold.upkeep.Backup;
+import fourfold.upkeep.Backups;
+import fourfold.words.SafeText;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -42,12 +43,12 @@ final class BackupCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            tell(to == null ? backups.named(today + "-by-hand") : backups.to(Place.of(to)));
+            tell(to == null ? backups.named(today + "-by-hand") : backups.to(DataPath.of(to)));
         }
         return ExitCode.DONE;
     }
 
     private void tell(Backup backup) {
-        app.world().out().println(PlainText.safe(backup.name() + "  " + backup.file()));
+        app.world().out().println(SafeText.safe(backup.name() + "  " + backup.file()));
     }
 }

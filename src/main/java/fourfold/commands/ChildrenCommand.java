@@ -1,8 +1,9 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.facts.Child;
-import fourfold.facts.ChildName;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.words.SafeText;
 import java.time.Instant;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -74,7 +75,7 @@ final class ChildrenCommand implements Callable<Integer> {
     }
 
     private void tell(String line) {
-        app.world().out().println(PlainText.safe(line));
+        app.world().out().println(SafeText.safe(line));
     }
 
     private void change(Home home) {
@@ -108,7 +109,7 @@ final class ChildrenCommand implements Callable<Integer> {
                 .remove(child, now)
                 .ifPresent(backup -> app.world()
                         .out()
-                        .println("A backup that still holds " + PlainText.safe(child.name()) + " is " + backup + "."));
+                        .println("A backup that still holds " + SafeText.safe(child.name()) + " is " + backup + "."));
     }
 
     /** The child of that name, put away or not. */
@@ -116,7 +117,7 @@ final class ChildrenCommand implements Callable<Integer> {
         return Home.called(home.store().allChildren(), name).stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "There is no child \"" + PlainText.safe(name) + "\"."));
+                        spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));
     }
 
     private void add(Home home, String name) {

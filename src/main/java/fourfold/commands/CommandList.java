@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import fourfold.home.Environment;
 import java.util.Arrays;
 import java.util.List;
 import picocli.CommandLine;
@@ -48,7 +49,7 @@ final class CommandList {
     }
 
     /** The whole program's command line, as its help shows it. */
-    static CommandLine all(World world) {
+    static CommandLine all(Environment world) {
         CommandLine line = new CommandLine(new App(world));
         addTo(line);
         return line;

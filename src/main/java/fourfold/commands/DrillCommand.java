@@ -1,13 +1,15 @@
 package fourfold.commands;
 
 import fourfold.drill.Drill;
-import fourfold.facts.Child;
-import fourfold.facts.Surface;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.Surface;
+import fourfold.plain.PlainDrill;
 import fourfold.progress.Progress;
-import fourfold.screens.DrillPage;
-import fourfold.screens.Loop;
-import fourfold.screens.Stage;
-import fourfold.screens.StageException;
+import fourfold.screens.child.DrillPage;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.TerminalException;
+import fourfold.terminal.TerminalSession;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -48,7 +50,7 @@ final class DrillCommand implements Callable<Integer> {
     private boolean plain;
 
     @Override
-    public Integer call() throws IOException, StageException {
+    public Integer call() throws IOException, TerminalException {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             Progress progress = home.records().progress(whose);
@@ -59,9 +61,9 @@ final class DrillCommand implements Callable<Integer> {
                 new PlainDrill(app.world(), home, whose).run(drill);
                 return home.told(app.world());
             }
-            try (Stage stage = home.stage(app.world())) {
+            try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new Loop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
+                new PageLoop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
                 home.rememberWindow(stage);
             }
             return home.told(app.world());

@@ -1,12 +1,12 @@
 package fourfold.commands;
 
 /** How the program ends. */
-final class ExitCode {
+public final class ExitCode {
     /** All done. */
-    static final int DONE = 0;
+    public static final int DONE = 0;
 
     /** The world failed: a file, the disk, the terminal. */
-    static final int WORLD = 1;
+    public static final int WORLD = 1;
 
     /** The command was written wrongly. */
     static final int USAGE = 2;

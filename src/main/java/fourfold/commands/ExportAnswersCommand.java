@@ -1,7 +1,8 @@
 package fourfold.commands;
 
-import fourfold.export.AnswersCsv;
-import fourfold.facts.Child;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.records.AnswersCsv;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Path;

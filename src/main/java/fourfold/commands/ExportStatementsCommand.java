@@ -1,8 +1,9 @@
 package fourfold.commands;
 
-import fourfold.export.Statements;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
+import fourfold.home.Home;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.records.Statements;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;

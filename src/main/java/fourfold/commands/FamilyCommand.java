@@ -1,11 +1,12 @@
 package fourfold.commands;
 
-import fourfold.export.FamilyText;
-import fourfold.export.ProgressJson;
-import fourfold.facts.Child;
 import fourfold.facts.Family;
-import fourfold.progress.FamilyRecord;
+import fourfold.home.Home;
+import fourfold.insight.FamilyRecord;
+import fourfold.log.Child;
+import fourfold.plain.FamilyText;
 import fourfold.progress.Progress;
+import fourfold.records.ProgressJson;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,7 +30,10 @@ final class FamilyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FAMILY", converter = Scope.FamilyReader.class, description = "The family, like 6x7.")
+    @Parameters(
+            paramLabel = "FAMILY",
+            converter = FamilyArgument.FamilyReader.class,
+            description = "The family, like 6x7.")
     private Family family;
 
     @Option(names = "--json", description = "As JSON.")

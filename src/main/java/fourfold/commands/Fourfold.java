@@ -1,8 +1,9 @@
 package fourfold.commands;
 
-import fourfold.screens.Records;
-import fourfold.screens.StageException;
+import fourfold.home.Environment;
+import fourfold.home.Records;
 import fourfold.store.StoreException;
+import fourfold.terminal.TerminalException;
 import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
@@ -29,11 +30,11 @@ public final class Fourfold {
 
     /** Runs the program on the process's own streams; gives the exit code. */
     public static int run(String[] arguments) {
-        Ahead.begin(arguments);
+        Preloading.begin(arguments);
         Charset charset = encoding("stdout.encoding");
         // The library's own stream would swallow a full disk; this one tells.
         OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
-        World world = new World(
+        Environment world = new Environment(
                 new BufferedReader(new InputStreamReader(System.in, encoding("stdin.encoding"))),
                 new PrintWriter(new OutputStreamWriter(stdout, charset)),
                 new PrintWriter(new OutputStreamWriter(stdout, StandardCharsets.UTF_8)),
@@ -42,7 +43,7 @@ public final class Fourfold {
                 Path.of(System.getProperty("user.home")),
                 System.getProperty("os.name"),
                 charset.newEncoder().canEncode("×÷░▓█"),
-                World::systemClock);
+                Environment::systemClock);
         return run(world, arguments);
     }
 
@@ -54,7 +55,7 @@ public final class Fourfold {
         return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
     }
 
-    static int run(World world, String... arguments) {
+    static int run(Environment world, String... arguments) {
         int code = arguments.length == 0 ? opened(world) : commanded(world, arguments);
         boolean lostWords = world.out().checkError();
         boolean lostData = world.data().checkError();
@@ -67,16 +68,16 @@ public final class Fourfold {
     }
 
     /** Nothing to parse: the options' library stays out of the way of the first picture. */
-    private static int opened(World world) {
+    private static int opened(Environment world) {
         App app = new App(world);
         try {
             return app.call();
-        } catch (StageException | RuntimeException e) {
+        } catch (TerminalException | RuntimeException e) {
             return failed(world, app.debug(), e);
         }
     }
 
-    private static int commanded(World world, String... arguments) {
+    private static int commanded(Environment world, String... arguments) {
         App app = new App(world);
         CommandLine line = new CommandLine(app);
         CommandList.addTo(line, arguments);
@@ -97,7 +98,7 @@ public final class Fourfold {
                 .execute(arguments);
     }
 
-    private static int wrongUsage(World world, ParameterException e) {
+    private static int wrongUsage(Environment world, ParameterException e) {
         String words = String.valueOf(e.getMessage()).replaceFirst(PLACE, "");
         world.err()
                 .println("fourfold: " + oneLine(words) + " (see "
@@ -105,9 +106,9 @@ public final class Fourfold {
         return ExitCode.USAGE;
     }
 
-    private static int failed(World world, boolean debug, Exception e) {
+    private static int failed(Environment world, boolean debug, Exception e) {
         boolean foreseen = e instanceof StoreException
-                || e instanceof StageException
+                || e instanceof TerminalException
                 || e instanceof Records.NotKept
                 || e instanceof IOException
                 || e instanceof UncheckedIOException;
@@ -120,6 +121,6 @@ public final class Fourfold {
     }
 
     private static String oneLine(String text) {
-        return fourfold.export.PlainText.safe(text.replaceAll("\\s*\\R\\s*", " "));
+        return fourfold.words.SafeText.safe(text.replaceAll("\\s*\\R\\s*", " "));
     }
 }

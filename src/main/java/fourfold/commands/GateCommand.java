@@ -1,5 +1,8 @@
 package fourfold.commands;
 
+import fourfold.home.Home;
+import fourfold.home.HouseGate;
+import fourfold.home.Pin;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.concurrent.Callable;

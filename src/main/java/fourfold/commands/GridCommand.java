@@ -1,9 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.GridText;
-import fourfold.export.ProgressJson;
-import fourfold.facts.Child;
-import fourfold.progress.Grid;
+import fourfold.home.Home;
+import fourfold.insight.Grid;
+import fourfold.log.Child;
+import fourfold.plain.GridText;
+import fourfold.records.ProgressJson;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

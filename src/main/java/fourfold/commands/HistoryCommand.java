@@ -1,9 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.ActsJson;
-import fourfold.export.PlainText;
-import fourfold.facts.Child;
-import fourfold.screens.HistoryPage;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.records.ActionsJson;
+import fourfold.screens.parent.HistoryPage;
+import fourfold.words.SafeText;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -34,12 +35,14 @@ final class HistoryCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
             if (json) {
-                app.world().out().print(ActsJson.of(whose.name(), home.records().acts(whose)));
+                app.world()
+                        .out()
+                        .print(ActionsJson.of(whose.name(), home.records().acts(whose)));
                 return ExitCode.DONE;
             }
             HistoryPage.lines(home.records().words(), home.records().acts(whose))
                     .forEach(line -> {
-                        String safe = PlainText.safe(line);
+                        String safe = SafeText.safe(line);
                         app.world()
                                 .out()
                                 .println(

@@ -1,7 +1,8 @@
 package fourfold.commands;
 
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.ParentAction;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,8 +25,8 @@ final class HoldCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "WHAT", converter = Scope.Reader.class, description = Scope.HELP)
-    private Scope scope;
+    @Parameters(paramLabel = "WHAT", converter = FamilyArgument.Reader.class, description = FamilyArgument.HELP)
+    private FamilyArgument scope;
 
     @Option(names = "--end", description = "End it: neither focus nor hold any longer.")
     private boolean end;
@@ -42,7 +43,8 @@ final class HoldCommand implements Callable<Integer> {
                     .keep(
                             whose,
                             scope.families().stream()
-                                    .<Deed>map(f -> end ? new Deed.Release(f) : new Deed.Hold(f))
+                                    .<ParentAction>map(
+                                            f -> end ? new ParentAction.Release(f) : new ParentAction.Hold(f))
                                     .toList(),
                             home.moments().now());
             app.world().out().println(scope.name() + (end ? ": practised again." : ": left out for now."));

@@ -1,9 +1,11 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.facts.Child;
-import fourfold.store.Backups;
-import fourfold.store.Place;
+import fourfold.home.Home;
+import fourfold.home.ImportedAnswers;
+import fourfold.log.Child;
+import fourfold.store.DataPath;
+import fourfold.upkeep.Backups;
+import fourfold.words.SafeText;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -47,7 +49,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String text = text(Place.of(name));
+        String text = text(DataPath.of(name));
         try (Home home = parent.app().open()) {
             ImportedAnswers imported = read(home, text);
             tell(imported);
@@ -105,6 +107,6 @@ final class ImportAnswersCommand implements Callable<Integer> {
     }
 
     private void say(String line) {
-        parent.app().world().out().println(PlainText.safe(line));
+        parent.app().world().out().println(SafeText.safe(line));
     }
 }

@@ -1,10 +1,11 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.store.Backups;
-import fourfold.store.Merge;
-import fourfold.store.Place;
+import fourfold.home.Home;
+import fourfold.store.DataPath;
 import fourfold.store.Store;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Merge;
+import fourfold.words.SafeText;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -51,7 +52,7 @@ final class MergeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path from = Place.of(other);
+        Path from = DataPath.of(other);
         Path file = app.place();
         if (from.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
             throw new ParameterException(spec.commandLine(), "OTHER is the answers' file itself; name another file");
@@ -97,6 +98,6 @@ final class MergeCommand implements Callable<Integer> {
     }
 
     private void say(List<String> lines) {
-        lines.forEach(line -> app.world().out().println(PlainText.safe(line)));
+        lines.forEach(line -> app.world().out().println(SafeText.safe(line)));
     }
 }

@@ -14,11 +14,11 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
 /** A file that a command makes: never over one that is there, and whole or not at all. */
-final class NewFile {
+public final class NewFile {
     private NewFile() {}
 
     /** What is written into it. */
-    interface Content {
+    public interface Content {
         /** Writes all of it. */
         void to(Writer writer) throws IOException;
     }
@@ -29,7 +29,7 @@ final class NewFile {
      * @param what what it holds, as in "the answers"
      * @throws UncheckedIOException with one line that says what failed, which file, and what to do
      */
-    static void write(Path file, String what, Content content) {
+    public static void write(Path file, String what, Content content) {
         boolean made = false;
         boolean whole = false;
         try (BufferedWriter writer =

@@ -1,13 +1,14 @@
 package fourfold.commands;
 
-import fourfold.export.PlanJson;
-import fourfold.export.PlanText;
-import fourfold.facts.Child;
+import fourfold.home.Home;
+import fourfold.home.Records;
+import fourfold.insight.TableCount;
+import fourfold.insight.Weeks;
+import fourfold.log.Child;
+import fourfold.outlook.Projection;
+import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
-import fourfold.progress.Projection;
-import fourfold.progress.TableCount;
-import fourfold.progress.Weeks;
-import fourfold.screens.Records;
+import fourfold.records.PlanJson;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;

@@ -1,9 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.Paper;
-import fourfold.export.PrintedPages;
-import fourfold.facts.Child;
-import fourfold.screens.Records;
+import fourfold.home.Home;
+import fourfold.home.Records;
+import fourfold.log.Child;
+import fourfold.paper.Paper;
+import fourfold.paper.PrintedPages;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;

@@ -1,9 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.PlanJson;
-import fourfold.export.PlanText;
-import fourfold.facts.Child;
-import fourfold.progress.DrillRates;
+import fourfold.home.Home;
+import fourfold.insight.DrillRates;
+import fourfold.log.Child;
+import fourfold.plain.PlanText;
+import fourfold.records.PlanJson;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

@@ -1,7 +1,8 @@
 package fourfold.commands;
 
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.ParentAction;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,8 +25,8 @@ final class ResetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "WHAT", converter = Scope.Reader.class, description = Scope.HELP)
-    private Scope scope;
+    @Parameters(paramLabel = "WHAT", converter = FamilyArgument.Reader.class, description = FamilyArgument.HELP)
+    private FamilyArgument scope;
 
     @Option(names = "--yes", description = "Really do it to all families.")
     private boolean yes;
@@ -38,7 +39,9 @@ final class ResetCommand implements Callable<Integer> {
             home.records()
                     .keep(
                             whose,
-                            scope.families().stream().<Deed>map(Deed.Reset::new).toList(),
+                            scope.families().stream()
+                                    .<ParentAction>map(ParentAction.Reset::new)
+                                    .toList(),
                             home.moments().now());
             app.world().out().println(scope.name() + ": begun again. No answer was deleted.");
             return ExitCode.DONE;

@@ -1,10 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.store.Backup;
-import fourfold.store.Backups;
-import fourfold.store.Place;
-import fourfold.store.Restoration;
+import fourfold.store.DataPath;
+import fourfold.upkeep.Backup;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Restoration;
+import fourfold.words.SafeText;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -68,10 +68,10 @@ final class RestoreCommand implements Callable<Integer> {
                 .filter(b -> b.name().equals(name))
                 .map(Backup::file)
                 .findFirst()
-                .orElseGet(() -> Place.of(name));
+                .orElseGet(() -> DataPath.of(name));
     }
 
     private void say(String line) {
-        app.world().out().println(PlainText.safe(line));
+        app.world().out().println(SafeText.safe(line));
     }
 }

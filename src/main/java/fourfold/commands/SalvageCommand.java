@@ -1,10 +1,10 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.store.Backup;
-import fourfold.store.Backups;
-import fourfold.store.Place;
-import fourfold.store.Salvage;
+import fourfold.store.DataPath;
+import fourfold.upkeep.Backup;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Salvage;
+import fourfold.words.SafeText;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -28,10 +28,10 @@ final class SalvageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = app.place();
-        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Place.of(fresh));
+        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), DataPath.of(fresh));
         app.world()
                 .out()
-                .println(PlainText.safe("Saved to " + fresh + ": " + saved.children() + " children, " + saved.drills()
+                .println(SafeText.safe("Saved to " + fresh + ": " + saved.children() + " children, " + saved.drills()
                         + " drills, " + saved.answers() + " answers, " + saved.acts() + " changes by parents."));
         app.world()
                 .out()

@@ -1,7 +1,8 @@
 package fourfold.commands;
 
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.ParentAction;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
 import java.util.List;
@@ -58,10 +59,10 @@ final class SettingsCommand implements Callable<Integer> {
         }
     }
 
-    private Deed deed() {
+    private ParentAction deed() {
         try {
             if (!order.isEmpty()) {
-                return new Deed.Order(order);
+                return new ParentAction.Order(order);
             }
             String wanted = String.valueOf(name);
             Optional<Setting> setting = Stream.of(Setting.values())
@@ -73,7 +74,7 @@ final class SettingsCommand implements Callable<Integer> {
                         + " and a value for it");
             }
             Settings.USUAL.with(wanted, value);
-            return new Deed.Choose(wanted, value);
+            return new ParentAction.Choose(wanted, value);
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }

@@ -1,10 +1,11 @@
 package fourfold.commands;
 
-import fourfold.screens.HomePage;
-import fourfold.screens.Loop;
-import fourfold.screens.Stage;
-import fourfold.screens.StageException;
-import fourfold.screens.Tour;
+import fourfold.home.Home;
+import fourfold.screens.child.HomePage;
+import fourfold.screens.child.Tour;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.TerminalException;
+import fourfold.terminal.TerminalSession;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,11 +24,11 @@ final class TourCommand implements Callable<Integer> {
     private App app;
 
     @Override
-    public Integer call() throws StageException {
+    public Integer call() throws TerminalException {
         try (Home home = Home.open(app.world(), Optional.empty(), true);
-                Stage stage = home.stage(app.world())) {
+                TerminalSession stage = home.stage(app.world())) {
             HomePage first = new HomePage(home.records(), app.world().scheduler(), home.moments(), stage.surface());
-            Loop loop = new Loop(stage, home.moments(), first);
+            PageLoop loop = new PageLoop(stage, home.moments(), first);
             new Tour(stage, loop, home.records().children().size(), "Lu").run();
             return ExitCode.DONE;
         }

@@ -1,9 +1,9 @@
 package fourfold.commands;
 
-import fourfold.export.PlainText;
-import fourfold.store.Backups;
-import fourfold.store.Place;
-import fourfold.store.Verification;
+import fourfold.store.DataPath;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Verification;
+import fourfold.words.SafeText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -28,7 +28,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path file = name == null ? app.place() : Place.of(name);
+        Path file = name == null ? app.place() : DataPath.of(name);
         List<String> findings = Verification.of(file);
         Verification.notes(file).forEach(this::say);
         if (findings.isEmpty()) {
@@ -46,6 +46,6 @@ final class VerifyCommand implements Callable<Integer> {
     }
 
     private void say(String line) {
-        app.world().out().println(PlainText.safe(line));
+        app.world().out().println(SafeText.safe(line));
     }
 }

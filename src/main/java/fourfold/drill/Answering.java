@@ -1,10 +1,10 @@
 package fourfold.drill;
 
 import fourfold.drill.Phase.Asking;
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import java.time.Duration;
 import java.time.Instant;
@@ -38,7 +38,7 @@ final class Answering {
         Optional<Duration> whole = asking.interrupted()
                 ? Optional.empty()
                 : asking.shownAt().map(s -> Drill.atLeastZero(Duration.between(s, at)));
-        Sitting sitting = drill.sitting();
+        DrillSession sitting = drill.sitting();
         return new Answer(
                 Answer.Place.in(sitting, drill.size() + 1),
                 new Moment(shown, sitting.zoneOffsetMinutes()),

@@ -4,8 +4,8 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.progress.FactMastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Standing;
 
 /**
  * How a fact is shown as a picture. A family is met in several, since each says another thing about it: rows of things,
@@ -47,7 +47,7 @@ public enum Depiction {
         int missed = 0;
         boolean taught = true;
         for (Trace trace : family.traces()) {
-            Standing standing = progress.standing(trace);
+            FactMastery standing = progress.standing(trace);
             missed += standing.asked() - standing.right();
             taught &= standing.isMet();
         }

@@ -9,12 +9,12 @@ import fourfold.drill.Phase.Paused;
 import fourfold.drill.Phase.Ready;
 import fourfold.drill.Phase.Reason;
 import fourfold.drill.Phase.Right;
-import fourfold.facts.Answer;
 import fourfold.facts.Family;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
@@ -46,8 +46,8 @@ public final class Drill {
     private final Progress progress;
     private final Scheduler scheduler;
     private final Surface surface;
-    private final Ahead ahead;
-    private final Noticed noticed;
+    private final Upcoming ahead;
+    private final AttentionSignals noticed;
     private final Phase phase;
 
     private Drill(
@@ -55,8 +55,8 @@ public final class Drill {
             Progress progress,
             Scheduler scheduler,
             Surface surface,
-            Ahead ahead,
-            Noticed noticed,
+            Upcoming ahead,
+            AttentionSignals noticed,
             Phase phase) {
         this.before = before;
         this.progress = progress;
@@ -75,14 +75,14 @@ public final class Drill {
      * @param scheduler chooses the questions
      * @param surface where answers are typed
      */
-    public static Drill ready(Progress progress, Sitting sitting, Scheduler scheduler, Surface surface) {
+    public static Drill ready(Progress progress, DrillSession sitting, Scheduler scheduler, Surface surface) {
         return new Drill(
                 progress,
                 progress.beginning(sitting),
                 scheduler,
                 surface,
-                Ahead.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed())),
-                Noticed.NOTHING,
+                Upcoming.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed())),
+                AttentionSignals.NOTHING,
                 new Ready());
     }
 
@@ -97,7 +97,7 @@ public final class Drill {
     }
 
     /** Whose drill it is. */
-    public Sitting sitting() {
+    public DrillSession sitting() {
         return soFar().sitting();
     }
 
@@ -259,7 +259,7 @@ public final class Drill {
         if (noticed.missingInARow() >= 2) {
             return next.with(new Paused(next.phase, at, true));
         }
-        return !next.isFinished() && Noticed.areUnread(soFar()) ? next.handsOff(at) : next;
+        return !next.isFinished() && AttentionSignals.areUnread(soFar()) ? next.handsOff(at) : next;
     }
 
     private Drill afterAnswer(Asking asking, Answer answer, Progress asItWas, Instant at) {
@@ -286,7 +286,7 @@ public final class Drill {
             return typeNextFact(ahead.toMeet().get(0).family(), at);
         }
         if (ahead.timed()) {
-            return ahead.toTime().isEmpty() || Timing.isOver(soFar())
+            return ahead.toTime().isEmpty() || OneMinuteTiming.isOver(soFar())
                     ? finished(at)
                     : with(ahead.afterTimed()).with(Asking.fresh(ahead.toTime().get(0), Purpose.TIMED, Reason.TIMED));
         }
@@ -297,7 +297,7 @@ public final class Drill {
     private Drill ask(Turn turn) {
         if (turn.purpose() == Purpose.INTRODUCE) {
             Family family = turn.question().family();
-            Ahead meeting = ahead.meeting(family, progress);
+            Upcoming meeting = ahead.meeting(family, progress);
             // Plain lines tell the whole picture at once.
             int grown = surface == Surface.PLAIN ? family.low() : 1;
             return with(meeting)
@@ -320,7 +320,8 @@ public final class Drill {
 
     /** The planned minutes are over and nothing is owed: a one-minute timing is offered if there is to be one. */
     private Drill atLast(Instant at) {
-        List<Question> timing = Timing.questions(progress, at, sitting().seed());
+        List<Question> timing =
+                OneMinuteTiming.questions(progress, at, sitting().seed());
         return timing.isEmpty()
                 ? finished(at)
                 : with(ahead.timing(timing)).with(new OneMinute(timing.get(0).operation()));
@@ -338,11 +339,11 @@ public final class Drill {
         return new Drill(before, next, scheduler, surface, ahead, noticed, phase);
     }
 
-    private Drill with(Ahead next) {
+    private Drill with(Upcoming next) {
         return new Drill(before, progress, scheduler, surface, next, noticed, phase);
     }
 
-    private Drill with(Noticed next) {
+    private Drill with(AttentionSignals next) {
         return new Drill(before, progress, scheduler, surface, ahead, next, phase);
     }
 

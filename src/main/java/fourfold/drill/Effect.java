@@ -1,12 +1,12 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
 
 /** What the world must do before the next state counts. */
 public sealed interface Effect {
     /** Keep that a drill began. */
-    record Begin(Sitting sitting) implements Effect {}
+    record Begin(DrillSession sitting) implements Effect {}
 
     /** Keep an answer for good. */
     record Keep(Answer answer) implements Effect {}

@@ -1,6 +1,6 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
+import fourfold.log.Answer;
 import java.time.Instant;
 
 /** Something that happened, with its time on the program's one monotonic clock. */
@@ -23,7 +23,7 @@ public sealed interface Event {
     }
 
     /**
-     * A whole line typed where single keys cannot be seen: up to {@value fourfold.facts.Answer#LONGEST_TYPED} digits, or
+     * A whole line typed where single keys cannot be seen: up to {@value fourfold.log.Answer#LONGEST_TYPED} digits, or
      * nothing for "show me".
      */
     record Line(String digits, Instant at) implements Event {

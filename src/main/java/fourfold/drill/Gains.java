@@ -1,11 +1,11 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.progress.FactMastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Standing;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +31,7 @@ final class Gains {
                 continue;
             }
             Question question = answer.question().orElseThrow();
-            Standing standing = before.standing(question.traceIndex());
+            FactMastery standing = before.standing(question.traceIndex());
             Optional<Duration> usual =
                     standing.recent() >= FEWEST_BEFORE ? standing.medianThinking() : Optional.empty();
             Optional<Duration> now = before.motor().thinking(answer);

@@ -1,7 +1,7 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.progress.WrongAnswer;

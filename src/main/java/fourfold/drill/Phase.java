@@ -1,12 +1,12 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.log.Purpose;
 import fourfold.progress.Hint;
 import java.time.Duration;
 import java.time.Instant;

@@ -1,9 +1,9 @@
 package fourfold.drill;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
+import fourfold.log.Answer;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
 import fourfold.progress.Rates;
@@ -59,7 +59,7 @@ public record Summary(Duration practised, Answered answers, Changes changes, Opt
         DrillSoFar drill = after.drill().orElseThrow();
         List<Answer> answers = drill.answers();
         List<Answer> fromMemory = answers.stream()
-                .filter(a -> a.purpose().isFromMemory() && a.purpose() != fourfold.facts.Purpose.TIMED)
+                .filter(a -> a.purpose().isFromMemory() && a.purpose() != fourfold.log.Purpose.TIMED)
                 .toList();
         List<Family> met = new ArrayList<>();
         List<Family> firmer = new ArrayList<>();
@@ -77,7 +77,7 @@ public record Summary(Duration practised, Answered answers, Changes changes, Opt
                 new Answered(fromMemory.size(), (int)
                         fromMemory.stream().filter(Answer::isCorrect).count()),
                 new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew()),
-                Timing.answers(drill).map(Summary::timed));
+                OneMinuteTiming.answers(drill).map(Summary::timed));
     }
 
     private static List<Family> again(List<Answer> fromMemory) {

@@ -1,7 +1,7 @@
 package fourfold.drill;
 
 import fourfold.facts.NumberToCopy;
-import fourfold.facts.Surface;
+import fourfold.log.Surface;
 import fourfold.memory.MotorTime;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,8 @@
 package fourfold.memory;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Family;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
 import java.time.Instant;
 
 /**
@@ -15,15 +15,15 @@ import java.time.Instant;
  * Time between drills counts only in part. Answers with the right one in view are presentations and nothing more.
  */
 public final class Memory {
-    private final Ledger ledger;
+    private final MemoryState ledger;
 
-    private Memory(Ledger ledger) {
+    private Memory(MemoryState ledger) {
         this.ledger = ledger;
     }
 
     /** Of a child who has answered nothing yet. */
     public static Memory blank(Parameters parameters) {
-        return new Memory(new Ledger(parameters));
+        return new Memory(new MemoryState(parameters));
     }
 
     /**
@@ -33,21 +33,21 @@ public final class Memory {
      * @param motor the hands' time before this answer
      */
     public Memory after(Answer answer, MotorTime motor) {
-        Ledger more = new Ledger(ledger);
+        MemoryState more = new MemoryState(ledger);
         more.take(answer, motor);
         return new Memory(more);
     }
 
     /** With a family begun again: nothing of it is remembered. */
     public Memory without(Family family) {
-        Ledger less = new Ledger(ledger);
+        MemoryState less = new MemoryState(ledger);
         family.traces().forEach(trace -> less.forget(trace.index()));
         return new Memory(less);
     }
 
     /** A place to fold many answers into this memory at once; much faster than one by one. */
     public Fold fold() {
-        return new Fold(new Ledger(ledger));
+        return new Fold(new MemoryState(ledger));
     }
 
     /** What is to be expected of a trace at a moment; moments before the last answer count as the last answer's. */
@@ -153,9 +153,9 @@ public final class Memory {
 
     /** A memory in the making: takes answers in order of time, and hands out what they come to. Not for sharing. */
     public static final class Fold {
-        private final Ledger ledger;
+        private final MemoryState ledger;
 
-        private Fold(Ledger ledger) {
+        private Fold(MemoryState ledger) {
             this.ledger = ledger;
         }
 
@@ -185,7 +185,7 @@ public final class Memory {
         /** The memory so far; taking more answers afterwards does not change it. */
         public Memory memory() {
             ledger.disown();
-            return new Memory(new Ledger(ledger));
+            return new Memory(new MemoryState(ledger));
         }
     }
 }

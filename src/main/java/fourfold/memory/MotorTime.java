@@ -1,8 +1,8 @@
 package fourfold.memory;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Purpose;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.util.Optional;
 

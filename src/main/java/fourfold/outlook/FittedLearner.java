@@ -2,7 +2,7 @@ package fourfold.outlook;
 
 import fourfold.facts.Fact;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Surface;
 import fourfold.memory.Forecast;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;

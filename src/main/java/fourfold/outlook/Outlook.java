@@ -1,11 +1,10 @@
 package fourfold.outlook;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;
@@ -108,10 +107,10 @@ public final class Outlook {
         learner.remember(after[0].memory());
     }
 
-    private Sitting sitting(long runSeed, int day, Instant begin) {
+    private DrillSession sitting(long runSeed, int day, Instant begin) {
         int zone = progress.lastAnswer().map(Answer::zoneOffsetMinutes).orElse(0);
         UUID child = progress.lastAnswer().map(Answer::child).orElse(new UUID(0, 0));
-        return new Sitting(
+        return new DrillSession(
                 new UUID(runSeed, day), child, begin, zone, Duration.ofMinutes(minutes), runSeed * 1000 + day);
     }
 }

@@ -6,10 +6,10 @@ import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Step;
-import fourfold.facts.Answer;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
 import fourfold.scheduling.Scheduler;
@@ -43,7 +43,7 @@ public final class PlayedDrill {
     }
 
     /** Plays the drill to its end; gives where the child stands then. */
-    public Progress play(Progress before, Sitting sitting) {
+    public Progress play(Progress before, DrillSession sitting) {
         now = sitting.startedAt();
         Drill drill = apply(Drill.ready(before, sitting, scheduler, Surface.TERMINAL), new Event.Enter(now));
         for (int steps = 0; !drill.isFinished(); steps++) {

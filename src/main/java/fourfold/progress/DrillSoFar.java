@@ -1,8 +1,8 @@
 package fourfold.progress;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Purpose;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Purpose;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -21,7 +21,7 @@ public final class DrillSoFar {
     private static final int IN_VIEW = 0x200;
     private static final int NO_QUESTION = -1;
 
-    private final Sitting sitting;
+    private final DrillSession sitting;
     private final Duration paused;
     private final int size;
     private final int turns;
@@ -31,7 +31,7 @@ public final class DrillSoFar {
     private final int[] codes;
 
     private DrillSoFar(
-            Sitting sitting,
+            DrillSession sitting,
             Duration paused,
             int turns,
             Optional<DrillSoFar> before,
@@ -47,7 +47,7 @@ public final class DrillSoFar {
     }
 
     /** A drill that has only begun. */
-    public static DrillSoFar begun(Sitting sitting) {
+    public static DrillSoFar begun(DrillSession sitting) {
         return new DrillSoFar(sitting, Duration.ZERO, 0, Optional.empty(), Optional.empty(), new int[0]);
     }
 
@@ -70,7 +70,7 @@ public final class DrillSoFar {
     }
 
     /** The drill as the log knows it. */
-    public Sitting sitting() {
+    public DrillSession sitting() {
         return sitting;
     }
 

@@ -3,7 +3,7 @@ package fourfold.progress;
 /**
  * How far a trace or a family has come: the instructional hierarchy of acquisition, fluency and retention (Haring,
  * Lovitt, Eaton and Hansen 1978, The Fourth R), cut into five levels by rules a parent can check by eye. The rules stand
- * in {@link Standing}.
+ * in {@link FactMastery}.
  */
 public enum Mastery {
     /** Never met here. */

@@ -1,12 +1,12 @@
 package fourfold.progress;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
 import fourfold.memory.Parameters;
@@ -31,7 +31,7 @@ public final class Progress {
     /** Empty if only the levels were folded. */
     private final Optional<Memory> memory;
 
-    private final Standing[] standings;
+    private final FactMastery[] standings;
     private final long answers;
     private final Optional<Answer> lastAnswer;
     private final Optional<DrillSoFar> drill;
@@ -41,7 +41,7 @@ public final class Progress {
             List<Family> order,
             MotorTime motor,
             Optional<Memory> memory,
-            Standing[] standings,
+            FactMastery[] standings,
             long answers,
             Optional<Answer> lastAnswer,
             Optional<DrillSoFar> drill) {
@@ -62,8 +62,8 @@ public final class Progress {
 
     /** A child who has not begun, seen by a memory with other constants; the limit is the child's own all the same. */
     public static Progress blank(Steering steering, Parameters constants) {
-        Standing[] standings = new Standing[Trace.COUNT];
-        Arrays.fill(standings, Standing.UNMET);
+        FactMastery[] standings = new FactMastery[Trace.COUNT];
+        Arrays.fill(standings, FactMastery.UNMET);
         Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
                 steering,
@@ -77,7 +77,7 @@ public final class Progress {
     }
 
     /** The fold of a log that is at hand as a list. */
-    public static Progress of(List<Act> acts, List<Answer> oldestFirst) {
+    public static Progress of(List<ActionRecord> acts, List<Answer> oldestFirst) {
         Fold fold = new Fold(Steering.of(acts));
         oldestFirst.forEach(fold);
         return fold.progress();
@@ -87,7 +87,7 @@ public final class Progress {
     public static final class Fold implements Consumer<Answer> {
         private final Progress blank;
         private final Optional<Memory.Fold> memory;
-        private final Standing.Fold[] standings = new Standing.Fold[Trace.COUNT];
+        private final FactMastery.Fold[] standings = new FactMastery.Fold[Trace.COUNT];
         private final long limit;
         private MotorTime motor;
         private long answers;
@@ -101,7 +101,7 @@ public final class Progress {
         private Fold(Progress blank, boolean remembering) {
             this.blank = blank;
             this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
-            Arrays.setAll(standings, i -> new Standing.Fold());
+            Arrays.setAll(standings, i -> new FactMastery.Fold());
             this.limit = blank.steering.settings().quick().toMillis();
             this.motor = blank.motor;
         }
@@ -135,7 +135,7 @@ public final class Progress {
                     blank.order,
                     motor,
                     memory.map(Memory.Fold::memory),
-                    Arrays.stream(standings).map(Standing.Fold::standing).toArray(Standing[]::new),
+                    Arrays.stream(standings).map(FactMastery.Fold::standing).toArray(FactMastery[]::new),
                     answers,
                     Optional.ofNullable(last),
                     Optional.empty());
@@ -145,7 +145,7 @@ public final class Progress {
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
         boolean counts = counts(answer);
-        Standing[] into = standings.clone();
+        FactMastery[] into = standings.clone();
         if (counts) {
             int i = answer.question().orElseThrow().traceIndex();
             into[i] = into[i].after(
@@ -173,7 +173,7 @@ public final class Progress {
     }
 
     /** With a drill begun. */
-    public Progress beginning(Sitting sitting) {
+    public Progress beginning(DrillSession sitting) {
         return new Progress(
                 steering, order, motor, memory, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
     }
@@ -219,12 +219,12 @@ public final class Progress {
     }
 
     /** How one trace stands. */
-    public Standing standing(Trace trace) {
+    public FactMastery standing(Trace trace) {
         return standings[trace.index()];
     }
 
     /** How the trace with that index stands. */
-    public Standing standing(int trace) {
+    public FactMastery standing(int trace) {
         return standings[trace];
     }
 

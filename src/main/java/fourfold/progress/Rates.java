@@ -1,7 +1,7 @@
 package fourfold.progress;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Operation;
+import fourfold.log.Answer;
 import java.time.Duration;
 import java.util.List;
 

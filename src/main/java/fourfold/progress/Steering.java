@@ -1,9 +1,9 @@
 package fourfold.progress;
 
-import fourfold.facts.Act;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.log.ActionRecord;
+import fourfold.log.ParentAction;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -46,7 +46,7 @@ public record Steering(
     }
 
     /** What these acts come to; their order does not matter, for they are sorted by time. */
-    public static Steering of(List<Act> acts) {
+    public static Steering of(List<ActionRecord> acts) {
         Set<Family> focused = new HashSet<>();
         Set<Family> held = new HashSet<>();
         Map<Family, Instant> resets = new HashMap<>();
@@ -54,29 +54,29 @@ public record Steering(
         Set<Integer> closed = new HashSet<>();
         Map<String, String> chosen = new LinkedHashMap<>();
         List<Integer> order = Families.USUAL_ORDER;
-        for (Act act : Act.inForce(acts)) {
-            Deed deed = act.deed();
-            if (deed instanceof Deed.Focus focus) {
+        for (ActionRecord act : ActionRecord.inForce(acts)) {
+            ParentAction deed = act.deed();
+            if (deed instanceof ParentAction.Focus focus) {
                 held.remove(focus.family());
                 focused.add(focus.family());
-            } else if (deed instanceof Deed.Hold hold) {
+            } else if (deed instanceof ParentAction.Hold hold) {
                 focused.remove(hold.family());
                 held.add(hold.family());
-            } else if (deed instanceof Deed.Release release) {
+            } else if (deed instanceof ParentAction.Release release) {
                 focused.remove(release.family());
                 held.remove(release.family());
-            } else if (deed instanceof Deed.Reset reset) {
+            } else if (deed instanceof ParentAction.Reset reset) {
                 resets.put(reset.family(), act.at());
-            } else if (deed instanceof Deed.OpenTable open) {
+            } else if (deed instanceof ParentAction.OpenTable open) {
                 closed.remove(open.table());
                 opened.remove((Integer) open.table());
                 opened.add(open.table());
-            } else if (deed instanceof Deed.CloseTable close) {
+            } else if (deed instanceof ParentAction.CloseTable close) {
                 opened.remove((Integer) close.table());
                 closed.add(close.table());
-            } else if (deed instanceof Deed.Order chosenOrder) {
+            } else if (deed instanceof ParentAction.Order chosenOrder) {
                 order = chosenOrder.tables();
-            } else if (deed instanceof Deed.Choose choose) {
+            } else if (deed instanceof ParentAction.Choose choose) {
                 chosen.put(choose.setting(), choose.chosen());
             }
         }

@@ -1,10 +1,10 @@
 package fourfold.progress;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Fact;
 import fourfold.facts.Families;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import java.util.Locale;
 import java.util.Optional;
 

@@ -6,10 +6,10 @@ import java.util.Optional;
 
 /**
  * The policy the program uses: what is due is what the child's memory would not give quickly enough at the next drill, and
- * of that first what gains most for long per second of practice. The turns are those of {@link Turns}, as for any policy.
+ * of that first what gains most for long per second of practice. The turns are those of {@link TurnFrame}, as for any policy.
  */
 public final class LastingGain implements Scheduler {
-    private final Turns turns;
+    private final TurnFrame turns;
 
     /** The policy with the usual rules. */
     public LastingGain() {
@@ -18,7 +18,7 @@ public final class LastingGain implements Scheduler {
 
     /** The policy with other rules. */
     public LastingGain(Rules rules) {
-        turns = new Turns(rules, (here, seed) -> new Worth(here, rules));
+        turns = new TurnFrame(rules, (here, seed) -> new PracticeValue(here, rules));
     }
 
     @Override

@@ -1,6 +1,6 @@
 package fourfold.scheduling;
 
-/** A policy, as {@link Turns} takes it: the same situation and seed always give the same ranking. */
+/** A policy, as {@link TurnFrame} takes it: the same situation and seed always give the same ranking. */
 @FunctionalInterface
 public interface Ranker {
     /**
@@ -9,5 +9,5 @@ public interface Ranker {
      * @param here what the choice looks at
      * @param seed decides free choices
      */
-    Ranking rank(Situation here, long seed);
+    Ranking rank(ChoiceContext here, long seed);
 }

@@ -2,7 +2,7 @@ package fourfold.scheduling;
 
 /**
  * What a policy chooses by: which traces are due now, and which of them comes first. When each may be asked, and what has
- * its turn before them, is decided by {@link Turns}, which asks only for traces that were met. Traces are told by their
+ * its turn before them, is decided by {@link TurnFrame}, which asks only for traces that were met. Traces are told by their
  * index.
  */
 public interface Ranking {

@@ -1,7 +1,7 @@
 package fourfold.scheduling;
 
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.log.Purpose;
 
 /**
  * One turn of a drill: a question and why it is asked.

@@ -1,10 +1,10 @@
 package fourfold.screens;
 
-import fourfold.progress.TraceRecord;
+import fourfold.insight.TraceRecord;
 import java.util.List;
 
 /** A row of columns, one for each week: as tall as the number is large; a gap for a week without one. */
-final class Columns {
+public final class Columns {
     private static final String TALL = "▁▂▃▄▅▆▇█";
 
     private Columns() {}
@@ -16,7 +16,7 @@ final class Columns {
      * @param columns how many characters there are
      * @param most what the tallest column stands for
      */
-    static String of(List<TraceRecord.Week> weeks, int columns, double most) {
+    public static String of(List<TraceRecord.Week> weeks, int columns, double most) {
         long last = weeks.get(weeks.size() - 1).week();
         long first = Math.max(weeks.get(0).week(), last - columns + 1);
         StringBuilder row = new StringBuilder();

@@ -4,6 +4,7 @@ import fourfold.drill.Depiction;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,7 +19,7 @@ import java.util.List;
  * @param each how much one of them holds, 1 to 10
  * @param grown how many of them are drawn, 1 to {@code groups}
  */
-record FactPicture(Depiction depiction, boolean split, int groups, int each, int grown) {
+public record FactPicture(Depiction depiction, boolean split, int groups, int each, int grown) {
     /** From so many columns on, pictures are drawn wider. */
     private static final int ROOMY = 110;
 
@@ -26,24 +27,24 @@ record FactPicture(Depiction depiction, boolean split, int groups, int each, int
     private static final int NARROWEST_JUMP = 4;
 
     /** The picture of a family that grows: the smaller factor says how many groups. */
-    static FactPicture of(Depiction depiction, Family family, int grown) {
+    public static FactPicture of(Depiction depiction, Family family, int grown) {
         return new FactPicture(depiction, false, family.low(), family.high(), grown);
     }
 
     /** The whole picture of a question's fact. */
-    static FactPicture of(Depiction depiction, Question question) {
+    public static FactPicture of(Depiction depiction, Question question) {
         boolean split = question.operation() == Operation.DIVIDE;
         int groups = depiction.groups(question);
         return new FactPicture(depiction, split, groups, split ? question.left() / groups : question.right(), groups);
     }
 
     /** What it shows, in words: as much as is drawn. */
-    String words(Words words) {
+    public String words(Words words) {
         return words.picture(depiction, split, grown, each);
     }
 
     /** The picture in at most so many rows and columns; nothing if there is no room for it. */
-    List<String> rows(int width, int height) {
+    public List<String> rows(int width, int height) {
         List<String> rows = switch (depiction) {
             case ARRAY -> array(width >= ROOMY ? 3 : 1, height);
             case JUMPS -> jumps(width);

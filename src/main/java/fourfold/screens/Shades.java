@@ -3,11 +3,11 @@ package fourfold.screens;
 import fourfold.progress.Mastery;
 
 /** The shapes of the levels, denser with mastery. */
-final class Shades {
+public final class Shades {
     private Shades() {}
 
     /** The shade of a level: · ░ ▒ ▓ █. */
-    static char of(Mastery level) {
+    public static char of(Mastery level) {
         return "·░▒▓█".charAt(level.ordinal());
     }
 }

@@ -1,22 +1,25 @@
 package fourfold.screens;
 
 import fourfold.facts.Family;
+import fourfold.terminal.Ink;
+import fourfold.terminal.Picture;
+import fourfold.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The square of four: a family's facts, turn-around sideways, inverse up and down. */
-final class SquareOfFour {
+public final class SquareOfFour {
     private SquareOfFour() {}
 
     /** Draws it in the middle of three rows. */
-    static void draw(Picture picture, int y, Words words, Family family) {
+    public static void draw(Picture picture, int y, Words words, Family family) {
         List<String> rows = rows(words, family);
         for (int i = 0; i < rows.size(); i++) {
             picture.centred(y + i, rows.get(i), Ink.QUIET);
         }
     }
 
-    static List<String> rows(Words words, Family family) {
+    public static List<String> rows(Words words, Family family) {
         List<String> facts = family.facts().stream().map(words::fact).toList();
         if (family.isSquare()) {
             return List.of(facts.get(0), "↕", facts.get(1));

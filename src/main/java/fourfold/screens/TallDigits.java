@@ -1,9 +1,10 @@
 package fourfold.screens;
 
+import fourfold.terminal.Picture;
 import java.util.List;
 
 /** How tall the digits of a question are: as tall as there is room for. */
-enum TallDigits {
+public enum TallDigits {
     SMALL(BigDigits.Size.SMALL, 1),
     TALL(BigDigits.Size.TALL, 1),
     TALLEST(BigDigits.Size.TALL, 2);
@@ -17,7 +18,7 @@ enum TallDigits {
     }
 
     /** Where question and answer have the screen to themselves. */
-    static TallDigits on(Picture picture) {
+    public static TallDigits on(Picture picture) {
         if (picture.width() >= 130 && picture.height() >= 36) {
             return TALLEST;
         }
@@ -25,19 +26,19 @@ enum TallDigits {
     }
 
     /** Where a picture stands below them. */
-    static TallDigits besidePicture(Picture picture) {
+    public static TallDigits besidePicture(Picture picture) {
         return picture.width() >= 100 && picture.height() >= 36 ? TALL : SMALL;
     }
 
-    int height() {
+    public int height() {
         return size.rows() * times;
     }
 
-    int width(int places) {
+    public int width(int places) {
         return BigDigits.width("0".repeat(places), size) * times;
     }
 
-    List<String> rows(String text, Picture picture) {
+    public List<String> rows(String text, Picture picture) {
         List<String> rows = BigDigits.rows(text, size, picture.unicode());
         return times == 1 ? rows : Doubling.of(rows);
     }

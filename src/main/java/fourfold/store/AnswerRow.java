@@ -1,9 +1,9 @@
 package fourfold.store;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -17,9 +17,9 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
 /** One answer as a row of the table: what writes its columns and what reads them, side by side. */
-final class AnswerRow {
+public final class AnswerRow {
     /** The columns that say what the answer was, beside the drill and the position. */
-    static final List<String> COLUMNS = List.of(
+    public static final List<String> COLUMNS = List.of(
             "asked_at",
             "zone_offset_min",
             "purpose",

@@ -1,6 +1,6 @@
 package fourfold.store;
 
-import fourfold.facts.Answer;
+import fourfold.log.Answer;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -14,14 +14,14 @@ import java.util.UUID;
 import java.util.function.Consumer;
 
 /** The answers: appended, and read in the order in which they were given. */
-final class Answers {
+public final class Answers {
     /** The longest time a row can hold: eleven and a half days. */
     private static final Duration LONGEST = Duration.ofSeconds(1_000_000);
 
     private Answers() {}
 
     /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
-    static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
+    public static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
         List<UUID> same = SameChildren.in(connection).rows(child);
         // With one row the database finds the drills already in order; with several it has to sort.
         String condition = "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ") + "(SELECT nr FROM child WHERE id"
@@ -75,7 +75,7 @@ final class Answers {
     }
 
     private static Drill drill(Connection connection, Answer answer, int first, int last) throws SQLException {
-        Sittings.Numbered found = Sittings.find(connection, answer.drill())
+        DrillSessions.Numbered found = DrillSessions.find(connection, answer.drill())
                 .orElseThrow(() ->
                         new Refusal("there is no drill with the id " + answer.drill() + "; begin the drill first"));
         UUID child = found.sitting().child();

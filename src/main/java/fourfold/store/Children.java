@@ -1,9 +1,9 @@
 package fourfold.store;
 
-import fourfold.facts.Act;
-import fourfold.facts.Child;
-import fourfold.facts.ChildName;
-import fourfold.facts.Deed;
+import fourfold.log.ActionRecord;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.log.ParentAction;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -15,23 +15,23 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 
 /** The children, under the names they have today. */
-final class Children {
+public final class Children {
     /** The setting that holds a child's later name. */
-    static final String NAME = Deed.Choose.NAME;
+    public static final String NAME = ParentAction.Choose.NAME;
 
     /** The setting that says whether a child was put away: yes or no. */
-    static final String ARCHIVED = Deed.Choose.AWAY;
+    static final String ARCHIVED = ParentAction.Choose.AWAY;
 
     /** A child with today's name, and whether it was put away. */
-    record Known(Child child, boolean archived) {}
+    public record Known(Child child, boolean archived) {}
 
     private Children() {}
 
     /** All children in the order in which they were added. */
-    static List<Known> all(Connection connection) throws SQLException {
+    public static List<Known> all(Connection connection) throws SQLException {
         SameChildren same = SameChildren.in(connection);
-        Map<UUID, List<Act>> choices =
-                Acts.choices(connection).stream().collect(Collectors.groupingBy(a -> same.known(a.child())));
+        Map<UUID, List<ActionRecord>> choices =
+                Actions.choices(connection).stream().collect(Collectors.groupingBy(a -> same.known(a.child())));
         List<Child> added = Database.query(
                 connection,
                 "SELECT id, name, created_at FROM child ORDER BY created_at, nr",
@@ -41,14 +41,14 @@ final class Children {
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
             if (same.known(child.id()).equals(child.id())) {
-                all.add(today(child, Act.inForce(choices.getOrDefault(child.id(), List.of()))));
+                all.add(today(child, ActionRecord.inForce(choices.getOrDefault(child.id(), List.of()))));
             }
         }
         return List.copyOf(all);
     }
 
     /** The number of the child's row. */
-    static int numberOf(Connection connection, UUID child) throws SQLException {
+    public static int numberOf(Connection connection, UUID child) throws SQLException {
         return Database.query(
                         connection,
                         "SELECT nr FROM child WHERE id = ?",
@@ -99,13 +99,14 @@ final class Children {
         }
     }
 
-    private static Known today(Child added, List<Act> inForce) {
+    private static Known today(Child added, List<ActionRecord> inForce) {
         Child child = added;
         boolean archived = false;
-        for (Act act : inForce) {
-            if (act.deed() instanceof Deed.Choose choose && choose.setting().equals(NAME)) {
+        for (ActionRecord act : inForce) {
+            if (act.deed() instanceof ParentAction.Choose choose
+                    && choose.setting().equals(NAME)) {
                 child = new Child(child.id(), choose.chosen(), child.since());
-            } else if (act.deed() instanceof Deed.Choose choose
+            } else if (act.deed() instanceof ParentAction.Choose choose
                     && choose.setting().equals(ARCHIVED)) {
                 archived = choose.chosen().equals("yes");
             }

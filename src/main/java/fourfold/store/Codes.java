@@ -5,16 +5,16 @@ import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.util.List;
 
 /**
  * The small numbers that stand for words in the table of answers. They are written out in the migration and never change,
  * whatever becomes of the order of the enums.
  */
-final class Codes {
+public final class Codes {
     /** The code in the place of an operation where there is only a number to copy. */
     static final int NO_OPERATION = 0;
 
@@ -67,11 +67,11 @@ final class Codes {
         return SURFACES.indexOf(surface) + 1;
     }
 
-    static Purpose purpose(int code) {
+    public static Purpose purpose(int code) {
         return PURPOSES.get(code);
     }
 
-    static Surface surface(int code) {
+    public static Surface surface(int code) {
         return SURFACES.get(code - 1);
     }
 
@@ -81,7 +81,7 @@ final class Codes {
      * @param right the number after the sign; 0 for a number to copy
      * @throws IllegalArgumentException if there is no such prompt
      */
-    static Prompt prompt(int operation, int left, int right) {
+    public static Prompt prompt(int operation, int left, int right) {
         boolean inside =
                 operation >= 0 && operation <= FACTOR && left >= 1 && left < HEIGHT && right >= 0 && right < WIDTH;
         Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;

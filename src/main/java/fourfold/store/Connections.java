@@ -10,7 +10,7 @@ import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
 /** Every connection to a file, with its settings. */
-final class Connections {
+public final class Connections {
     private Connections() {}
 
     /**
@@ -32,7 +32,7 @@ final class Connections {
      * A connection to read a file with all that its log holds; it waits for another program's write as long as a write
      * would. A log that is there is left as it is, so that the file is not changed.
      */
-    static Connection reading(Path file) throws SQLException {
+    public static Connection reading(Path file) throws SQLException {
         NativeLibrary.prepareUsual();
         SQLiteConfig config = config(StoreFile.PATIENCE);
         if (Journal.isHot(Journal.log(file))) {
@@ -49,7 +49,7 @@ final class Connections {
      * opened to be read only, so it is opened as usual and each write is refused. Not for a file with an unfinished
      * write, which opening would complete.
      */
-    static Connection checking(Path file) throws SQLException {
+    public static Connection checking(Path file) throws SQLException {
         Connection connection = reading(file);
         try {
             run(connection, "PRAGMA query_only = 1");
@@ -78,7 +78,7 @@ final class Connections {
     }
 
     /** Runs one statement without values. */
-    static void run(Connection connection, String sql) throws SQLException {
+    public static void run(Connection connection, String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             statement.execute(sql);
         }

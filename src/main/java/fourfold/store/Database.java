@@ -16,7 +16,7 @@ import java.util.function.Supplier;
  * <p>Transactions are begun and ended by plain statements: the driver's own calls begin the next transaction as soon as
  * one is committed, so a commit that worked could be reported as failed.
  */
-final class Database implements AutoCloseable {
+public final class Database implements AutoCloseable {
     /** So many writes, several drills of the longest kind, may stand in the log before it is brought into the file. */
     private static final int MOST_IN_LOG = 2_000;
 
@@ -58,22 +58,22 @@ final class Database implements AutoCloseable {
     }
 
     /** Something done with the connection. */
-    interface Work<T> {
+    public interface Work<T> {
         T on(Connection connection) throws SQLException;
     }
 
     /** Fills the question marks of a statement. */
-    interface Values {
+    public interface Values {
         void into(PreparedStatement statement) throws SQLException;
     }
 
     /** Makes something of the current row. */
-    interface Row<T> {
+    public interface Row<T> {
         T of(ResultSet row) throws SQLException;
     }
 
     /** The rows of a query, each made into something. */
-    static <T> List<T> query(Connection connection, String sql, Values values, Row<T> row) throws SQLException {
+    public static <T> List<T> query(Connection connection, String sql, Values values, Row<T> row) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
             values.into(statement);
             try (ResultSet rows = statement.executeQuery()) {
@@ -87,7 +87,7 @@ final class Database implements AutoCloseable {
     }
 
     /** Runs one statement that changes something. */
-    static void run(Connection connection, String sql, Values values) throws SQLException {
+    public static void run(Connection connection, String sql, Values values) throws SQLException {
         try (PreparedStatement statement = connection.prepareStatement(sql)) {
             values.into(statement);
             statement.executeUpdate();
@@ -95,7 +95,7 @@ final class Database implements AutoCloseable {
     }
 
     /** Reads outside a transaction; {@code what} completes the sentence "could not …". */
-    synchronized <T> T read(String what, Work<T> work) {
+    public synchronized <T> T read(String what, Work<T> work) {
         try {
             return work.on(connection);
         } catch (SQLException e) {
@@ -123,7 +123,7 @@ final class Database implements AutoCloseable {
     }
 
     /** Does everything in one transaction or nothing of it; when this returns, it is on the disk. */
-    synchronized void write(String what, Work<?> work) {
+    public synchronized void write(String what, Work<?> work) {
         try {
             // The system would go on writing to a file that was removed, and nobody would find it again.
             checkIdentity();

@@ -1,8 +1,8 @@
 package fourfold.store;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
 import fourfold.facts.Prompt;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -27,7 +27,7 @@ import java.util.zip.CRC32C;
  * 31 rows of 512 bytes, each with a check sum (CRC-32C, RFC 3720, appendix B.4) in its last four. Whoever still practises
  * with that program holds a lock on its slip.
  */
-final class EarlierSlips {
+public final class EarlierSlips {
     private static final String ENDING = "-slip-";
     private static final byte[] HEAD = "Fourfold slip 1\n".getBytes(StandardCharsets.US_ASCII);
     private static final int ROW = 512;
@@ -36,7 +36,7 @@ final class EarlierSlips {
     private EarlierSlips() {}
 
     /** The slips beside a file. */
-    static List<Path> beside(Path file) {
+    public static List<Path> beside(Path file) {
         Path beginning = Journal.beside(file, ENDING);
         try (Stream<Path> files = Files.list(beginning.resolveSibling(""))) {
             return files.filter(
@@ -49,7 +49,7 @@ final class EarlierSlips {
     }
 
     /** Copies the slips beside a file to where another file's would be. */
-    static void copy(Path file, Path other) throws IOException {
+    public static void copy(Path file, Path other) throws IOException {
         for (Path slip : beside(file)) {
             String drill = String.valueOf(slip.getFileName()).replaceFirst("^.*" + ENDING, "");
             Files.copy(slip, Journal.beside(other, ENDING + drill));
@@ -88,7 +88,7 @@ final class EarlierSlips {
 
     private static boolean areKnown(Connection connection, List<Answer> answers) throws SQLException {
         for (Answer answer : answers) {
-            if (Sittings.find(connection, answer.drill()).isEmpty()) {
+            if (DrillSessions.find(connection, answer.drill()).isEmpty()) {
                 return false;
             }
         }

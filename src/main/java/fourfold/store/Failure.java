@@ -12,7 +12,7 @@ import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
 /** Turns what the database says into a line a parent can act on. */
-final class Failure {
+public final class Failure {
     private static final int PRIMARY_CODE = 0xff;
 
     private Failure() {}
@@ -23,7 +23,7 @@ final class Failure {
     }
 
     /** What the system says about a file. */
-    static String reason(IOException cause) {
+    public static String reason(IOException cause) {
         if (cause instanceof AccessDeniedException) {
             return "the system does not allow it; check the rights of the file and its folder";
         }
@@ -34,7 +34,7 @@ final class Failure {
     }
 
     /** Why a migration failed: the database's reason, if there is one. */
-    static String reason(FlywayException cause) {
+    public static String reason(FlywayException cause) {
         for (Throwable deeper = cause; deeper != null; deeper = deeper.getCause()) {
             if (deeper instanceof SQLException sql) {
                 return reason(sql);
@@ -44,7 +44,7 @@ final class Failure {
     }
 
     /** The reason and the remedy. */
-    static String reason(SQLException cause) {
+    public static String reason(SQLException cause) {
         if (cause.getCause() instanceof NativeLibraryNotFoundException) {
             return "SQLite's library can't be unpacked; start with -Dorg.sqlite.tmpdir= and a folder programs may run in";
         }
@@ -68,7 +68,7 @@ final class Failure {
     }
 
     /** Whether another program holds the file. */
-    static boolean isInUse(SQLException cause) {
+    public static boolean isInUse(SQLException cause) {
         return isOneOf(cause, SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED);
     }
 
@@ -88,12 +88,12 @@ final class Failure {
     }
 
     /** A file's name for a message; control characters can't reach the terminal. */
-    static String shown(Path file) {
+    public static String shown(Path file) {
         return oneLine(file.toString());
     }
 
     /** The text with every control character replaced by a question mark. */
-    static String oneLine(String text) {
+    public static String oneLine(String text) {
         return text.strip().replaceAll("\\s+", " ").replaceAll("\\p{Cntrl}", "?");
     }
 }

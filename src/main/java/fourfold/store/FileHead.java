@@ -14,7 +14,7 @@ import java.util.Arrays;
  * the application's number at byte 68. Not for a file that this program has open as a database: closing it after such a
  * look would give the library's locks away (fcntl(2)).
  */
-enum FileHead {
+public enum FileHead {
     /** An empty file; it becomes a store. */
     EMPTY,
     /** A store. */
@@ -34,7 +34,7 @@ enum FileHead {
     private static final int LOGGED = 2;
 
     /** Whether the file is kept with a write-ahead log. */
-    static boolean isLogged(Path file) throws IOException {
+    public static boolean isLogged(Path file) throws IOException {
         byte[] head = head(file);
         return head.length == LENGTH && head[READ_VERSION_AT] == LOGGED;
     }
@@ -45,7 +45,7 @@ enum FileHead {
         }
     }
 
-    static FileHead of(Path file) throws IOException {
+    public static FileHead of(Path file) throws IOException {
         byte[] head = head(file);
         if (head.length == 0) {
             return EMPTY;

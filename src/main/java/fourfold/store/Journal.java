@@ -15,7 +15,7 @@ import java.util.Set;
  * log can't be had. In a log an answer takes one forced write, and no reader holds it up. A file with a log is whole only
  * together with it; the last program that closes the file brings all of it into the file and takes it away.
  */
-final class Journal {
+public final class Journal {
     /** How long a start waits for other programs when it brings an older file to its log; the next start tries again. */
     private static final Duration SHORT = Duration.ofMillis(100);
 
@@ -26,17 +26,17 @@ final class Journal {
     private Journal() {}
 
     /** The write-ahead log of a file, whether there is one or not. */
-    static Path log(Path file) {
+    public static Path log(Path file) {
         return beside(file, "-wal");
     }
 
     /** The rollback journal of a file, whether there is one or not. */
-    static Path rollback(Path file) {
+    public static Path rollback(Path file) {
         return beside(file, "-journal");
     }
 
     /** SQLite follows links, and puts its files beside the one that is meant. */
-    static Path beside(Path file, String ending) {
+    public static Path beside(Path file, String ending) {
         Path real = file;
         try {
             real = file.toRealPath();
@@ -47,7 +47,7 @@ final class Journal {
     }
 
     /** Whether there is a log, and something in it. */
-    static boolean isHot(Path log) {
+    public static boolean isHot(Path log) {
         try {
             return Files.size(log) > 0;
         } catch (IOException e) {
@@ -60,7 +60,7 @@ final class Journal {
      * journal whose first byte is nought was never made to count, as nothing had reached the file yet (SQLite's file
      * format, section 3, and its pages on locking, "hot journals").
      */
-    static boolean unfinishedWrite(Path file) throws IOException {
+    public static boolean unfinishedWrite(Path file) throws IOException {
         Path journal = rollback(file);
         if (!Files.exists(journal)) {
             return false;
@@ -114,14 +114,14 @@ final class Journal {
     }
 
     /** Brings everything into the one file, which needs no log from now on; refused while another program has it open. */
-    static void intoOneFile(Connection connection) throws SQLException {
+    public static void intoOneFile(Connection connection) throws SQLException {
         if (!become(connection, "DELETE")) {
             throw new SQLException("the file can't be made whole by itself; close other programs that use it");
         }
     }
 
     /** The same for a file that nobody has open. */
-    static void intoOneFile(Path file) throws SQLException {
+    public static void intoOneFile(Path file) throws SQLException {
         try (Connection connection = Connections.plain(file)) {
             intoOneFile(connection);
         }

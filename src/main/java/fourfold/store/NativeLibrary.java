@@ -44,8 +44,8 @@ final class NativeLibrary {
 
     /** The same with the usual cache of the person who runs the program. */
     static void prepareUsual() {
-        prepare(Place.cache(
-                System.getProperty("os.name", ""), System.getenv(), Place.of(System.getProperty("user.home", ""))));
+        prepare(DataPath.cache(
+                System.getProperty("os.name", ""), System.getenv(), DataPath.of(System.getProperty("user.home", ""))));
     }
 
     /** The folder in the cache that holds the library, unpacked now if it was not there. */

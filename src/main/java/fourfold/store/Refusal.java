@@ -1,10 +1,10 @@
 package fourfold.store;
 
 /** Why something must not be kept, without the file's name, which {@link Database} puts before it. */
-final class Refusal extends RuntimeException {
+public final class Refusal extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    Refusal(String reason) {
+    public Refusal(String reason) {
         super(reason);
     }
 }

@@ -8,11 +8,11 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 
 /** Makes files and folders that only their owner can read, where the system knows such rights. */
-final class Rights {
+public final class Rights {
     private Rights() {}
 
     /** Makes an empty file for its owner alone (mode 0600); false if there was one already. */
-    static boolean makeFile(Path file) throws IOException {
+    public static boolean makeFile(Path file) throws IOException {
         try {
             Files.createFile(file, ownersOnly(file, "rw-------"));
             return true;
@@ -22,7 +22,7 @@ final class Rights {
     }
 
     /** Makes a folder for its owner alone (mode 0700), with those above it, unless it is there. */
-    static void makeFolder(Path folder) throws IOException {
+    public static void makeFolder(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             Files.createDirectories(folder, ownersOnly(folder, "rwx------"));
         }

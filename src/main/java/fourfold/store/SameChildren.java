@@ -1,7 +1,7 @@
 package fourfold.store;
 
-import fourfold.facts.Act;
-import fourfold.facts.Deed;
+import fourfold.log.ActionRecord;
+import fourfold.log.ParentAction;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -18,9 +18,9 @@ import java.util.UUID;
  * the same. Both rows stay as they are; that they are one is a choice in the log of acts, so that it goes along to every
  * computer and can be taken back.
  */
-final class SameChildren {
+public final class SameChildren {
     /** The setting that names another row of the same child. */
-    static final String SAME = Deed.Choose.SAME;
+    static final String SAME = ParentAction.Choose.SAME;
 
     private final Map<UUID, List<UUID>> rows;
 
@@ -28,19 +28,19 @@ final class SameChildren {
         this.rows = rows;
     }
 
-    static SameChildren in(Connection connection) throws SQLException {
+    public static SameChildren in(Connection connection) throws SQLException {
         boolean any = !Database.query(
                         connection,
                         "SELECT 1 FROM act WHERE kind = 'choose' AND detail LIKE 'same=%' LIMIT 1",
                         none -> {},
                         row -> 1)
                 .isEmpty();
-        return any ? of(added(connection, "child"), Acts.choices(connection)) : new SameChildren(Map.of());
+        return any ? of(added(connection, "child"), Actions.choices(connection)) : new SameChildren(Map.of());
     }
 
     /** What an attached database called {@code other} says. */
-    static SameChildren ofOther(Connection connection) throws SQLException {
-        return of(added(connection, "other.child"), Acts.choicesOfOther(connection));
+    public static SameChildren ofOther(Connection connection) throws SQLException {
+        return of(added(connection, "other.child"), Actions.choicesOfOther(connection));
     }
 
     /** The children's ids, the first added first. */
@@ -52,10 +52,11 @@ final class SameChildren {
                 row -> UUID.fromString(row.getString(1)));
     }
 
-    private static SameChildren of(List<UUID> added, List<Act> choices) {
+    private static SameChildren of(List<UUID> added, List<ActionRecord> choices) {
         Map<UUID, List<UUID>> rows = new HashMap<>();
-        for (Act act : Act.inForce(choices)) {
-            if (act.deed() instanceof Deed.Choose choose && choose.setting().equals(SAME)) {
+        for (ActionRecord act : ActionRecord.inForce(choices)) {
+            if (act.deed() instanceof ParentAction.Choose choose
+                    && choose.setting().equals(SAME)) {
                 UUID other = UUID.fromString(choose.chosen());
                 List<UUID> both = new ArrayList<>(rows.getOrDefault(act.child(), List.of(act.child())));
                 both.addAll(rows.getOrDefault(other, List.of(other)));
@@ -73,19 +74,19 @@ final class SameChildren {
     }
 
     /** The ids of all rows of this child. */
-    List<UUID> rows(UUID child) {
+    public List<UUID> rows(UUID child) {
         return rows.getOrDefault(child, List.of(child));
     }
 
     /** The act that says that two children are one: the same act, whichever computer makes it. */
-    static Act joining(UUID one, Instant oneSince, UUID other, Instant otherSince) {
+    public static ActionRecord joining(UUID one, Instant oneSince, UUID other, Instant otherSince) {
         boolean inOrder = oneSince.isBefore(otherSince)
                 || (oneSince.equals(otherSince) && one.toString().compareTo(other.toString()) < 0);
         UUID first = inOrder ? one : other;
         UUID second = inOrder ? other : one;
         UUID id = UUID.nameUUIDFromBytes((first + " is " + second).getBytes(StandardCharsets.UTF_8));
         Instant at = inOrder ? otherSince : oneSince;
-        return new Act(id, first, at, 0, new Deed.Choose(SAME, second.toString()));
+        return new ActionRecord(id, first, at, 0, new ParentAction.Choose(SAME, second.toString()));
     }
 
     /** A condition that holds for so many ids. */

@@ -13,9 +13,9 @@ import java.util.stream.Collectors;
  * @param locations where the migrations are on the class path
  * @param steps version and checksum of each, oldest first
  */
-record Schema(List<String> locations, List<Step> steps) {
+public record Schema(List<String> locations, List<Step> steps) {
     /** The migrations of this program; a test compares them with the files. */
-    static final Schema TODAY = new Schema(
+    public static final Schema TODAY = new Schema(
             List.of("classpath:db/migration"), List.of(new Step("1", -290438652), new Step("2", 1434903109)));
 
     /** One migration as Flyway's history names it. */
@@ -26,7 +26,7 @@ record Schema(List<String> locations, List<Step> steps) {
     }
 
     /** How a file stands to this program. */
-    enum State {
+    public enum State {
         /** Nothing in it yet. */
         EMPTY,
         /** As this program makes it. */
@@ -40,7 +40,7 @@ record Schema(List<String> locations, List<Step> steps) {
     }
 
     /** How the file stands; only reads. */
-    State stateOf(Connection connection) throws SQLException {
+    public State stateOf(Connection connection) throws SQLException {
         List<String> tables = Database.query(
                 connection,
                 "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'",

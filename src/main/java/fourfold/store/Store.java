@@ -1,9 +1,10 @@
 package fourfold.store;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.upkeep.Removal;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -39,7 +40,7 @@ public final class Store implements AutoCloseable {
     /**
      * Opens the file, makes it if there is none, and brings an older one up to date after copying it aside. A file that
      * is not a Fourfold file, was written by a newer program, is damaged, in use or can't be written is left as it is.
-     * The folder must be there, unless it is one called {@value Place#FOLDER}, which is made.
+     * The folder must be there, unless it is one called {@value DataPath#FOLDER}, which is made.
      *
      * @throws StoreException if it can't be opened
      */
@@ -64,7 +65,7 @@ public final class Store implements AutoCloseable {
         StoreFile.loadDriver();
     }
 
-    Database database() {
+    public Database database() {
         return database;
     }
 
@@ -89,8 +90,8 @@ public final class Store implements AutoCloseable {
     }
 
     /** Begins a drill of a known child. */
-    public void begin(Sitting sitting) {
-        write("begin the drill", c -> Sittings.begin(c, sitting));
+    public void begin(DrillSession sitting) {
+        write("begin the drill", c -> DrillSessions.begin(c, sitting));
     }
 
     /** Keeps an answer of a drill that was begun. */
@@ -115,32 +116,32 @@ public final class Store implements AutoCloseable {
     }
 
     /** Keeps an act of the parent; a new name that another child has is refused. */
-    public void keep(Act act) {
-        write("keep the change", c -> Acts.keep(c, act));
+    public void keep(ActionRecord act) {
+        write("keep the change", c -> Actions.keep(c, act));
     }
 
     /** Keeps acts that belong together, all of them or none. */
-    public void keepActs(List<Act> acts) {
+    public void keepActs(List<ActionRecord> acts) {
         write("keep the change", c -> {
-            for (Act act : acts) {
-                Acts.keep(c, act);
+            for (ActionRecord act : acts) {
+                Actions.keep(c, act);
             }
         });
     }
 
     /** Keeps whole drills of known children, all of them or none. */
-    public void keepAll(List<Sitting> sittings, List<Answer> answers) {
+    public void keepAll(List<DrillSession> sittings, List<Answer> answers) {
         takeIn(List.of(), sittings, answers);
     }
 
     /** Adds children and keeps whole drills, all of it or nothing. */
-    public void takeIn(List<Child> children, List<Sitting> sittings, List<Answer> answers) {
+    public void takeIn(List<Child> children, List<DrillSession> sittings, List<Answer> answers) {
         write("keep the answers", c -> {
             for (Child child : children) {
                 Children.add(c, child);
             }
-            for (Sitting sitting : sittings) {
-                Sittings.begin(c, sitting);
+            for (DrillSession sitting : sittings) {
+                DrillSessions.begin(c, sitting);
             }
             Answers.keep(c, answers);
         });
@@ -185,13 +186,13 @@ public final class Store implements AutoCloseable {
     }
 
     /** The child's drills, oldest first; drills that began together by id. */
-    public List<Sitting> sittings(UUID child) {
-        return read("read the drills", c -> Sittings.of(c, child));
+    public List<DrillSession> sittings(UUID child) {
+        return read("read the drills", c -> DrillSessions.of(c, child));
     }
 
-    /** The child's acts in {@link Act#IN_ORDER}, undone ones too. */
-    public List<Act> acts(UUID child) {
-        return read("read the changes", c -> Acts.of(c, child));
+    /** The child's acts in {@link ActionRecord#IN_ORDER}, undone ones too. */
+    public List<ActionRecord> acts(UUID child) {
+        return read("read the changes", c -> Actions.of(c, child));
     }
 
     /**

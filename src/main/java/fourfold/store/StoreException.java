@@ -4,11 +4,11 @@ package fourfold.store;
 public final class StoreException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
-    StoreException(String message) {
+    public StoreException(String message) {
         super(message);
     }
 
-    StoreException(String message, Throwable cause) {
+    public StoreException(String message, Throwable cause) {
         super(message, cause);
     }
 }

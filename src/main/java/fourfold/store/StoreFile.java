@@ -1,5 +1,6 @@
 package fourfold.store;
 
+import fourfold.upkeep.Backups;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,9 +18,9 @@ import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteDataSource;
 
 /** Opens the file on the disk: looks before it touches anything, and brings an older file up to date. */
-final class StoreFile {
+public final class StoreFile {
     /** How long a write waits for another program's. */
-    static final Duration PATIENCE = Duration.ofSeconds(5);
+    public static final Duration PATIENCE = Duration.ofSeconds(5);
 
     /** Larger files, those of many years and children, are looked at only when they are backed up or verified. */
     private static final long LOOKED_AT_WHOLE = 64L << 20;
@@ -42,7 +43,7 @@ final class StoreFile {
     }
 
     /** Opens, makes or migrates the file. */
-    static Database open(Path file, Duration patience, Schema schema) {
+    public static Database open(Path file, Duration patience, Schema schema) {
         return new StoreFile(file.toAbsolutePath().normalize(), patience, schema).open();
     }
 
@@ -137,7 +138,7 @@ final class StoreFile {
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         boolean utf8 = System.getProperty("sun.jnu.encoding", "UTF-8").equalsIgnoreCase("UTF-8");
         if (!plain && !windows && !utf8) {
-            throw Place.inexpressible(file.toString());
+            throw DataPath.inexpressible(file.toString());
         }
     }
 
@@ -146,7 +147,7 @@ final class StoreFile {
         if (folder == null) {
             throw failed("it is a folder; name a file");
         }
-        if (folder.endsWith(Place.FOLDER)) {
+        if (folder.endsWith(DataPath.FOLDER)) {
             Rights.makeFolder(folder);
         }
         if (!Files.isDirectory(folder)) {
@@ -222,7 +223,7 @@ final class StoreFile {
             case CURRENT -> {}
             case EMPTY -> migrate(connection);
             case OLDER -> {
-                Copy.make(connection, file, "before-" + schema.newest());
+                DatabaseCopy.make(connection, file, "before-" + schema.newest());
                 migrate(connection);
             }
             case NEWER -> throw failed("it was written by a newer Fourfold; use that one");

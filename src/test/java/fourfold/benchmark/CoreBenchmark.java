@@ -1,6 +1,6 @@
 package fourfold.benchmark;
 
-import fourfold.screens.PictureWork;
+import fourfold.terminal.PictureWork;
 import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;

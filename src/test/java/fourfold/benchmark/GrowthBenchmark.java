@@ -1,6 +1,6 @@
 package fourfold.benchmark;
 
-import fourfold.screens.PtyProgram;
+import fourfold.terminal.PtyProgram;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,14 +1,14 @@
 package fourfold.benchmark;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
 import fourfold.facts.Families;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
-import fourfold.progress.Grid;
+import fourfold.insight.Grid;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.LastingGain;
@@ -99,7 +99,7 @@ final class GrowthProbe {
     private static void ask(Child child, Progress before, Times next) {
         Scheduler scheduler = new LastingGain();
         Instant at = LongPractice.END;
-        Sitting sitting = sitting(child);
+        DrillSession sitting = sitting(child);
         Progress progress = before.beginning(sitting);
         for (int i = 1; i <= ASKED; i++) {
             long from = System.nanoTime();
@@ -117,11 +117,11 @@ final class GrowthProbe {
         }
     }
 
-    private static Sitting sitting(Child child) {
-        return new Sitting(UUID.randomUUID(), child.id(), LongPractice.END, 60, Duration.ofMinutes(30), 5);
+    private static DrillSession sitting(Child child) {
+        return new DrillSession(UUID.randomUUID(), child.id(), LongPractice.END, 60, Duration.ofMinutes(30), 5);
     }
 
-    private static Answer answer(Sitting sitting, int position, Purpose purpose, Question question, Instant at) {
+    private static Answer answer(DrillSession sitting, int position, Purpose purpose, Question question, Instant at) {
         return new Answer(
                 Answer.Place.in(sitting, position),
                 new Moment(at, 60),
@@ -136,7 +136,7 @@ final class GrowthProbe {
 
     /** Keeps answers as the program does; before each, the floor of the same disk. */
     private static void append(Store store, Child child, Path file, Times append, Times sync) throws IOException {
-        Sitting sitting = sitting(child);
+        DrillSession sitting = sitting(child);
         store.begin(sitting);
         try (FileChannel floor = floor(file)) {
             for (int i = 1; i <= APPENDED; i++) {

@@ -1,14 +1,14 @@
 package fourfold.benchmark;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
 import fourfold.facts.Families;
-import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -35,12 +35,12 @@ final class LongPractice {
         Instant begun = END.minus(YEARS);
         Child child = new Child(new UUID(90, number), name(answers), begun);
         store.add(child);
-        List<Sitting> sittings = new ArrayList<>();
+        List<DrillSession> sittings = new ArrayList<>();
         List<Answer> given = new ArrayList<>();
         for (int drill = 0; drill < drills; drill++) {
             Instant at = begun.plus(YEARS.dividedBy(drills).multipliedBy(drill));
             UUID id = new UUID(91L << 32 | number, drill);
-            Sitting sitting = new Sitting(id, child.id(), at, 60, Duration.ofMinutes(8), drill);
+            DrillSession sitting = new DrillSession(id, child.id(), at, 60, Duration.ofMinutes(8), drill);
             sittings.add(sitting);
             drill(sitting, given);
             if (sittings.size() == DRILLS_AT_ONCE || drill == drills - 1) {
@@ -67,7 +67,7 @@ final class LongPractice {
         return file;
     }
 
-    private static void drill(Sitting sitting, List<Answer> into) {
+    private static void drill(DrillSession sitting, List<Answer> into) {
         SplittableRandom dice = new SplittableRandom(sitting.id().hashCode());
         for (int position = 1; position <= IN_A_DRILL; position++) {
             boolean copy = position <= COPIES;

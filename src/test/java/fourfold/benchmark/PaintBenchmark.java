@@ -1,6 +1,6 @@
 package fourfold.benchmark;
 
-import fourfold.facts.Child;
+import fourfold.log.Child;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -1,7 +1,7 @@
 package fourfold.benchmark;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
+import fourfold.log.Answer;
+import fourfold.log.Child;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package fourfold.benchmark;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import fourfold.facts.Child;
+import fourfold.log.Child;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -80,7 +80,7 @@ class StartBenchmark {
     }
 
     private static String classPath() {
-        return fourfold.screens.PtyProgram.classPath();
+        return fourfold.terminal.PtyProgram.classPath();
     }
 
     private static long frame(List<String> command, Map<String, String> environment, String words) throws IOException {

@@ -2,8 +2,8 @@ package fourfold.benchmark;
 
 import com.pty4j.PtyProcess;
 import com.pty4j.PtyProcessBuilder;
-import fourfold.screens.PtyProgram;
-import fourfold.screens.ScreenModel;
+import fourfold.terminal.PtyProgram;
+import fourfold.terminal.ScreenModel;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

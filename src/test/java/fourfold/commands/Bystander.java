@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.screens.PtyProgram;
+import fourfold.terminal.PtyProgram;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;

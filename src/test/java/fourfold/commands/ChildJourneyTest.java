@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
 import fourfold.facts.MissingFactor;
+import fourfold.home.Environment;
+import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.log.ParentAction;
 import fourfold.progress.Setting;
 import fourfold.screens.DigitReader;
-import fourfold.screens.WindowSize;
+import fourfold.terminal.WindowSize;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -48,7 +50,7 @@ class ChildJourneyTest {
         Child child = journey.household().children().get(0);
         for (String choice : choices) {
             String[] parts = choice.split("=");
-            journey.household().keep(child, List.of(new Deed.Choose(parts[0], parts[1])), journey.now());
+            journey.household().keep(child, List.of(new ParentAction.Choose(parts[0], parts[1])), journey.now());
         }
         return journey;
     }
@@ -228,9 +230,9 @@ class ChildJourneyTest {
             int begun = journey.household().filling(child).begun();
             int[] before = shades(journey, child);
             for (fourfold.facts.Family family : fourfold.facts.Families.all()) {
-                journey.household().keep(child, List.of(new Deed.Reset(family)), journey.now());
+                journey.household().keep(child, List.of(new ParentAction.Reset(family)), journey.now());
             }
-            journey.household().keep(child, List.of(new Deed.Choose("quick", "2")), journey.now());
+            journey.household().keep(child, List.of(new ParentAction.Choose("quick", "2")), journey.now());
             journey.keys("1 Enter").rest(100);
             for (int i = 0; i < 20; i++) {
                 journey.give(1);
@@ -244,20 +246,20 @@ class ChildJourneyTest {
     }
 
     private static int[] shades(Journey journey, Child child) {
-        fourfold.progress.Filling filling = journey.household().filling(child);
+        fourfold.insight.LifetimeProgress filling = journey.household().filling(child);
         return fourfold.facts.Families.all().stream().mapToInt(filling::shade).toArray();
     }
 
     @Test
     void theWindowComesBackInItsSizeWithTheLettersTheParentChose() {
         Path file = Practised.children(folder, "Mina", "Pip");
-        World world = CommandRun.world(
+        Environment world = CommandRun.world(
                 file,
                 true,
                 new java.io.BufferedReader(new java.io.StringReader("")),
                 new java.io.StringWriter(),
                 new java.io.StringWriter(),
-                World::systemClock);
+                Environment::systemClock);
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {
             assertEquals(WindowSize.USUAL, home.window());
             home.rememberWindow(100, 31);
@@ -266,7 +268,7 @@ class ChildJourneyTest {
             home.records()
                     .keep(
                             pip,
-                            List.of(new Deed.Choose(Setting.LETTERS.key(), "28")),
+                            List.of(new ParentAction.Choose(Setting.LETTERS.key(), "28")),
                             home.moments().now());
         }
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {

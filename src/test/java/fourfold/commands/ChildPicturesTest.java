@@ -7,7 +7,7 @@ import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Phase.Reason;
-import fourfold.facts.Purpose;
+import fourfold.log.Purpose;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -5,18 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
 import fourfold.facts.Families;
-import fourfold.facts.Sitting;
+import fourfold.home.Household;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.LastingGain;
-import fourfold.screens.ClockAdvice;
-import fourfold.screens.Moments;
-import fourfold.screens.Words;
 import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
+import fourfold.words.ClockAdvice;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -52,9 +53,9 @@ class ClockTest {
     void aDrillsDayIsTheDayWhereTheChildIs(String zone, Instant at, int offset, LocalDate day) {
         Path file = Practised.children(folder, "Mina");
         try (Store store = Store.open(file)) {
-            Household household = new Household(store, new Moments(at, ZoneId.of(zone), () -> 0L));
+            Household household = new Household(store, new SessionClock(at, ZoneId.of(zone), () -> 0L));
             Child mina = household.children().get(0);
-            Sitting sitting = household.newSitting(mina, 5, at);
+            DrillSession sitting = household.newSitting(mina, 5, at);
             assertEquals(offset, sitting.zoneOffsetMinutes());
             assertEquals(day, LocalDate.ofEpochDay(sitting.localDay()));
         }
@@ -64,7 +65,7 @@ class ClockTest {
     @Test
     void timesInADrillFollowTheMonotonicClock() {
         long[] nanos = {5_000_000_000L};
-        Moments moments = new Moments(START, ZoneId.of("Europe/Berlin"), () -> nanos[0]);
+        SessionClock moments = new SessionClock(START, ZoneId.of("Europe/Berlin"), () -> nanos[0]);
         Instant before = moments.now();
         for (int i = 0; i < 1000; i++) {
             nanos[0] += 7_000_000L;
@@ -160,7 +161,7 @@ class ClockTest {
     void sleepIsWhatTheWallClockSaysBeyondTheMonotonicOne(long counted, long passed, boolean asleep) {
         long[] nanos = {7};
         Instant[] wall = {START};
-        Moments moments = new Moments(() -> wall[0], ZoneId.of("Europe/Berlin"), () -> nanos[0]);
+        SessionClock moments = new SessionClock(() -> wall[0], ZoneId.of("Europe/Berlin"), () -> nanos[0]);
         nanos[0] += counted * 1_000_000;
         wall[0] = START.plusMillis(passed);
         assertEquals(

@@ -1,6 +1,7 @@
 package fourfold.commands;
 
-import fourfold.screens.Moments;
+import fourfold.home.Environment;
+import fourfold.terminal.SessionClock;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -18,11 +19,11 @@ import java.util.Map;
  * @param out what was printed
  * @param err what was told of errors
  */
-record CommandRun(int code, String out, String err) {
+public record CommandRun(int code, String out, String err) {
     static final Instant NOW = Instant.parse("2026-03-02T16:00:00Z");
 
     /** Runs with the usual file being {@code file}. */
-    static CommandRun of(Path file, String... arguments) {
+    public static CommandRun of(Path file, String... arguments) {
         return with(file, true, new BufferedReader(new StringReader("")), CommandRun::stopped, arguments);
     }
 
@@ -32,19 +33,19 @@ record CommandRun(int code, String out, String err) {
     }
 
     /** The same with lines typed, one after the other. */
-    static CommandRun typed(Path file, String lines, String... arguments) {
+    public static CommandRun typed(Path file, String lines, String... arguments) {
         return with(file, true, new BufferedReader(new StringReader(lines)), CommandRun::stopped, arguments);
     }
 
-    private static Moments stopped() {
-        return new Moments(NOW, ZoneId.of("Europe/Berlin"), () -> 0L);
+    private static SessionClock stopped() {
+        return new SessionClock(NOW, ZoneId.of("Europe/Berlin"), () -> 0L);
     }
 
     private static CommandRun with(
             Path file,
             boolean unicode,
             BufferedReader in,
-            java.util.function.Supplier<Moments> clock,
+            java.util.function.Supplier<SessionClock> clock,
             String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
@@ -52,15 +53,15 @@ record CommandRun(int code, String out, String err) {
         return new CommandRun(code, out.toString(), err.toString());
     }
 
-    static World world(
+    static Environment world(
             Path file,
             boolean unicode,
             BufferedReader in,
             Writer out,
             Writer err,
-            java.util.function.Supplier<Moments> clock) {
+            java.util.function.Supplier<SessionClock> clock) {
         PrintWriter printed = new PrintWriter(out);
-        return new World(
+        return new Environment(
                 in,
                 printed,
                 printed,
@@ -73,10 +74,10 @@ record CommandRun(int code, String out, String err) {
     }
 
     /** The same world with another language asked for. */
-    static World speaking(World world, String language) {
+    static Environment speaking(Environment world, String language) {
         Map<String, String> environment = new java.util.HashMap<>(world.environment());
         environment.put("FOURFOLD_LANGUAGE", language);
-        return new World(
+        return new Environment(
                 world.in(),
                 world.out(),
                 world.data(),

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.home.Environment;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -47,7 +48,7 @@ class DeliveryTest {
                 new BufferedReader(Reader.nullReader()),
                 Writer.nullWriter(),
                 Writer.nullWriter(),
-                World::systemClock));
+                Environment::systemClock));
         told(page, all);
     }
 

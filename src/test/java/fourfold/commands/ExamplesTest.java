@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.store.Backups;
+import fourfold.home.Environment;
+import fourfold.upkeep.Backups;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.Reader;
@@ -53,7 +54,7 @@ class ExamplesTest {
                         new BufferedReader(Reader.nullReader()),
                         Writer.nullWriter(),
                         Writer.nullWriter(),
-                        World::systemClock)),
+                        Environment::systemClock)),
                 examples);
         assertTrue(examples.size() >= CommandList.NAMES.size(), examples.toString());
         for (String example : examples) {

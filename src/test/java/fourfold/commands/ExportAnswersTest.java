@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.export.AnswersCsv;
+import fourfold.records.AnswersCsv;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;

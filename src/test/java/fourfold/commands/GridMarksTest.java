@@ -3,15 +3,15 @@ package fourfold.commands;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
-import fourfold.progress.Grid;
+import fourfold.insight.Grid;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.store.Store;
 import java.nio.file.Path;
@@ -72,7 +72,8 @@ class GridMarksTest {
             store.add(child);
             for (int day = 60; day > 0; day--) {
                 Instant at = CommandRun.NOW.minus(Duration.ofDays(day));
-                Sitting sitting = new Sitting(new UUID(2, day), child.id(), at, 60, Duration.ofMinutes(10), day);
+                DrillSession sitting =
+                        new DrillSession(new UUID(2, day), child.id(), at, 60, Duration.ofMinutes(10), day);
                 List<Answer> given = new ArrayList<>();
                 for (int high = 6; high <= 9; high++) {
                     for (int low = 2;
@@ -91,7 +92,7 @@ class GridMarksTest {
         return all;
     }
 
-    private static Answer answer(Sitting sitting, int position, Question question, int millis) {
+    private static Answer answer(DrillSession sitting, int position, Question question, int millis) {
         return new Answer(
                 Answer.Place.in(sitting, position),
                 new Moment(sitting.startedAt().plusSeconds(5L * position), sitting.zoneOffsetMinutes()),

@@ -3,7 +3,7 @@ package fourfold.commands;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fourfold.screens.DigitReader;
-import fourfold.screens.PtyProgram;
+import fourfold.terminal.PtyProgram;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Phase;
-import fourfold.facts.Answer;
+import fourfold.log.Answer;
 import fourfold.screens.DigitReader;
 import fourfold.store.Impatient;
 import fourfold.store.Store;

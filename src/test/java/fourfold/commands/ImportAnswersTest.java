@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Child;
+import fourfold.home.ImportedAnswers;
+import fourfold.log.Child;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.io.StringReader;

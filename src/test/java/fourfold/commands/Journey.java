@@ -9,17 +9,18 @@ import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
-import fourfold.facts.Surface;
+import fourfold.home.Household;
+import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
-import fourfold.screens.HomePage;
-import fourfold.screens.Look;
-import fourfold.screens.Loop;
-import fourfold.screens.Moments;
-import fourfold.screens.Stage;
-import fourfold.screens.Words;
+import fourfold.screens.child.HomePage;
 import fourfold.store.Store;
+import fourfold.terminal.Look;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.SessionClock;
+import fourfold.terminal.TerminalSession;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -35,34 +36,34 @@ import java.util.SplittableRandom;
  * <p>After every turn it holds the program to its first law: an answer that counts in the drill is in the file at that
  * moment, seen over a connection of its own.
  */
-final class Journey implements AutoCloseable {
+public final class Journey implements AutoCloseable {
     private final DefaultVirtualTerminal terminal;
-    private final Stage stage;
+    private final TerminalSession stage;
     private final Path file;
     private final Store store;
     private final Household household;
-    private final Loop loop;
-    private final Moments moments;
+    private final PageLoop loop;
+    private final SessionClock moments;
     private long nanos = 1_000_000_000L;
     private Duration slept = Duration.ZERO;
     private boolean going = true;
     private boolean waitsForFile = true;
     private int counted;
 
-    Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
+    public Journey(Path file, Instant start, int columns, int rows, boolean unicode) {
         this(file, Store.open(file), start, columns, rows, unicode);
     }
 
     /** On a store that was opened in another way; it is closed with the journey. */
-    Journey(Path file, Store opened, Instant start, int columns, int rows, boolean unicode) {
+    public Journey(Path file, Store opened, Instant start, int columns, int rows, boolean unicode) {
         terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
-        stage = Stage.on(terminal, unicode, true, () -> nanos);
+        stage = TerminalSession.on(terminal, unicode, true, () -> nanos);
         this.file = file;
         store = opened;
-        moments = new Moments(
+        moments = new SessionClock(
                 () -> start.plusNanos(nanos - 1_000_000_000L).plus(slept), ZoneId.of("Europe/Berlin"), () -> nanos);
         household = new Household(store, moments, new SplittableRandom(1)::nextLong);
-        loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
+        loop = new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
         turn();
     }
 
@@ -72,7 +73,7 @@ final class Journey implements AutoCloseable {
         return this;
     }
 
-    Household household() {
+    public Household household() {
         return household;
     }
 
@@ -100,7 +101,7 @@ final class Journey implements AutoCloseable {
     }
 
     /** Presses keys one after the other, 100 ms apart: names of keys or single characters. */
-    Journey keys(String keys) {
+    public Journey keys(String keys) {
         for (String key : keys.split(" ")) {
             nanos += 100_000_000L;
             stage.press(stroke(key), nanos);
@@ -253,7 +254,7 @@ final class Journey implements AutoCloseable {
     }
 
     /** What the terminal shows, without blanks at the ends of lines. */
-    String picture() {
+    public String picture() {
         TerminalSize size = terminal.getTerminalSize();
         StringBuilder text = new StringBuilder();
         for (int y = 0; y < size.getRows(); y++) {

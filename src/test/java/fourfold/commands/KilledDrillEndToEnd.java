@@ -3,9 +3,9 @@ package fourfold.commands;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Child;
-import fourfold.screens.PtyProgram;
+import fourfold.log.Child;
 import fourfold.store.Store;
+import fourfold.terminal.PtyProgram;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

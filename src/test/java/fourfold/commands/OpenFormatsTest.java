@@ -9,7 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion.VersionFlag;
-import fourfold.facts.Answer;
+import fourfold.log.Answer;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.io.InputStream;
@@ -54,7 +54,7 @@ class OpenFormatsTest {
     void theJsonOfACommandIsAsItsSchemaSays(String command, String schema) throws IOException {
         Path sample = folder.resolve("sample.db");
         Sample.fill(sample);
-        JsonSchema wanted = schema("/fourfold/export/" + schema + ".schema.json");
+        JsonSchema wanted = schema("/fourfold/records/" + schema + ".schema.json");
         fits(wanted, JSON.readTree(ok(CommandRun.of(sample, (command + " --json").split(" ")))));
         assertFalse(wanted.validate(JSON.readTree("{\"child\": 1}")).isEmpty(), "the schema refuses something");
     }
@@ -65,7 +65,7 @@ class OpenFormatsTest {
         for (String command : List.of("grid", "family", "plan", "rates")) {
             String words = command.equals("family") ? "family 6x7 --json" : command + " --json";
             fits(
-                    schema("/fourfold/export/" + command + ".schema.json"),
+                    schema("/fourfold/records/" + command + ".schema.json"),
                     JSON.readTree(ok(CommandRun.of(file, words.split(" ")))));
         }
     }
@@ -86,7 +86,7 @@ class OpenFormatsTest {
             journey.keys("3 o c u");
         }
         JsonNode history = JSON.readTree(ok(CommandRun.of(file, "history", "--json")));
-        JsonSchema wanted = schema("/fourfold/export/history.schema.json");
+        JsonSchema wanted = schema("/fourfold/records/history.schema.json");
         fits(wanted, history);
         assertFalse(wanted.validate(JSON.readTree("{\"child\": \"Mina\"}")).isEmpty());
         List<JsonNode> acts = new ArrayList<>();

@@ -103,7 +103,7 @@ class OutsideWorldEndToEnd {
         assertTrue(Rows.column(file(), "SELECT typed FROM answer_log").size() >= 2);
         // The next program tidies up after the write that was cut short.
         run(PackagedProgramEndToEnd.fourfold("grid"), "");
-        assertEquals(List.of(), fourfold.store.Verification.of(file()));
+        assertEquals(List.of(), fourfold.upkeep.Verification.of(file()));
     }
 
     /** A plain drill whose system calls strace tampers with. */
@@ -130,7 +130,7 @@ class OutsideWorldEndToEnd {
         int before = Rows.column(file(), "SELECT typed FROM answer_log").size();
         List<String> command = new ArrayList<>(PackagedProgramEndToEnd.fourfold("drill", "--plain"));
         command.add(1, "-XX:-UsePerfData");
-        String limited = "ulimit -f 16; exec " + fourfold.screens.PtyProgram.shellLine(command);
+        String limited = "ulimit -f 16; exec " + fourfold.terminal.PtyProgram.shellLine(command);
         StringBuilder typed = new StringBuilder();
         for (int i = 0; i < 15; i++) {
             // Whatever is asked, and wherever the file is full: an answer, or going on.
@@ -142,7 +142,7 @@ class OutsideWorldEndToEnd {
         assertTrue(told.err().contains("could not be kept and"), told.err());
         assertFalse(told.out().contains("Everything is kept"));
         assertTrue(Rows.column(file(), "SELECT typed FROM answer_log").size() >= before);
-        assertEquals(List.of(), fourfold.store.Verification.of(file()));
+        assertEquals(List.of(), fourfold.upkeep.Verification.of(file()));
     }
 
     @Test

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.screens.PtyProgram;
-import fourfold.screens.ScreenModel;
+import fourfold.terminal.PtyProgram;
+import fourfold.terminal.ScreenModel;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

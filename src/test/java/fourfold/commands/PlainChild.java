@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import fourfold.home.Environment;
 import java.io.BufferedReader;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -95,13 +96,13 @@ final class PlainChild extends BufferedReader {
     CommandRun drill(java.nio.file.Path file, String... more) {
         List<String> arguments = new ArrayList<>(List.of("drill", "--plain"));
         arguments.addAll(List.of(more));
-        World world = CommandRun.world(
+        Environment world = CommandRun.world(
                 file,
                 true,
                 this,
                 out,
                 err,
-                () -> new fourfold.screens.Moments(
+                () -> new fourfold.terminal.SessionClock(
                         () -> Instant.parse("2026-03-02T16:00:00Z")
                                 .plusNanos(nanos)
                                 .plusMillis(sleptMillis),

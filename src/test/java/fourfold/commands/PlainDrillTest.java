@@ -299,12 +299,12 @@ class PlainDrillTest {
     void aHiddenFactorIsSaidInWords() {
         Practised.once(folder);
         try (fourfold.store.Store store = fourfold.store.Store.open(file())) {
-            store.keep(new fourfold.facts.Act(
+            store.keep(new fourfold.log.ActionRecord(
                     new java.util.UUID(5, 5),
                     new java.util.UUID(7, 0),
                     Practised.BEGAN,
                     60,
-                    new fourfold.facts.Deed.Choose("missing", "yes")));
+                    new fourfold.log.ParentAction.Choose("missing", "yes")));
         }
         PlainChild child = new PlainChild((said, count) -> {
             java.util.regex.Matcher hidden = java.util.regex.Pattern.compile("(\\d+) times what is (\\d+)\\?")

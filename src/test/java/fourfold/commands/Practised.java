@@ -1,14 +1,14 @@
 package fourfold.commands;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -19,13 +19,13 @@ import java.util.Optional;
 import java.util.UUID;
 
 /** A file with one child, Mina, who has practised one family on one day. */
-final class Practised {
+public final class Practised {
     static final Instant BEGAN = Instant.parse("2026-03-01T08:00:00Z");
 
     private Practised() {}
 
     /** A file with children and no answers. */
-    static Path children(Path folder, String... names) {
+    public static Path children(Path folder, String... names) {
         Path file = folder.resolve("family.db");
         try (Store store = Store.open(file)) {
             for (int i = 0; i < names.length; i++) {
@@ -36,7 +36,7 @@ final class Practised {
     }
 
     /** Copies, then 6 × 7, 7 × 6 and 42 ÷ 6 right, 42 ÷ 7 wrong and then not answered. */
-    static Path once(Path folder) {
+    public static Path once(Path folder) {
         Path file = children(folder, "Mina");
         try (Store store = Store.open(file)) {
             store.keepAll(List.of(sitting()), answers());
@@ -44,8 +44,8 @@ final class Practised {
         return file;
     }
 
-    static Sitting sitting() {
-        return new Sitting(new UUID(8, 1), new UUID(7, 0), BEGAN, 60, Duration.ofMinutes(5), 1);
+    static DrillSession sitting() {
+        return new DrillSession(new UUID(8, 1), new UUID(7, 0), BEGAN, 60, Duration.ofMinutes(5), 1);
     }
 
     static List<Answer> answers() {

@@ -1,7 +1,7 @@
 package fourfold.commands;
 
 import fourfold.screens.DigitReader;
-import fourfold.screens.PtyProgram;
+import fourfold.terminal.PtyProgram;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Looks into the file as any other program could: by plain SQL over a connection of its own. */
-final class Rows {
+public final class Rows {
     private Rows() {}
 
     /** The columns of all rows as text; nothing is an empty text. */
-    static List<List<String>> of(Path file, String sql) {
+    public static List<List<String>> of(Path file, String sql) {
         try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
                 Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(sql)) {
@@ -34,7 +34,7 @@ final class Rows {
     }
 
     /** The first column of all rows. */
-    static List<String> column(Path file, String sql) {
+    public static List<String> column(Path file, String sql) {
         return of(file, sql).stream().map(row -> row.get(0)).toList();
     }
 

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Child;
+import fourfold.log.Child;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,9 +1,9 @@
 package fourfold.commands;
 
 import fourfold.drill.Player;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.GrowingGaps;
@@ -17,13 +17,13 @@ import java.util.SplittableRandom;
 import java.util.UUID;
 
 /** A child with thirty drills behind her, the same every time. */
-final class Sample {
+public final class Sample {
     static final Instant START = Instant.parse("2026-01-12T08:00:00Z");
 
     private Sample() {}
 
     /** Fills the file; gives the time of the next drill. */
-    static Instant fill(Path file) {
+    public static Instant fill(Path file) {
         Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
         SplittableRandom dice = new SplittableRandom(20_260_112);
         for (int drill = 0; drill < 30; drill++) {
@@ -39,9 +39,10 @@ final class Sample {
         try (Store store = Store.open(file)) {
             UUID id = player.log().get(0).child();
             store.add(new Child(id, "Mina", START));
-            Map<UUID, Sitting> sittings = new LinkedHashMap<>();
+            Map<UUID, DrillSession> sittings = new LinkedHashMap<>();
             for (Answer a : player.log()) {
-                sittings.computeIfAbsent(a.drill(), d -> new Sitting(d, id, a.askedAt(), 60, Duration.ofMinutes(8), 1));
+                sittings.computeIfAbsent(
+                        a.drill(), d -> new DrillSession(d, id, a.askedAt(), 60, Duration.ofMinutes(8), 1));
             }
             store.keepAll(sittings.values().stream().toList(), player.log());
         }

@@ -6,14 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-import fourfold.facts.Surface;
+import fourfold.home.Household;
+import fourfold.log.Surface;
 import fourfold.scheduling.LastingGain;
-import fourfold.screens.HomePage;
-import fourfold.screens.Loop;
-import fourfold.screens.Moments;
-import fourfold.screens.Stage;
-import fourfold.screens.Tour;
+import fourfold.screens.child.HomePage;
+import fourfold.screens.child.Tour;
 import fourfold.store.Store;
+import fourfold.terminal.PageLoop;
+import fourfold.terminal.SessionClock;
+import fourfold.terminal.TerminalSession;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -46,10 +47,12 @@ class TourTest {
         Path file = folder.resolve("sample.db");
         Instant next = Sample.fill(file);
         try (Store store = Store.open(file);
-                Stage stage = Stage.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
-            Moments moments = new Moments(next, ZoneId.of("Europe/Berlin"), () -> nanos);
+                TerminalSession stage = TerminalSession.on(
+                        new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
+            SessionClock moments = new SessionClock(next, ZoneId.of("Europe/Berlin"), () -> nanos);
             Household household = new Household(store, moments, () -> 1);
-            Loop loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
+            PageLoop loop =
+                    new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
             Tour tour = new Tour(stage, loop, household.children().size(), "Lu");
             Set<String> shown = new LinkedHashSet<>();
             long seconds = 0;
@@ -77,10 +80,12 @@ class TourTest {
     void anyKeyEndsIt() {
         Path file = Practised.once(folder);
         try (Store store = Store.open(file);
-                Stage stage = Stage.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
-            Moments moments = new Moments(CommandRun.NOW, ZoneId.of("Europe/Berlin"), () -> nanos);
+                TerminalSession stage = TerminalSession.on(
+                        new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
+            SessionClock moments = new SessionClock(CommandRun.NOW, ZoneId.of("Europe/Berlin"), () -> nanos);
             Household household = new Household(store, moments, () -> 1);
-            Loop loop = new Loop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
+            PageLoop loop =
+                    new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
             Tour tour = new Tour(stage, loop, 1, "Lu");
             assertTrue(tour.turn(Duration.ZERO));
             stage.press(new KeyStroke('x', false, false), nanos);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.home.Environment;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.StringReader;
@@ -243,8 +244,8 @@ class WrongUsageTest {
             public void close() {}
         };
         StringWriter err = new StringWriter();
-        World world =
-                CommandRun.world(file, true, new BufferedReader(new StringReader("")), full, err, World::systemClock);
+        Environment world = CommandRun.world(
+                file, true, new BufferedReader(new StringReader("")), full, err, Environment::systemClock);
         assertEquals(1, Fourfold.run(world, "export", "answers"));
         assertEquals(
                 "fourfold: not everything could be written. Check where the output goes." + System.lineSeparator(),

@@ -8,18 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.drill.Phase.Asking;
 import fourfold.drill.Phase.HandsOff;
 import fourfold.drill.Phase.Reason;
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
-import fourfold.facts.Moment;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Rates;
 import fourfold.progress.Steering;
@@ -42,7 +42,7 @@ class ChildAtItTest {
 
     /** A drill whose scheduler asks these questions over and over, or only once. */
     private Drill begun(Progress progress, List<Question> questions, boolean forEver) {
-        Sitting sitting = new Sitting(new UUID(2, 2), new UUID(1, 1), now, 60, Duration.ofMinutes(5), 7);
+        DrillSession sitting = new DrillSession(new UUID(2, 2), new UUID(1, 1), now, 60, Duration.ofMinutes(5), 7);
         Drill ready = Drill.ready(
                 progress,
                 sitting,
@@ -63,7 +63,8 @@ class ChildAtItTest {
     }
 
     private static Progress with(String setting, String value, List<Answer> answers) {
-        Act act = new Act(new UUID(9, 9), new UUID(1, 1), START, 60, new Deed.Choose(setting, value));
+        ActionRecord act =
+                new ActionRecord(new UUID(9, 9), new UUID(1, 1), START, 60, new ParentAction.Choose(setting, value));
         return Progress.of(List.of(act), answers);
     }
 

@@ -3,13 +3,13 @@ package fourfold.drill;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import java.time.Duration;

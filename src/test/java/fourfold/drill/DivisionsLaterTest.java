@@ -3,13 +3,13 @@ package fourfold.drill;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.scheduling.LastingGain;
@@ -26,8 +26,8 @@ class DivisionsLaterTest {
 
     @Test
     void aDivisionWaitsUntilItsProductIsAccurateAndThenComes() {
-        List<Act> acts =
-                List.of(new Act(new UUID(9, 9), new UUID(1, 1), START, 0, new Deed.Choose("divisions", "later")));
+        List<ActionRecord> acts = List.of(new ActionRecord(
+                new UUID(9, 9), new UUID(1, 1), START, 0, new ParentAction.Choose("divisions", "later")));
         Player player = new Player(new LastingGain(), Progress.of(acts, List.of()), START);
         Progress progress = player.progress();
         int divisions = 0;

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.GrowingGaps;

@@ -11,11 +11,11 @@ import fourfold.drill.Phase.Meeting;
 import fourfold.drill.Phase.Paused;
 import fourfold.drill.Phase.Reason;
 import fourfold.drill.Phase.Right;
-import fourfold.facts.Answer;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.Turn;
@@ -43,7 +43,7 @@ class DrillTest {
     private Drill drill = ready();
 
     private Drill ready() {
-        Sitting sitting = new Sitting(new UUID(2, 2), new UUID(1, 1), START, 60, Duration.ofMinutes(5), 7);
+        DrillSession sitting = new DrillSession(new UUID(2, 2), new UUID(1, 1), START, 60, Duration.ofMinutes(5), 7);
         return Drill.ready(
                 Progress.blank(Steering.NONE),
                 sitting,
@@ -255,7 +255,7 @@ class DrillTest {
         SplittableRandom dice = new SplittableRandom(seed);
         Drill any = Drill.ready(
                 Progress.blank(Steering.NONE),
-                new Sitting(new UUID(2, 3), new UUID(1, 1), START, 0, Duration.ofMinutes(5), seed),
+                new DrillSession(new UUID(2, 3), new UUID(1, 1), START, 0, Duration.ofMinutes(5), seed),
                 new fourfold.scheduling.GrowingGaps(),
                 Surface.TERMINAL);
         Instant at = START;

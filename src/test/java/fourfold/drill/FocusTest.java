@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
@@ -39,10 +39,11 @@ class FocusTest {
     }
 
     /** Where the child stands by the log so far, under these acts. */
-    private Player under(Deed... deeds) {
-        List<Act> acts = new ArrayList<>();
-        for (Deed deed : deeds) {
-            acts.add(new Act(new UUID(9, acts.size()), new UUID(1, 1), START.plusMillis(acts.size()), 0, deed));
+    private Player under(ParentAction... deeds) {
+        List<ActionRecord> acts = new ArrayList<>();
+        for (ParentAction deed : deeds) {
+            acts.add(
+                    new ActionRecord(new UUID(9, acts.size()), new UUID(1, 1), START.plusMillis(acts.size()), 0, deed));
         }
         Progress.Fold fold = new Progress.Fold(Steering.of(acts));
         log.forEach(fold);
@@ -88,7 +89,7 @@ class FocusTest {
                 .toList();
         assertEquals(4, shaky.size());
         for (Family family : shaky) {
-            long focused = times(under(new Deed.Focus(family)).drill(8, 99, QUICK), family);
+            long focused = times(under(new ParentAction.Focus(family)).drill(8, 99, QUICK), family);
             long without = times(plain, family);
             // Weak facts come back in a drill anyway; in focus they come half as often again, or more.
             assertTrue(
@@ -108,7 +109,7 @@ class FocusTest {
         Family family = order.get(order.size() - 1);
         assertFalse(under().progress().isMet(family));
         assertEquals(0, times(under().drill(8, 99, SLOW), family));
-        assertTrue(times(under(new Deed.Focus(family)).drill(8, 99, SLOW), family) > 0);
+        assertTrue(times(under(new ParentAction.Focus(family)).drill(8, 99, SLOW), family) > 0);
     }
 
     @Test
@@ -124,7 +125,7 @@ class FocusTest {
             now = now.plus(Duration.ofDays(1));
         }
         assertEquals(0, newIn(under()));
-        assertTrue(newIn(under(new Deed.OpenTable(9))) > 0);
+        assertTrue(newIn(under(new ParentAction.OpenTable(9))) > 0);
     }
 
     /** How many families are met for the first time in the next drill. */
@@ -144,7 +145,7 @@ class FocusTest {
                         && !under().progress().level(f).atLeast(Mastery.FLUENT))
                 .findFirst()
                 .orElseThrow();
-        Deed focus = new Deed.Focus(family);
+        ParentAction focus = new ParentAction.Focus(family);
         assertTrue(under(focus).progress().isFocused(family));
         int days = 0;
         for (; under(focus).progress().isFocused(family) && days < 20; days++) {

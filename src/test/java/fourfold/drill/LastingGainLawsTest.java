@@ -5,14 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
@@ -152,8 +152,11 @@ class LastingGainLawsTest {
     void a_held_family_is_never_asked_and_a_focused_one_in_every_drill(@ForAll long seed) {
         Family held = Family.of(2, 4);
         Family focused = Family.of(7, 8);
-        Player player =
-                days(Steering.of(List.of(act(1, new Deed.Hold(held)), act(2, new Deed.Focus(focused)))), 6, 0.7, seed);
+        Player player = days(
+                Steering.of(List.of(act(1, new ParentAction.Hold(held)), act(2, new ParentAction.Focus(focused)))),
+                6,
+                0.7,
+                seed);
         assertTrue(player.log().stream()
                 .flatMap(a -> a.question().stream())
                 .noneMatch(q -> q.family().equals(held)));
@@ -162,8 +165,8 @@ class LastingGainLawsTest {
         }
     }
 
-    private static Act act(int number, Deed deed) {
-        return new Act(new UUID(9, number), new UUID(1, 1), START.minusSeconds(60L - number), 0, deed);
+    private static ActionRecord act(int number, ParentAction deed) {
+        return new ActionRecord(new UUID(9, number), new UUID(1, 1), START.minusSeconds(60L - number), 0, deed);
     }
 
     @Property(tries = 5)

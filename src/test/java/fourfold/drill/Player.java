@@ -1,11 +1,11 @@
 package fourfold.drill;
 
 import fourfold.drill.Phase.Asking;
-import fourfold.facts.Answer;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import java.time.Duration;
@@ -57,7 +57,8 @@ public final class Player {
 
     /** One whole drill; gives the answers kept in it. */
     public List<Answer> drill(int minutes, long seed, Child hand) {
-        Sitting sitting = new Sitting(new UUID(2, log.size() + 1L), child, now, 0, Duration.ofMinutes(minutes), seed);
+        DrillSession sitting =
+                new DrillSession(new UUID(2, log.size() + 1L), child, now, 0, Duration.ofMinutes(minutes), seed);
         Drill drill = Drill.ready(progress, sitting, scheduler, Surface.TERMINAL);
         List<Answer> kept = new ArrayList<>();
         drill = apply(drill, new Event.Enter(now), kept);

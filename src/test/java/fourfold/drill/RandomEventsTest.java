@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.GrowingGaps;
@@ -36,8 +36,8 @@ class RandomEventsTest {
         Progress progress = Progress.blank(Steering.NONE);
         int events = 0;
         for (int number = 0; events < EVENTS; number++) {
-            Sitting sitting =
-                    new Sitting(new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
+            DrillSession sitting = new DrillSession(
+                    new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
             Drill drill = Drill.ready(progress, sitting, new GrowingGaps(), Surface.TERMINAL);
             int before = kept.size();
             int begun = 0;

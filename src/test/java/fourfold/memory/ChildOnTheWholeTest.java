@@ -3,14 +3,14 @@ package fourfold.memory;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.SplittableRandom;

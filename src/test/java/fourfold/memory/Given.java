@@ -1,12 +1,12 @@
 package fourfold.memory;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;

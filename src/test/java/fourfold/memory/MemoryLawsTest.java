@@ -3,11 +3,11 @@ package fourfold.memory;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

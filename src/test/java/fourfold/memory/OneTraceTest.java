@@ -2,11 +2,11 @@ package fourfold.memory;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;

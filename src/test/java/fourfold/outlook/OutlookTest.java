@@ -3,7 +3,6 @@ package fourfold.outlook;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
 import fourfold.simulation.SchoolYear;
 import fourfold.simulation.TwoStrengthKind;

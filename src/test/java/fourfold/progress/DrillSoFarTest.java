@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,8 +22,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Guards against a drill that forgets what was asked in it, or how long it has lasted. */
 class DrillSoFarTest {
-    private static final DrillSoFar BEGUN =
-            DrillSoFar.begun(new Sitting(new UUID(2, 2), new UUID(1, 1), History.START, 0, Duration.ofMinutes(8), 1));
+    private static final DrillSoFar BEGUN = DrillSoFar.begun(
+            new DrillSession(new UUID(2, 2), new UUID(1, 1), History.START, 0, Duration.ofMinutes(8), 1));
 
     private static Answer copy() {
         return new Answer(

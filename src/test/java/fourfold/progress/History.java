@@ -1,14 +1,15 @@
 package fourfold.progress;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
 import fourfold.facts.Trace;
+import fourfold.insight.FamilyRecord;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -21,14 +22,14 @@ import java.util.UUID;
  * A child's answers for tests, written as days and letters, as in {@code 0r 0s 3w}: r right and quick, s right and slow,
  * w wrong, m nothing typed, v typed in view; {@code 3=54} is the number 54 typed on day 3.
  */
-final class History {
-    static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
+public final class History {
+    public static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
 
     /** The local day that is written as 0. */
-    static final long FIRST_DAY = START.getEpochSecond() / 86_400;
+    public static final long FIRST_DAY = START.getEpochSecond() / 86_400;
 
     /** The evening of a day as it is written, 0 for the first. */
-    static Instant at(int day) {
+    public static Instant at(int day) {
         return START.plus(Duration.ofDays(day)).plus(Duration.ofHours(10));
     }
 
@@ -37,7 +38,7 @@ final class History {
     private final List<Answer> answers = new ArrayList<>();
 
     /** These answers to one question. */
-    History asked(Question question, String written) {
+    public History asked(Question question, String written) {
         for (String one : written.isBlank() ? new String[0] : written.strip().split("\\s+")) {
             answers.add(answer(question, one));
         }
@@ -45,13 +46,13 @@ final class History {
     }
 
     /** The same answers to each trace of a family. */
-    History asked(Family family, String written) {
+    public History asked(Family family, String written) {
         family.traces().forEach(trace -> asked(trace, written));
         return this;
     }
 
     /** These answers to the first question of a trace. */
-    History asked(Trace trace, String written) {
+    public History asked(Trace trace, String written) {
         return asked(trace.questions().get(0), written);
     }
 
@@ -87,16 +88,16 @@ final class History {
     }
 
     /** Where the child stands under these deeds of the parent's, all done before the first answer. */
-    Progress progress(Deed... deeds) {
-        List<Act> acts = new ArrayList<>();
-        for (Deed deed : deeds) {
-            acts.add(new Act(new UUID(3, acts.size()), CHILD, START.minusSeconds(60 - acts.size()), 0, deed));
+    public Progress progress(ParentAction... deeds) {
+        List<ActionRecord> acts = new ArrayList<>();
+        for (ParentAction deed : deeds) {
+            acts.add(new ActionRecord(new UUID(3, acts.size()), CHILD, START.minusSeconds(60 - acts.size()), 0, deed));
         }
         return Progress.of(acts, answers());
     }
 
     /** What the log holds of a family. */
-    FamilyRecord record(Family family) {
+    public FamilyRecord record(Family family) {
         FamilyRecord record = new FamilyRecord(family);
         answers().forEach(record);
         return record;

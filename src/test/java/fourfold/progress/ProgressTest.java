@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Sitting;
 import fourfold.facts.Trace;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -73,7 +73,7 @@ class ProgressTest {
         Family family = Family.of(6, 7);
         History history = new History().asked(family, "0r 0r 0r 1r 1r").asked(Family.of(3, 3), "0r 0r 0r 1r 1r");
         Instant since = History.START.plus(Duration.ofDays(1));
-        Act reset = new Act(new UUID(3, 1), new UUID(1, 1), since, 0, new Deed.Reset(family));
+        ActionRecord reset = new ActionRecord(new UUID(3, 1), new UUID(1, 1), since, 0, new ParentAction.Reset(family));
         Progress progress = Progress.of(List.of(reset), history.answers());
         assertEquals(2, progress.standing(Trace.product(family)).asked());
         assertEquals(Mastery.ACQUIRING, progress.level(family));
@@ -95,11 +95,12 @@ class ProgressTest {
         assertEquals(Optional.of(order.get(2)), history.progress().nextNew());
         Family wanted = Family.of(8, 9);
         assertEquals(
-                Optional.of(wanted), history.progress(new Deed.Focus(wanted)).nextNew());
+                Optional.of(wanted),
+                history.progress(new ParentAction.Focus(wanted)).nextNew());
         history.asked(wanted, "0v");
         assertEquals(
                 Optional.of(order.get(2)),
-                history.progress(new Deed.Focus(wanted)).nextNew());
+                history.progress(new ParentAction.Focus(wanted)).nextNew());
         Families.all().forEach(family -> history.asked(family, "1v"));
         assertEquals(Optional.empty(), history.progress().nextNew());
     }
@@ -123,7 +124,8 @@ class ProgressTest {
     @CsvSource({"60, 1", "30, 1", "29, 0", "0, 0", "-210, 0"})
     void theDayIsThatOfTheDrillThatIsGoingOn(int minutesAhead, int day) {
         Instant evening = Instant.parse("2026-03-02T23:30:00Z");
-        Sitting sitting = new Sitting(new UUID(2, 2), new UUID(1, 1), evening, minutesAhead, Duration.ofMinutes(8), 1);
+        DrillSession sitting =
+                new DrillSession(new UUID(2, 2), new UUID(1, 1), evening, minutesAhead, Duration.ofMinutes(8), 1);
         long today = evening.getEpochSecond() / 86_400;
         Progress before = new History().asked(Family.of(6, 7), "0r").progress();
         assertEquals(today + day, before.beginning(sitting).localDay(evening));

@@ -2,12 +2,12 @@ package fourfold.progress;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Moment;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
-import fourfold.facts.Act;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.log.ActionRecord;
+import fourfold.log.ParentAction;
 import fourfold.scheduling.GrowingGaps;
 import java.time.Duration;
 import java.time.Instant;
@@ -28,48 +28,48 @@ class SteeringTest {
     private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
     private static final Family SIX_SEVEN = Family.of(6, 7);
 
-    private final List<Act> acts = new ArrayList<>();
+    private final List<ActionRecord> acts = new ArrayList<>();
 
-    private UUID then(Deed deed) {
+    private UUID then(ParentAction deed) {
         UUID id = new UUID(9, acts.size() + 1L);
-        acts.add(new Act(id, new UUID(1, 1), START.plusSeconds(acts.size()), 0, deed));
+        acts.add(new ActionRecord(id, new UUID(1, 1), START.plusSeconds(acts.size()), 0, deed));
         return id;
     }
 
     @Test
     void focusAndHoldShutEachOtherOut() {
-        then(new Deed.Focus(SIX_SEVEN));
+        then(new ParentAction.Focus(SIX_SEVEN));
         assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).focused());
-        then(new Deed.Hold(SIX_SEVEN));
+        then(new ParentAction.Hold(SIX_SEVEN));
         assertEquals(Set.of(), Steering.of(acts).focused());
         assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).held());
-        then(new Deed.Release(SIX_SEVEN));
+        then(new ParentAction.Release(SIX_SEVEN));
         assertEquals(Steering.NONE, Steering.of(acts));
     }
 
     @Test
     void anUndoneActNeverWasAndUndoingTheUndoBringsItBack() {
-        UUID focus = then(new Deed.Focus(SIX_SEVEN));
-        UUID undo = then(new Deed.Undo(focus));
+        UUID focus = then(new ParentAction.Focus(SIX_SEVEN));
+        UUID undo = then(new ParentAction.Undo(focus));
         assertEquals(Steering.NONE, Steering.of(acts));
-        then(new Deed.Undo(undo));
+        then(new ParentAction.Undo(undo));
         assertEquals(Set.of(SIX_SEVEN), Steering.of(acts).focused());
     }
 
     @Test
     void actsAreReadInTheOrderOfTheirTimesWhateverOrderTheyComeIn() {
-        then(new Deed.Focus(SIX_SEVEN));
-        then(new Deed.Hold(SIX_SEVEN));
-        List<Act> backwards = new ArrayList<>(acts);
+        then(new ParentAction.Focus(SIX_SEVEN));
+        then(new ParentAction.Hold(SIX_SEVEN));
+        List<ActionRecord> backwards = new ArrayList<>(acts);
         Collections.reverse(backwards);
         assertEquals(Steering.of(acts), Steering.of(backwards));
     }
 
     @Test
     void aTableOpenedByHandComesFirstAndAClosedOneBringsNothing() {
-        then(new Deed.OpenTable(7));
+        then(new ParentAction.OpenTable(7));
         assertTrue(Steering.of(acts).introductionOrder().get(0).contains(7));
-        then(new Deed.CloseTable(7));
+        then(new ParentAction.CloseTable(7));
         List<Family> order = Steering.of(acts).introductionOrder();
         assertFalse(order.contains(Family.of(7, 7)), "only the table of 7 would bring 7 x 7");
         assertTrue(order.contains(Family.of(2, 7)), "the table of 2 brings 2 x 7");
@@ -78,15 +78,15 @@ class SteeringTest {
 
     @Test
     void everyOrderIntroducesEachFamilyOnce() {
-        then(new Deed.Order(Families.ENGLISH_ORDER));
+        then(new ParentAction.Order(Families.ENGLISH_ORDER));
         assertEquals(55, Set.copyOf(Steering.of(acts).introductionOrder()).size());
     }
 
     @Test
     void aSettingOutsideItsLimitsCountsAsNotChosen() {
         assertEquals(Settings.USUAL, Settings.of(Map.of("minutes", "90", "quick", "soon", "unknown", "1")));
-        then(new Deed.Choose("minutes", "6"));
-        then(new Deed.Choose("quick", "5"));
+        then(new ParentAction.Choose("minutes", "6"));
+        then(new ParentAction.Choose("quick", "5"));
         Settings settings = Steering.of(acts).settings();
         assertEquals(6, settings.minutes());
         assertEquals(Duration.ofSeconds(5), settings.quick());
@@ -101,9 +101,9 @@ class SteeringTest {
                 .filter(f -> Progress.of(List.of(), player.log()).isMet(f))
                 .findFirst()
                 .orElseThrow();
-        UUID reset = then(new Deed.Reset(met));
+        UUID reset = then(new ParentAction.Reset(met));
         assertEquals(Mastery.NEW, Progress.of(acts, player.log()).level(met));
-        then(new Deed.Undo(reset));
+        then(new ParentAction.Undo(reset));
         assertEquals(Mastery.ACQUIRING, Progress.of(acts, player.log()).level(met));
     }
 
@@ -133,7 +133,7 @@ class SteeringTest {
             boolean missingFactors) {
         if (!choice.isEmpty()) {
             String[] chosen = choice.split("=");
-            then(new Deed.Choose(chosen[0], chosen[1]));
+            then(new ParentAction.Choose(chosen[0], chosen[1]));
         }
         Settings settings = Steering.of(acts).settings();
         assertEquals(minutes, settings.minutes());
@@ -149,13 +149,13 @@ class SteeringTest {
 
     @Test
     void whatIsHeldIsNotIntroducedAndWhatTwoClosedTablesWouldBringIsNotEither() {
-        then(new Deed.Hold(SIX_SEVEN));
+        then(new ParentAction.Hold(SIX_SEVEN));
         assertFalse(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
         assertEquals(54, Steering.of(acts).introductionOrder().size());
-        then(new Deed.Release(SIX_SEVEN));
-        then(new Deed.CloseTable(6));
+        then(new ParentAction.Release(SIX_SEVEN));
+        then(new ParentAction.CloseTable(6));
         assertTrue(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
-        then(new Deed.CloseTable(7));
+        then(new ParentAction.CloseTable(7));
         assertFalse(Steering.of(acts).introductionOrder().contains(SIX_SEVEN));
         assertEquals(52, Steering.of(acts).introductionOrder().size());
     }

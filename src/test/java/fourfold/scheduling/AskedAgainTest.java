@@ -3,15 +3,15 @@ package fourfold.scheduling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import java.time.Duration;
@@ -75,7 +75,8 @@ class AskedAgainTest {
     /** How many others come between a miss and the next time that trace is asked, in a drill with one miss. */
     private static int between(Progress before, int missedTurn, long seed) {
         Instant at = START.plus(Duration.ofDays(12));
-        Progress progress = before.beginning(new Sitting(new UUID(2, 999), CHILD, at, 0, Duration.ofMinutes(20), seed));
+        Progress progress =
+                before.beginning(new DrillSession(new UUID(2, 999), CHILD, at, 0, Duration.ofMinutes(20), seed));
         LastingGain policy = new LastingGain();
         List<Question> asked = new ArrayList<>();
         int missed = -1;

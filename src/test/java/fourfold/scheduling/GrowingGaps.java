@@ -3,13 +3,13 @@ package fourfold.scheduling;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Purpose;
 import fourfold.progress.DrillSoFar;
+import fourfold.progress.FactMastery;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Standing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
@@ -46,7 +46,7 @@ public final class GrowingGaps implements Scheduler {
     private static final class Choice {
         private final Progress progress;
         private final DrillSoFar drill;
-        private final Asked asked;
+        private final TurnHistory asked;
         private final Instant at;
         private final long today;
         private final long seed;
@@ -54,7 +54,7 @@ public final class GrowingGaps implements Scheduler {
         Choice(Progress progress, DrillSoFar drill, Instant at, long seed) {
             this.progress = progress;
             this.drill = drill;
-            this.asked = new Asked(drill);
+            this.asked = new TurnHistory(drill);
             this.at = at;
             this.today = progress.localDay(at);
             this.seed = seed;
@@ -78,8 +78,8 @@ public final class GrowingGaps implements Scheduler {
 
         /** After the planned time only what is owed is asked, with sure divisions between to keep it apart. */
         private Optional<Turn> ending() {
-            boolean owing =
-                    Families.all().stream().anyMatch(f -> asked.owedSince(f) < Asked.NEVER && !progress.isHeld(f));
+            boolean owing = Families.all().stream()
+                    .anyMatch(f -> asked.owedSince(f) < TurnHistory.NEVER && !progress.isHeld(f));
             boolean tooLate =
                     drill.practised(at).compareTo(drill.sitting().planned().plus(LONGEST_ENDING)) >= 0;
             if (!owing || tooLate) {
@@ -111,7 +111,7 @@ public final class GrowingGaps implements Scheduler {
 
         private Optional<Turn> owed(int apart) {
             return Families.all().stream()
-                    .filter(f -> asked.owedSince(f) < Asked.NEVER && asked.owedSince(f) >= apart)
+                    .filter(f -> asked.owedSince(f) < TurnHistory.NEVER && asked.owedSince(f) >= apart)
                     .flatMap(f -> f.traces().stream())
                     .filter(t -> t.operation() == Operation.DIVIDE)
                     .filter(t -> asked.times(t) == 0 || asked.lastRight(t) || asked.errors(t) < 2)
@@ -184,7 +184,7 @@ public final class GrowingGaps implements Scheduler {
         }
 
         private boolean isDue(Trace trace) {
-            Standing standing = progress.standing(trace);
+            FactMastery standing = progress.standing(trace);
             boolean focused = progress.isFocused(trace.family()) && asked.times(trace) < 3;
             boolean dueToday = asked.times(trace) == 0
                     && standing.dueDay().map(d -> d <= today).orElse(true);

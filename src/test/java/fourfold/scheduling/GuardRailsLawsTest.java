@@ -6,14 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Deed;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
 import fourfold.outlook.Reply;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
@@ -82,7 +82,8 @@ class GuardRailsLawsTest {
         }
 
         private void hold() {
-            Act act = new Act(new UUID(9, 1), new UUID(1, 1), player.now(), 0, new Deed.Hold(held));
+            ActionRecord act =
+                    new ActionRecord(new UUID(9, 1), new UUID(1, 1), player.now(), 0, new ParentAction.Hold(held));
             Progress.Fold fold = new Progress.Fold(Steering.of(List.of(act)));
             drills.forEach(drill -> drill.forEach(fold));
             player = new Player(onlooker, fold.progress(), player.now());
@@ -162,7 +163,7 @@ class GuardRailsLawsTest {
     void neighbours_are_apart_while_one_of_them_is_shaky_unless_nothing_else_is_left() {
         never(s -> s.close() && s.choice() && !s.owed() && !s.ending() && !s.handful());
         // Measured with twelve families and more: close 2.0 %, all of them owed inverses, never for want of a choice.
-        Predicate<Onlooker.Seen> some = s -> s.families() >= Opening.HANDFUL;
+        Predicate<Onlooker.Seen> some = s -> s.families() >= NewFamilyPolicy.HANDFUL;
         double any = share(some, Onlooker.Seen::close);
         double forWant = share(some, s -> s.close() && !s.choice());
         assertTrue(any < 0.025 && forWant < 0.001, any + " close, " + forWant + " for want of a choice");

@@ -1,16 +1,16 @@
 package fourfold.scheduling;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
+import fourfold.log.Purpose;
 import fourfold.progress.DrillSoFar;
+import fourfold.progress.FactMastery;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Standing;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -156,7 +156,7 @@ final class Onlooker implements Scheduler {
         }
 
         private boolean opensAmongAHandful(Family family) {
-            return !progress.isMet(family) && families < Opening.HANDFUL;
+            return !progress.isMet(family) && families < NewFamilyPolicy.HANDFUL;
         }
 
         private boolean shaky(Family family) {
@@ -207,12 +207,12 @@ final class Onlooker implements Scheduler {
             return (!product || inverseCanFollow) && !close(family);
         }
 
-        private static long longestGap(Standing standing) {
+        private static long longestGap(FactMastery standing) {
             return standing.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
         }
 
         private boolean rests(Trace trace) {
-            Standing standing = progress.standing(trace);
+            FactMastery standing = progress.standing(trace);
             long bridged = Math.min(longestGap(standing), standing.bridged(quick.dividedBy(2)));
             return bridged > 0 && progress.localDay(at) - standing.lastDay().orElseThrow() < bridged;
         }
@@ -225,7 +225,7 @@ final class Onlooker implements Scheduler {
             Instant next = drill.sitting().startedAt().plus(rules.nextDrill());
             boolean weak = progress.memory().activation(trace.index(), next.toEpochMilli())
                     < progress.memory().activationFor(rules.target());
-            Standing standing = progress.standing(trace);
+            FactMastery standing = progress.standing(trace);
             Duration longest = Duration.ofDays(longestGap(standing));
             boolean longAgo = standing.lastAsked()
                     .map(last -> Duration.between(last, at).compareTo(longest) >= 0)

@@ -1,15 +1,15 @@
 package fourfold.simulation;
 
 import fourfold.facts.Trace;
+import fourfold.scheduling.ChoiceContext;
 import fourfold.scheduling.Ranking;
-import fourfold.scheduling.Situation;
 import java.util.SplittableRandom;
 
 /** A simple policy to compare with: anything met, at random, and no new family waits for anything. */
 final class AtRandom implements Ranking {
     private final double[] worth;
 
-    AtRandom(Situation here, long seed) {
+    AtRandom(ChoiceContext here, long seed) {
         worth = new SplittableRandom(seed * 1009 + here.turns())
                 .doubles(Trace.COUNT)
                 .toArray();

@@ -3,9 +3,9 @@ package fourfold.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
 import fourfold.memory.Parameters;

@@ -1,7 +1,7 @@
 package fourfold.simulation;
 
-import fourfold.export.AnswersCsv;
-import fourfold.facts.Answer;
+import fourfold.log.Answer;
+import fourfold.records.AnswersCsv;
 import fourfold.scheduling.LastingGain;
 import java.io.IOException;
 import java.io.Writer;

@@ -1,8 +1,8 @@
 package fourfold.simulation;
 
-import fourfold.progress.Standing;
+import fourfold.progress.FactMastery;
+import fourfold.scheduling.ChoiceContext;
 import fourfold.scheduling.Ranking;
-import fourfold.scheduling.Situation;
 
 /**
  * A simple policy to compare with: five boxes (Leitner 1972, So lernt man lernen). A trace moves one box on with every day
@@ -11,15 +11,15 @@ import fourfold.scheduling.Situation;
 final class FiveBoxes implements Ranking {
     private static final long LONGEST = 16;
 
-    private final Situation here;
+    private final ChoiceContext here;
 
-    FiveBoxes(Situation here) {
+    FiveBoxes(ChoiceContext here) {
         this.here = here;
     }
 
     @Override
     public boolean isDue(int trace) {
-        Standing standing = here.progress().standing(trace);
+        FactMastery standing = here.progress().standing(trace);
         return here.times(trace) == 0
                 && standing.lastDay()
                         .map(last -> here.today() - last >= days(trace))
@@ -33,7 +33,7 @@ final class FiveBoxes implements Ranking {
 
     /** Days until the trace's box comes up: 1, 2, 4, 8 or 16. */
     private long days(int trace) {
-        Standing standing = here.progress().standing(trace);
+        FactMastery standing = here.progress().standing(trace);
         long last = standing.lastDayOr(0);
         return Math.min(LONGEST, standing.dueDay().map(due -> due - last).orElse(1L));
     }

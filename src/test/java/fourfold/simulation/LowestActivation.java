@@ -1,8 +1,8 @@
 package fourfold.simulation;
 
+import fourfold.scheduling.ChoiceContext;
 import fourfold.scheduling.Ranking;
 import fourfold.scheduling.Rules;
-import fourfold.scheduling.Situation;
 import java.time.Instant;
 
 /**
@@ -11,7 +11,7 @@ import java.time.Instant;
  * of t^(−d) over all times it was met; see {@link fourfold.memory.Parameters#oneDecay}.
  */
 final class LowestActivation implements Ranking {
-    private final Situation here;
+    private final ChoiceContext here;
     private final double[] soon;
     private final double enough;
 
@@ -20,7 +20,7 @@ final class LowestActivation implements Ranking {
      *
      * @param enough new families wait for a trace while its activation at the next drill would be below this
      */
-    LowestActivation(Situation here, double enough) {
+    LowestActivation(ChoiceContext here, double enough) {
         this.here = here;
         this.enough = enough;
         Instant begun = here.progress().drill().orElseThrow().sitting().startedAt();

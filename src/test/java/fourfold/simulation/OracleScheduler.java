@@ -1,16 +1,16 @@
 package fourfold.simulation;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Answer;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Ranking;
 import fourfold.scheduling.Rules;
 import fourfold.scheduling.Scheduler;
 import fourfold.scheduling.Turn;
-import fourfold.scheduling.Turns;
+import fourfold.scheduling.TurnFrame;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
@@ -24,7 +24,7 @@ import java.util.UUID;
 final class OracleScheduler implements Scheduler, Ranking {
     private final OpenMind child;
     private final Foresight foresight;
-    private final Turns turns;
+    private final TurnFrame turns;
     private final double[] worth = new double[Trace.COUNT];
     private final boolean[] stale = new boolean[Trace.COUNT];
     private final boolean[] due = new boolean[Trace.COUNT];
@@ -37,7 +37,7 @@ final class OracleScheduler implements Scheduler, Ranking {
         }
         this.child = open;
         this.foresight = foresight;
-        this.turns = new Turns(
+        this.turns = new TurnFrame(
                 Rules.usual()
                         .withMostWaiting(foresight.mostWaiting())
                         .withMostWeak(Trace.COUNT)

@@ -2,9 +2,9 @@ package fourfold.simulation;
 
 import fourfold.facts.Families;
 import fourfold.outlook.Outlook;
+import fourfold.outlook.Projection;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
-import fourfold.progress.Projection;
 import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;

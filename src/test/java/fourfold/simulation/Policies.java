@@ -5,7 +5,7 @@ import fourfold.facts.Trace;
 import fourfold.memory.Parameters;
 import fourfold.scheduling.LastingGain;
 import fourfold.scheduling.Rules;
-import fourfold.scheduling.Turns;
+import fourfold.scheduling.TurnFrame;
 import java.time.Duration;
 import java.util.List;
 
@@ -30,13 +30,15 @@ public final class Policies {
         Parameters usual = Parameters.usual();
         return List.of(
                 new Policy.NoPractice("none"),
-                new Policy.Fair("random", new Turns(plain, AtRandom::new)),
-                new Policy.Fair("tables", new Turns(open, (here, seed) -> new TablesInOrder(here, 2))),
-                new Policy.Fair("boxes", new Turns(eager, (here, seed) -> new FiveBoxes(here))),
+                new Policy.Fair("random", new TurnFrame(plain, AtRandom::new)),
+                new Policy.Fair("tables", new TurnFrame(open, (here, seed) -> new TablesInOrder(here, 2))),
+                new Policy.Fair("boxes", new TurnFrame(eager, (here, seed) -> new FiveBoxes(here))),
                 new Policy.Fair(
-                        "activation", new Turns(plain, (here, seed) -> new LowestActivation(here, -4.4)), decay),
+                        "activation", new TurnFrame(plain, (here, seed) -> new LowestActivation(here, -4.4)), decay),
                 new Policy.Fair(
-                        "activation-firm", new Turns(firm, (here, seed) -> new LowestActivation(here, -3.2)), decay),
+                        "activation-firm",
+                        new TurnFrame(firm, (here, seed) -> new LowestActivation(here, -3.2)),
+                        decay),
                 new Policy.Fair("ours", new LastingGain(rules)),
                 new Policy.Fair("ours-no-times", new LastingGain(rules), usual.withoutTimes()),
                 new Policy.Fair("ours-one-rate", new LastingGain(rules), usual.withOneRate()),

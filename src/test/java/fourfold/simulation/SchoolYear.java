@@ -1,8 +1,8 @@
 package fourfold.simulation;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Fact;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
 import fourfold.memory.Parameters;
 import fourfold.outlook.PlayedDrill;
 import fourfold.progress.Progress;
@@ -94,7 +94,7 @@ public final class SchoolYear {
     }
 
     private void drill(int slot, Instant start) {
-        Sitting sitting = new Sitting(
+        DrillSession sitting = new DrillSession(
                 new UUID(seed, slot),
                 new UUID(seed, -1),
                 start,

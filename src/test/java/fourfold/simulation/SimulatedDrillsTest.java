@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
 import fourfold.facts.Families;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import fourfold.outlook.Reply;
 import fourfold.scheduling.GrowingGaps;
 import java.time.Duration;

@@ -2,8 +2,8 @@ package fourfold.simulation;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.scheduling.ChoiceContext;
 import fourfold.scheduling.Ranking;
-import fourfold.scheduling.Situation;
 import java.util.List;
 
 /**
@@ -14,7 +14,7 @@ final class TablesInOrder implements Ranking {
     private static final double NEWEST_FIRST = 90_000;
     private static final double ROUND = 100;
 
-    private final Situation here;
+    private final ChoiceContext here;
     private final int rounds;
     private final List<Family> order;
     private final int newest;
@@ -24,7 +24,7 @@ final class TablesInOrder implements Ranking {
      *
      * @param rounds how often the newest table goes round in a drill before earlier ones are asked
      */
-    TablesInOrder(Situation here, int rounds) {
+    TablesInOrder(ChoiceContext here, int rounds) {
         this.here = here;
         this.rounds = rounds;
         this.order = here.progress().introductionOrder();

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
-import fourfold.facts.Answer;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.log.Purpose;
 import fourfold.outlook.Reply;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;

@@ -11,7 +11,7 @@
  *   <li>Numbers are chosen on {@link fourfold.simulation.Seeds#TUNING} only and told from
  *       {@link fourfold.simulation.Seeds#REPORTING} only.
  *   <li>A policy sees answers and times, never the child. Only those named oracle see the true memory.
- *   <li>Every policy works in the same frame of turns ({@link fourfold.scheduling.Turns}): pairs, re-asks, gaps, openings,
+ *   <li>Every policy works in the same frame of turns ({@link fourfold.scheduling.TurnFrame}): pairs, re-asks, gaps, openings,
  *       endings. Only its ranking differs, and how many may wait; that number is tuned with the same care for all.
  *   <li>The children's memories are not the scheduler's own model, and their numbers were set by hand to give plausible
  *       times and error rates before any policy was compared; they are not fitted to data.

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,10 +92,10 @@ class AnswersReadTest {
 
     private static List<Answer> fill(Store store, int number) {
         store.add(MINA);
-        List<Sitting> sittings = new ArrayList<>();
+        List<DrillSession> sittings = new ArrayList<>();
         List<Answer> answers = new ArrayList<>();
         for (int drill = 0; answers.size() < number; drill++) {
-            Sitting sitting = Invented.sitting(MINA, drill);
+            DrillSession sitting = Invented.sitting(MINA, drill);
             sittings.add(sitting);
             IntStream.rangeClosed(1, Math.min(IN_A_DRILL, number - answers.size()))
                     .forEach(i -> answers.add(Invented.answer(sitting, i)));

@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
-import fourfold.facts.Purpose;
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -31,18 +31,18 @@ class DeedTextTest {
     private static final String SOME_ID = "00000000-0000-4000-8000-000000000001";
 
     @Property
-    void everyDeedComesBackAsItWas(@ForAll("deeds") Deed deed) {
-        DeedText text = DeedText.of(deed);
+    void everyDeedComesBackAsItWas(@ForAll("deeds") ParentAction deed) {
+        ActionText text = ActionText.of(deed);
         assertEquals(deed, text.deed());
         assertTrue(text.detail().length() <= 400 && !text.detail().isEmpty());
     }
 
     @Property
     void anyTextOfASettingComesBackOrIsRefused(@ForAll @StringLength(max = 500) String chosen) {
-        Deed deed = new Deed.Choose("note", chosen);
-        DeedText text;
+        ParentAction deed = new ParentAction.Choose("note", chosen);
+        ActionText text;
         try {
-            text = DeedText.of(deed);
+            text = ActionText.of(deed);
         } catch (Refusal refusal) {
             boolean control = chosen.codePoints()
                     .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE);
@@ -56,8 +56,8 @@ class DeedTextTest {
     void wordsThatAreNoDeedAreRefusedPlainly(
             @ForAll("kinds") String kind, @ForAll @StringLength(max = 20) String detail) {
         try {
-            Deed deed = new DeedText(kind, detail).deed();
-            assertEquals(kind, DeedText.of(deed).kind());
+            ParentAction deed = new ActionText(kind, detail).deed();
+            assertEquals(kind, ActionText.of(deed).kind());
         } catch (IllegalArgumentException | Refusal refused) {
             assertTrue(refused.getMessage() != null);
         }
@@ -66,22 +66,23 @@ class DeedTextTest {
     @Example
     void theWordsInTheFileStayAsTheyAre() {
         // Files of years hold these words; a change here would make them unreadable.
-        assertEquals(new DeedText("focus", "6x7"), DeedText.of(new Deed.Focus(Family.of(7, 6))));
-        assertEquals(new DeedText("hold", "1x10"), DeedText.of(new Deed.Hold(Family.of(1, 10))));
-        assertEquals(new DeedText("release", "9x9"), DeedText.of(new Deed.Release(Family.of(9, 9))));
-        assertEquals(new DeedText("reset", "2x3"), DeedText.of(new Deed.Reset(Family.of(2, 3))));
-        assertEquals(new DeedText("open", "10"), DeedText.of(new Deed.OpenTable(10)));
-        assertEquals(new DeedText("close", "1"), DeedText.of(new Deed.CloseTable(1)));
+        assertEquals(new ActionText("focus", "6x7"), ActionText.of(new ParentAction.Focus(Family.of(7, 6))));
+        assertEquals(new ActionText("hold", "1x10"), ActionText.of(new ParentAction.Hold(Family.of(1, 10))));
+        assertEquals(new ActionText("release", "9x9"), ActionText.of(new ParentAction.Release(Family.of(9, 9))));
+        assertEquals(new ActionText("reset", "2x3"), ActionText.of(new ParentAction.Reset(Family.of(2, 3))));
+        assertEquals(new ActionText("open", "10"), ActionText.of(new ParentAction.OpenTable(10)));
+        assertEquals(new ActionText("close", "1"), ActionText.of(new ParentAction.CloseTable(1)));
         assertEquals(
-                new DeedText("order", "2 1 5 10 3 4 8 6 9 7"), DeedText.of(new Deed.Order(Families.ENGLISH_ORDER)));
-        assertEquals(new DeedText("choose", "name=a=b"), DeedText.of(new Deed.Choose("name", "a=b")));
-        assertEquals(new DeedText("undo", SOME_ID), DeedText.of(new Deed.Undo(UUID.fromString(SOME_ID))));
+                new ActionText("order", "2 1 5 10 3 4 8 6 9 7"),
+                ActionText.of(new ParentAction.Order(Families.ENGLISH_ORDER)));
+        assertEquals(new ActionText("choose", "name=a=b"), ActionText.of(new ParentAction.Choose("name", "a=b")));
+        assertEquals(new ActionText("undo", SOME_ID), ActionText.of(new ParentAction.Undo(UUID.fromString(SOME_ID))));
     }
 
     @Example
     void aSettingWithoutAProperNameIsRefused() {
         for (String setting : List.of("", "a=b", "a b", "ü", "7")) {
-            assertThrows(Refusal.class, () -> DeedText.of(new Deed.Choose(setting, "x")), setting);
+            assertThrows(Refusal.class, () -> ActionText.of(new ParentAction.Choose(setting, "x")), setting);
         }
     }
 
@@ -117,28 +118,28 @@ class DeedTextTest {
     }
 
     @Provide
-    Arbitrary<Deed> deeds() {
+    Arbitrary<ParentAction> deeds() {
         Arbitrary<Family> families = Arbitraries.of(Families.all());
         Arbitrary<Integer> tables = Arbitraries.integers().between(1, 10);
         Arbitrary<String> names = Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(20);
         Arbitrary<String> texts =
                 Arbitraries.strings().withChars("=xXÄß数 %_'\"\\;-").numeric().ofMaxLength(100);
         return Arbitraries.oneOf(
-                families.map(Deed.Focus::new),
-                families.map(Deed.Hold::new),
-                families.map(Deed.Release::new),
-                families.map(Deed.Reset::new),
-                tables.map(Deed.OpenTable::new),
-                tables.map(Deed.CloseTable::new),
+                families.map(ParentAction.Focus::new),
+                families.map(ParentAction.Hold::new),
+                families.map(ParentAction.Release::new),
+                families.map(ParentAction.Reset::new),
+                tables.map(ParentAction.OpenTable::new),
+                tables.map(ParentAction.CloseTable::new),
                 Arbitraries.longs().map(DeedTextTest::order),
-                names.flatMap(name -> texts.map(text -> new Deed.Choose(name, text))),
-                Arbitraries.longs().map(n -> new Deed.Undo(new UUID(n, ~n))));
+                names.flatMap(name -> texts.map(text -> new ParentAction.Choose(name, text))),
+                Arbitraries.longs().map(n -> new ParentAction.Undo(new UUID(n, ~n))));
     }
 
-    private static Deed order(long seed) {
+    private static ParentAction order(long seed) {
         List<Integer> tables = new ArrayList<>(Families.USUAL_ORDER);
         Collections.shuffle(tables, new Random(seed));
-        return new Deed.Order(tables);
+        return new ParentAction.Order(tables);
     }
 
     private static <T> List<Integer> codes(T[] values, Function<T, Integer> code) {

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
 import fourfold.facts.Family;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.ParentAction;
+import fourfold.upkeep.Merge;
+import fourfold.upkeep.Verification;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -56,7 +58,7 @@ class EarlierFilesTest {
                 List<Answer> given = new ArrayList<>();
                 for (int n = 0; n < 6; n++) {
                     if ((n % 3 == 0) == child.equals(bo)) {
-                        Sitting sitting = Invented.sitting(child, n);
+                        DrillSession sitting = Invented.sitting(child, n);
                         for (int p = 1; p <= 12; p++) {
                             given.add(
                                     version.equals("1")
@@ -69,8 +71,8 @@ class EarlierFilesTest {
             }
             assertEquals(
                     List.of(
-                            Invented.act(ana, 1, new Deed.Focus(Family.of(6, 7))),
-                            Invented.act(ana, 2, new Deed.Choose("name", "Anna"))),
+                            Invented.act(ana, 1, new ParentAction.Focus(Family.of(6, 7))),
+                            Invented.act(ana, 2, new ParentAction.Choose("name", "Anna"))),
                     store.acts(ana.id()));
         }
         assertEquals(List.of(), Verification.of(folder.resolve("family.db")));

@@ -4,9 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Merge;
+import fourfold.upkeep.Restoration;
+import fourfold.upkeep.Salvage;
+import fourfold.upkeep.Verification;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
@@ -35,7 +40,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class EarlierSlipsTest {
     private static final Child ANA = Invented.child(1, "Ana");
-    private static final Sitting DRILL = Invented.sitting(ANA, 1);
+    private static final DrillSession DRILL = Invented.sitting(ANA, 1);
     private static final String KNOWN = "family.db-slip-" + DRILL.id();
     private static final String UNKNOWN =
             "family.db-slip-" + Invented.sitting(ANA, 3).id();

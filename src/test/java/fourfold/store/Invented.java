@@ -1,18 +1,18 @@
 package fourfold.store;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.MissingFactor;
-import fourfold.facts.Moment;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
-import fourfold.facts.Purpose;
-import fourfold.facts.Sitting;
-import fourfold.facts.Surface;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -20,21 +20,21 @@ import java.util.SplittableRandom;
 import java.util.UUID;
 
 /** Invented children, drills, answers and acts for the tests, all from given seeds. */
-final class Invented {
+public final class Invented {
     static final Instant MORNING = Instant.parse("2026-03-02T07:15:30.123Z");
 
     private Invented() {}
 
-    static UUID id(long number) {
+    public static UUID id(long number) {
         return new UUID(0x4000L, 0x8000000000000000L | number);
     }
 
-    static Child child(long number, String name) {
+    public static Child child(long number, String name) {
         return new Child(id(number), name, MORNING.plusMillis(number));
     }
 
-    static Sitting sitting(Child child, long number) {
-        return new Sitting(
+    public static DrillSession sitting(Child child, long number) {
+        return new DrillSession(
                 id(1_000_000 + number),
                 child.id(),
                 MORNING.plus(Duration.ofDays(number)),
@@ -43,12 +43,12 @@ final class Invented {
                 number * 0x9E3779B97F4A7C15L);
     }
 
-    static Act act(Child child, long number, Deed deed) {
-        return new Act(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, deed);
+    public static ActionRecord act(Child child, long number, ParentAction deed) {
+        return new ActionRecord(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, deed);
     }
 
     /** Any answer the program could give rise to: every purpose, prompt, surface, and every missing value. */
-    static Answer answer(Sitting sitting, int position) {
+    public static Answer answer(DrillSession sitting, int position) {
         Answer old = answer(sitting, position, Purpose.values()[position % Purpose.values().length]);
         return old.question()
                 .filter(q -> q.operation() == Operation.DIVIDE && position % 3 == 0)
@@ -57,11 +57,11 @@ final class Invented {
     }
 
     /** An answer that a program with the first schema could give rise to. */
-    static Answer answerOfVersion1(Sitting sitting, int position) {
+    static Answer answerOfVersion1(DrillSession sitting, int position) {
         return answer(sitting, position, Purpose.values()[position % (Purpose.PROBE.ordinal() + 1)]);
     }
 
-    private static Answer answer(Sitting sitting, int position, Purpose purpose) {
+    private static Answer answer(DrillSession sitting, int position, Purpose purpose) {
         SplittableRandom dice = new SplittableRandom(sitting.seed() + position);
         Prompt prompt = purpose == Purpose.COPY
                 ? new NumberToCopy(1 + dice.nextInt(100))
@@ -98,7 +98,7 @@ final class Invented {
     }
 
     /** The same answer with something else typed. */
-    static Answer typing(Answer answer, String typed) {
+    public static Answer typing(Answer answer, String typed) {
         return new Answer(
                 answer.place(),
                 answer.asked(),

@@ -8,9 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.upkeep.Backups;
+import fourfold.upkeep.Merge;
+import fourfold.upkeep.Restoration;
+import fourfold.upkeep.Salvage;
+import fourfold.upkeep.Verification;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -35,7 +40,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Guards against an answer that stands in the log beside the file and is missed by whoever looks at the file. */
 class JournalTest {
     private static final Child ANA = Invented.child(1, "Ana");
-    private static final Sitting DRILL = Invented.sitting(ANA, 1);
+    private static final DrillSession DRILL = Invented.sitting(ANA, 1);
     private static final Merge.Said NOTHING = new Merge.Said(Set.of(), Map.of(), Instant.EPOCH, 0);
     private static final int GIVEN = 5;
 

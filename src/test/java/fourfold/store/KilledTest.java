@@ -3,9 +3,10 @@ package fourfold.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Answer;
-import fourfold.facts.Sitting;
-import fourfold.screens.PtyProgram;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.terminal.PtyProgram;
+import fourfold.upkeep.Verification;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +38,7 @@ class KilledTest {
         SplittableRandom dice = new SplittableRandom(11);
         for (int round = 0; round < KILLS; round++) {
             int last = killAfter(file, round, 1 + dice.nextInt(60));
-            Sitting sitting = Invented.sitting(Victim.CHILD, round);
+            DrillSession sitting = Invented.sitting(Victim.CHILD, round);
             try (Store store = Store.open(file)) {
                 List<Answer> kept = store.answers(Victim.CHILD.id()).stream()
                         .filter(a -> a.drill().equals(sitting.id()))
@@ -47,7 +48,7 @@ class KilledTest {
                     assertEquals(Invented.answer(sitting, i + 1), kept.get(i));
                 }
             }
-            Copy.check(file);
+            DatabaseCopy.check(file);
         }
     }
 
@@ -56,7 +57,7 @@ class KilledTest {
         ProcessBuilder builder = OwnProcess.of(Victim.class, "usual");
         builder.command().set(builder.command().indexOf("-cp") + 1, PtyProgram.asciiClassPath(folder));
         builder.environment().put("LC_ALL", "C");
-        builder.environment().put(Place.VARIABLE, folder.resolve("Zoë.db").toString());
+        builder.environment().put(DataPath.VARIABLE, folder.resolve("Zoë.db").toString());
         Process process = builder.start();
         List<String> said;
         try (BufferedReader out = process.inputReader(StandardCharsets.US_ASCII)) {

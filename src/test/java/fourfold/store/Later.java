@@ -5,10 +5,10 @@ import java.util.List;
 import org.sqlite.SQLiteDataSource;
 
 /** A schema with one more step than today's. */
-final class Later {
+public final class Later {
     private Later() {}
 
-    static Schema schema() {
+    public static Schema schema() {
         SQLiteDataSource nowhere = new SQLiteDataSource();
         nowhere.setUrl("jdbc:sqlite::memory:");
         List<String> locations = List.of("classpath:db/migration", "classpath:fourfold/store/later");

@@ -14,13 +14,13 @@ class PlaceTest {
     @Test
     void linuxFollowsTheXdgBaseDirectorySpecification() {
         // XDG Base Directory Specification 0.8: unset or empty means ~/.local/share, and relative paths are ignored.
-        assertEquals(Path.of("/home/ana/.local/share/fourfold/fourfold.db"), Place.usual("Linux", Map.of(), HOME));
+        assertEquals(Path.of("/home/ana/.local/share/fourfold/fourfold.db"), DataPath.usual("Linux", Map.of(), HOME));
         assertEquals(
-                Path.of("/data/fourfold/fourfold.db"), Place.usual("Linux", Map.of("XDG_DATA_HOME", "/data"), HOME));
+                Path.of("/data/fourfold/fourfold.db"), DataPath.usual("Linux", Map.of("XDG_DATA_HOME", "/data"), HOME));
         for (String ignored : new String[] {"", "data", "./data"}) {
             assertEquals(
                     Path.of("/home/ana/.local/share/fourfold/fourfold.db"),
-                    Place.usual("Linux", Map.of("XDG_DATA_HOME", ignored), HOME));
+                    DataPath.usual("Linux", Map.of("XDG_DATA_HOME", ignored), HOME));
         }
     }
 
@@ -28,38 +28,38 @@ class PlaceTest {
     void macAndWindowsHaveTheirOwnPlaces() {
         assertEquals(
                 Path.of("/home/ana/Library/Application Support/fourfold/fourfold.db"),
-                Place.usual("Mac OS X", Map.of("XDG_DATA_HOME", "/data"), HOME));
+                DataPath.usual("Mac OS X", Map.of("XDG_DATA_HOME", "/data"), HOME));
         assertEquals(
                 Path.of("/local/fourfold/fourfold.db"),
-                Place.usual("Windows 11", Map.of("LOCALAPPDATA", "/local"), HOME));
+                DataPath.usual("Windows 11", Map.of("LOCALAPPDATA", "/local"), HOME));
         assertEquals(
-                Path.of("/home/ana/AppData/Local/fourfold/fourfold.db"), Place.usual("Windows 11", Map.of(), HOME));
+                Path.of("/home/ana/AppData/Local/fourfold/fourfold.db"), DataPath.usual("Windows 11", Map.of(), HOME));
     }
 
     @Test
     void theVariableNamesAnyOtherFile() {
         assertEquals(
                 Path.of("kids.db"),
-                Place.usual("Linux", Map.of("FOURFOLD_STORE", "kids.db", "XDG_DATA_HOME", "/data"), HOME));
+                DataPath.usual("Linux", Map.of("FOURFOLD_STORE", "kids.db", "XDG_DATA_HOME", "/data"), HOME));
         assertEquals(
                 Path.of("/home/ana/.local/share/fourfold/fourfold.db"),
-                Place.usual("Linux", Map.of("FOURFOLD_STORE", " "), HOME));
+                DataPath.usual("Linux", Map.of("FOURFOLD_STORE", " "), HOME));
     }
 
     @Test
     void theCacheIsKeptApartFromTheData() {
-        assertEquals(Path.of("/home/ana/.cache/fourfold"), Place.cache("Linux", Map.of(), HOME));
-        assertEquals(Path.of("/c/fourfold"), Place.cache("Linux", Map.of("XDG_CACHE_HOME", "/c"), HOME));
-        assertEquals(Path.of("/home/ana/Library/Caches/fourfold"), Place.cache("Mac OS X", Map.of(), HOME));
+        assertEquals(Path.of("/home/ana/.cache/fourfold"), DataPath.cache("Linux", Map.of(), HOME));
+        assertEquals(Path.of("/c/fourfold"), DataPath.cache("Linux", Map.of("XDG_CACHE_HOME", "/c"), HOME));
+        assertEquals(Path.of("/home/ana/Library/Caches/fourfold"), DataPath.cache("Mac OS X", Map.of(), HOME));
         assertEquals(
-                Path.of("/local/fourfold/cache"), Place.cache("Windows 10", Map.of("LOCALAPPDATA", "/local"), HOME));
+                Path.of("/local/fourfold/cache"), DataPath.cache("Windows 10", Map.of("LOCALAPPDATA", "/local"), HOME));
     }
 
     @Test
     void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() {
         for (String broken : new String[] {"/home/\uFFFD\uFFFD/x.db", "a\0b"}) {
-            String message = String.valueOf(
-                    assertThrows(StoreException.class, () -> Place.of(broken)).getMessage());
+            String message = String.valueOf(assertThrows(StoreException.class, () -> DataPath.of(broken))
+                    .getMessage());
             assertEquals(1, message.lines().count());
             assertEquals(0, message.indexOf("could not use the file name \""), message);
             assertEquals(-1, message.indexOf(0), "no control character");

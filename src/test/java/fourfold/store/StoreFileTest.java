@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -210,7 +210,7 @@ class StoreFileTest {
     @Test
     void twoStoresOnOneFileSeeEachOthersAnswers() {
         Path file = usual();
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         try (Store one = Store.open(file);
                 Store two = Store.open(file)) {
             one.add(ANA);

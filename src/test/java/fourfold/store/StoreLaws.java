@@ -4,15 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Act;
-import fourfold.facts.Answer;
-import fourfold.facts.Child;
-import fourfold.facts.ChildName;
-import fourfold.facts.Deed;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Moment;
-import fourfold.facts.Sitting;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -50,12 +50,12 @@ abstract class StoreLaws {
     @Test
     void answersReadBackEqualAndInOrderWhateverOrderTheyWereKeptIn() {
         List<Answer> all = new ArrayList<>();
-        List<Sitting> sittings =
+        List<DrillSession> sittings =
                 IntStream.range(0, 8).mapToObj(n -> Invented.sitting(ANA, n)).toList();
-        for (Sitting sitting : sittings) {
+        for (DrillSession sitting : sittings) {
             IntStream.rangeClosed(1, 25).forEach(p -> all.add(Invented.answer(sitting, p)));
         }
-        List<Sitting> backwards = new ArrayList<>(sittings);
+        List<DrillSession> backwards = new ArrayList<>(sittings);
         Collections.reverse(backwards);
         backwards.forEach(store::begin);
         List<Answer> shuffled = new ArrayList<>(all);
@@ -70,11 +70,11 @@ abstract class StoreLaws {
 
     @Test
     void drillsThatBeganTogetherAreReadOneAfterTheOther() {
-        Sitting first = Invented.sitting(ANA, 1);
-        Sitting second =
-                new Sitting(Invented.id(5), ANA.id(), first.startedAt(), 0, Duration.ofMinutes(5), Long.MIN_VALUE);
+        DrillSession first = Invented.sitting(ANA, 1);
+        DrillSession second =
+                new DrillSession(Invented.id(5), ANA.id(), first.startedAt(), 0, Duration.ofMinutes(5), Long.MIN_VALUE);
         List<Answer> all = new ArrayList<>();
-        for (Sitting sitting : List.of(second, first)) {
+        for (DrillSession sitting : List.of(second, first)) {
             store.begin(sitting);
             IntStream.rangeClosed(1, 3).forEach(p -> all.add(Invented.answer(sitting, p)));
         }
@@ -85,9 +85,9 @@ abstract class StoreLaws {
 
     @Test
     void keepingTheSameThingTwiceChangesNothing() {
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         Answer answer = Invented.answer(sitting, 1);
-        Act act = Invented.act(ANA, 1, new Deed.Focus(Family.of(6, 7)));
+        ActionRecord act = Invented.act(ANA, 1, new ParentAction.Focus(Family.of(6, 7)));
         for (int i = 0; i < 2; i++) {
             store.add(ANA);
             store.begin(sitting);
@@ -103,8 +103,8 @@ abstract class StoreLaws {
 
     @Test
     void timesAreKeptToTheMillisecondAndStillCountAsTheSame() {
-        Sitting whole = Invented.sitting(ANA, 1);
-        Sitting finer = new Sitting(
+        DrillSession whole = Invented.sitting(ANA, 1);
+        DrillSession finer = new DrillSession(
                 whole.id(),
                 ANA.id(),
                 whole.startedAt().plusNanos(999_999),
@@ -134,7 +134,7 @@ abstract class StoreLaws {
 
     @Test
     void anotherAnswerAtTheSamePlaceIsRefusedAndTheFirstStays() {
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         store.begin(sitting);
         Answer first = Invented.typing(Invented.answer(sitting, 1), "12");
         store.keep(first);
@@ -145,17 +145,18 @@ abstract class StoreLaws {
 
     @Test
     void anotherDrillOrActUnderTheSameIdIsRefused() {
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         store.begin(sitting);
         assertRefused(
                 "another drill has the id",
-                () -> store.begin(new Sitting(
+                () -> store.begin(new DrillSession(
                         sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed())));
-        Act act = Invented.act(ANA, 1, new Deed.Hold(Family.of(2, 3)));
+        ActionRecord act = Invented.act(ANA, 1, new ParentAction.Hold(Family.of(2, 3)));
         store.keep(act);
         assertRefused(
                 "another act has the id",
-                () -> store.keep(new Act(act.id(), ANA.id(), act.at(), 0, new Deed.Focus(Family.of(2, 3)))));
+                () -> store.keep(
+                        new ActionRecord(act.id(), ANA.id(), act.at(), 0, new ParentAction.Focus(Family.of(2, 3)))));
         assertEquals(List.of(sitting), store.sittings(ANA.id()));
         assertEquals(List.of(act), store.acts(ANA.id()));
     }
@@ -163,12 +164,13 @@ abstract class StoreLaws {
     @Test
     void whatBelongsToNobodyIsRefused() {
         Child nobody = Invented.child(9, "Nobody");
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         assertRefused("there is no drill", () -> store.keep(Invented.answer(sitting, 1)));
         assertRefused("there is no child", () -> store.begin(Invented.sitting(nobody, 1)));
-        assertRefused("there is no child", () -> store.keep(Invented.act(nobody, 1, new Deed.OpenTable(3))));
+        assertRefused("there is no child", () -> store.keep(Invented.act(nobody, 1, new ParentAction.OpenTable(3))));
         store.begin(sitting);
-        Sitting stolen = new Sitting(sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed());
+        DrillSession stolen =
+                new DrillSession(sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed());
         assertRefused("is not a drill of the child", () -> store.keep(Invented.answer(stolen, 1)));
         assertEquals(List.of(), store.answers(ANA.id()));
         assertEquals(List.of(), store.answers(nobody.id()));
@@ -178,8 +180,8 @@ abstract class StoreLaws {
 
     @Test
     void aBatchIsKeptWholeOrNotAtAll() {
-        Sitting good = Invented.sitting(ANA, 1);
-        Sitting unknown = Invented.sitting(ANA, 2);
+        DrillSession good = Invented.sitting(ANA, 1);
+        DrillSession unknown = Invented.sitting(ANA, 2);
         List<Answer> answers = List.of(Invented.answer(good, 1), Invented.answer(good, 2), Invented.answer(unknown, 1));
         assertRefused("there is no drill", () -> store.keepAll(List.of(good), answers));
         assertEquals(List.of(), store.sittings(ANA.id()));
@@ -191,21 +193,21 @@ abstract class StoreLaws {
 
     @Test
     void actsComeInTheOrderOfTheirTimes() {
-        List<Deed> deeds = List.of(
-                new Deed.Focus(Family.of(6, 7)),
-                new Deed.Hold(Family.of(1, 10)),
-                new Deed.Release(Family.of(9, 9)),
-                new Deed.Reset(Family.of(3, 8)),
-                new Deed.OpenTable(10),
-                new Deed.CloseTable(1),
-                new Deed.Order(Families.ENGLISH_ORDER),
-                new Deed.Choose("minutes", "8"),
-                new Deed.Choose("note", "ü = ½ × 1; drop table act --"),
-                new Deed.Undo(Invented.id(2_000_000)));
-        List<Act> acts = IntStream.range(0, deeds.size())
+        List<ParentAction> deeds = List.of(
+                new ParentAction.Focus(Family.of(6, 7)),
+                new ParentAction.Hold(Family.of(1, 10)),
+                new ParentAction.Release(Family.of(9, 9)),
+                new ParentAction.Reset(Family.of(3, 8)),
+                new ParentAction.OpenTable(10),
+                new ParentAction.CloseTable(1),
+                new ParentAction.Order(Families.ENGLISH_ORDER),
+                new ParentAction.Choose("minutes", "8"),
+                new ParentAction.Choose("note", "ü = ½ × 1; drop table act --"),
+                new ParentAction.Undo(Invented.id(2_000_000)));
+        List<ActionRecord> acts = IntStream.range(0, deeds.size())
                 .mapToObj(n -> Invented.act(ANA, n, deeds.get(n)))
                 .toList();
-        List<Act> backwards = new ArrayList<>(acts);
+        List<ActionRecord> backwards = new ArrayList<>(acts);
         Collections.reverse(backwards);
         backwards.forEach(store::keep);
         assertEquals(acts, store.acts(ANA.id()));
@@ -214,38 +216,39 @@ abstract class StoreLaws {
 
     @Test
     void aChildIsCalledByTheLastNameThatWasNotTakenBack() {
-        store.keep(Invented.act(ANA, 1, new Deed.Choose("name", "Anna")));
-        Act second = Invented.act(ANA, 2, new Deed.Choose("name", "Änne"));
+        store.keep(Invented.act(ANA, 1, new ParentAction.Choose("name", "Anna")));
+        ActionRecord second = Invented.act(ANA, 2, new ParentAction.Choose("name", "Änne"));
         store.keep(second);
         assertEquals(List.of("Änne", "Bo"), names(store.children()));
-        Act undo = Invented.act(ANA, 3, new Deed.Undo(second.id()));
+        ActionRecord undo = Invented.act(ANA, 3, new ParentAction.Undo(second.id()));
         store.keep(undo);
         assertEquals(List.of("Anna", "Bo"), names(store.children()));
-        store.keep(Invented.act(ANA, 4, new Deed.Undo(undo.id())));
+        store.keep(Invented.act(ANA, 4, new ParentAction.Undo(undo.id())));
         assertEquals(List.of("Änne", "Bo"), names(store.children()));
         assertEquals(ANA.since(), store.children().get(0).since());
     }
 
     @Test
     void aChildThatWasPutAwayIsKeptAndCanComeBack() {
-        store.keep(Invented.act(ANA, 1, new Deed.Choose("archived", "yes")));
+        store.keep(Invented.act(ANA, 1, new ParentAction.Choose("archived", "yes")));
         assertEquals(List.of(BO), store.children());
         assertEquals(List.of(ANA, BO), store.allChildren());
         assertRefused("put away", () -> store.add(Invented.child(3, "ANA")));
-        store.keep(Invented.act(ANA, 2, new Deed.Choose("archived", "no")));
+        store.keep(Invented.act(ANA, 2, new ParentAction.Choose("archived", "no")));
         assertEquals(List.of(ANA, BO), store.children());
     }
 
     @Test
     void twoChildrenNeverShareAName() {
         assertRefused("there is already a child called \"Ana\"", () -> store.add(Invented.child(3, "aNA")));
-        Act renamed = Invented.act(ANA, 1, new Deed.Choose("name", "Zoë"));
+        ActionRecord renamed = Invented.act(ANA, 1, new ParentAction.Choose("name", "Zoë"));
         store.keep(renamed);
         assertRefused("\"Zoë\"", () -> store.add(Invented.child(3, "ZOE\u0308")));
         store.add(Invented.child(4, "Ana"));
-        assertRefused("\"Ana\"", () -> store.keep(Invented.act(ANA, 2, new Deed.Undo(renamed.id()))));
-        assertRefused("\"Zoë\"", () -> store.keep(Invented.act(BO, 3, new Deed.Choose("name", "zoë"))));
-        assertRefused("1 to 40 characters", () -> store.keep(Invented.act(BO, 4, new Deed.Choose("name", " "))));
+        assertRefused("\"Ana\"", () -> store.keep(Invented.act(ANA, 2, new ParentAction.Undo(renamed.id()))));
+        assertRefused("\"Zoë\"", () -> store.keep(Invented.act(BO, 3, new ParentAction.Choose("name", "zoë"))));
+        assertRefused(
+                "1 to 40 characters", () -> store.keep(Invented.act(BO, 4, new ParentAction.Choose("name", " "))));
         assertEquals(List.of("Zoë", "Bo", "Ana"), names(store.allChildren()));
         assertEquals(List.of(renamed), store.acts(ANA.id()));
     }
@@ -261,7 +264,7 @@ abstract class StoreLaws {
 
     @Test
     void aResponseTimeTooLongForARowIsRefusedAndNotCutShort() {
-        Sitting sitting = Invented.sitting(ANA, 1);
+        DrillSession sitting = Invented.sitting(ANA, 1);
         store.begin(sitting);
         Answer answer = Invented.answer(sitting, 1);
         Answer endless = new Answer(

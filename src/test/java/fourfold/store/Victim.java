@@ -1,7 +1,7 @@
 package fourfold.store;
 
-import fourfold.facts.Child;
-import fourfold.facts.Sitting;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import java.nio.file.Path;
 
 /** A program of its own that keeps answers until it has enough or is killed, and says which ones it was told are safe. */
@@ -18,7 +18,7 @@ final class Victim {
     public static void main(String[] arguments) {
         if (arguments[0].equals("usual")) {
             try {
-                Store.open(Place.usual()).close();
+                Store.open(DataPath.usual()).close();
                 System.out.println("opened");
             } catch (StoreException e) {
                 System.out.println(e.getMessage());
@@ -27,7 +27,7 @@ final class Victim {
         }
         Store store = Store.open(Path.of(arguments[0]));
         store.add(CHILD);
-        Sitting sitting = Invented.sitting(CHILD, Long.parseLong(arguments[1]));
+        DrillSession sitting = Invented.sitting(CHILD, Long.parseLong(arguments[1]));
         store.begin(sitting);
         for (int position = 1; position <= Integer.parseInt(arguments[2]); position++) {
             store.keep(Invented.answer(sitting, position));

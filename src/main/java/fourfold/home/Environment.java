@@ -1,0 +1,57 @@
+package fourfold.home;
+
+import fourfold.scheduling.LastingGain;
+import fourfold.scheduling.Scheduler;
+import fourfold.terminal.SessionClock;
+import fourfold.words.Words;
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+
+/**
+ * What surrounds the program: its streams, environment and clock.
+ *
+ * @param in lines typed
+ * @param out what is printed
+ * @param data where a file's text goes when no file is named: the same characters as in the file, always UTF-8
+ * @param err where errors are told
+ * @param environment environment variables
+ * @param home the user's home folder
+ * @param systemName the operating system's name
+ * @param unicode whether what is printed can hold more than ASCII
+ * @param clock makes the one clock of a run
+ */
+public record Environment(
+        BufferedReader in,
+        PrintWriter out,
+        PrintWriter data,
+        PrintWriter err,
+        Map<String, String> environment,
+        Path home,
+        String systemName,
+        boolean unicode,
+        Supplier<SessionClock> clock) {
+    public static SessionClock systemClock() {
+        return new SessionClock(Instant::now, ZoneId.systemDefault(), System::nanoTime);
+    }
+
+    /** The language that is asked for: by FOURFOLD_LANGUAGE, else by the usual variables (POSIX.1-2017, 8.2). */
+    Words words() {
+        String wanted = Stream.of("FOURFOLD_LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG")
+                .map(name -> environment.getOrDefault(name, ""))
+                .filter(value -> !value.isEmpty())
+                .findFirst()
+                .orElseGet(() -> Locale.getDefault().getLanguage());
+        return Words.of(Locale.forLanguageTag(wanted.split("[_.@-]", -1)[0]));
+    }
+
+    public Scheduler scheduler() {
+        return new LastingGain();
+    }
+}

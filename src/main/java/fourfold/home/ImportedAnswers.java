@@ -1,0 +1,123 @@
+package fourfold.home;
+
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.log.DrillSession;
+import fourfold.records.AnswersCsv;
+import fourfold.store.Store;
+import java.io.Reader;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+
+/** Answers read from a file and checked against those the home has, not yet kept. */
+public final class ImportedAnswers {
+    /** The log does not say how long a drill was meant to last; this is the usual length. */
+    private static final Duration PLANNED = Duration.ofMinutes(8);
+
+    private final Store store;
+    private final Instant now;
+    private final Map<String, Child> children = new HashMap<>();
+    private final List<Child> newChildren = new ArrayList<>();
+    private final Map<UUID, UUID> knownDrills = new HashMap<>();
+    private final Map<UUID, Answer> kept = new HashMap<>();
+    private final Map<UUID, DrillSession> newDrills = new LinkedHashMap<>();
+    private final Map<UUID, Answer> fresh = new LinkedHashMap<>();
+    private int known;
+
+    private ImportedAnswers(Store store, Instant now) {
+        this.store = store;
+        this.now = now.truncatedTo(ChronoUnit.MILLIS);
+        for (Child child : store.allChildren()) {
+            children.put(ChildName.folded(child.name()), child);
+            store.sittings(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
+            store.readAnswers(child.id(), a -> kept.put(a.id(), a));
+        }
+    }
+
+    /**
+     * Reads a log that was exported.
+     *
+     * @throws IllegalArgumentException with the line number and what is wrong in it
+     */
+    public static ImportedAnswers read(Store store, Reader csv, Instant now) {
+        ImportedAnswers imported = new ImportedAnswers(store, now);
+        AnswersCsv.read(csv, imported::child, imported::take);
+        return imported;
+    }
+
+    private UUID child(String name) {
+        return children.computeIfAbsent(ChildName.folded(name), n -> newChild(name))
+                .id();
+    }
+
+    /** Children appear in the order of the log, so that the next export has the same order. */
+    private Child newChild(String name) {
+        Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), now.plusMillis(newChildren.size()));
+        if (!child.name().equals(name)) {
+            throw new IllegalArgumentException("a name has no blanks at its ends");
+        }
+        newChildren.add(child);
+        return child;
+    }
+
+    private void take(Answer answer) {
+        UUID whose = knownDrills.get(answer.drill());
+        if (whose == null) {
+            DrillSession drill = newDrills.computeIfAbsent(
+                    answer.drill(),
+                    id -> new DrillSession(
+                            id, answer.child(), answer.askedAt(), answer.zoneOffsetMinutes(), PLANNED, 0));
+            whose = drill.child();
+            if (answer.askedAt().isBefore(drill.startedAt())) {
+                newDrills.put(
+                        answer.drill(),
+                        new DrillSession(drill.id(), whose, answer.askedAt(), answer.zoneOffsetMinutes(), PLANNED, 0));
+            }
+        }
+        if (!whose.equals(answer.child())) {
+            throw new IllegalArgumentException("the drill " + answer.drill() + " is another child's");
+        }
+        Answer before = kept.getOrDefault(answer.id(), fresh.getOrDefault(answer.id(), answer));
+        if (!before.equals(answer)) {
+            throw new IllegalArgumentException(
+                    "there is another answer at position " + answer.position() + " of the drill " + answer.drill());
+        }
+        if (kept.containsKey(answer.id())) {
+            known++;
+        } else {
+            fresh.put(answer.id(), answer);
+        }
+    }
+
+    /** How many answers are new. */
+    public int fresh() {
+        return fresh.size();
+    }
+
+    /** How many answers the home has already. */
+    public int known() {
+        return known;
+    }
+
+    /** How many drills are new. */
+    public int drills() {
+        return newDrills.size();
+    }
+
+    public List<Child> newChildren() {
+        return List.copyOf(newChildren);
+    }
+
+    /** Keeps all that is new, or nothing. */
+    public void keep() {
+        store.takeIn(newChildren, List.copyOf(newDrills.values()), List.copyOf(fresh.values()));
+    }
+}

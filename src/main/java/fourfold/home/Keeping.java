@@ -1,0 +1,121 @@
+package fourfold.home;
+
+import fourfold.drill.Effect;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.List;
+
+/**
+ * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
+ * memory, tried again from time to time, and told at the end if it is lost.
+ */
+public final class Keeping {
+    /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
+    private static final Duration BETWEEN_TRIES = Duration.ofSeconds(15);
+
+    /**
+     * How it stands.
+     *
+     * @param behind whether anything is only in memory
+     * @param answers how many answers are
+     * @param goingOn whether the child goes on all the same
+     * @param reason why the disk did not take it, in one line
+     * @param lastTry when the disk was last asked
+     */
+    public record Standing(boolean behind, int answers, boolean goingOn, String reason, Instant lastTry) {
+        /** Whether the disk was left alone long enough to be asked again. */
+        public boolean isRested(Instant at) {
+            return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
+        }
+
+        public Standing andGoesOn() {
+            return new Standing(behind, answers, true, reason, lastTry);
+        }
+    }
+
+    private final Records records;
+    private final Deque<Effect> unkept = new ArrayDeque<>();
+    private boolean goingOn;
+    private String reason = "";
+    private Instant lastTry = Instant.EPOCH;
+
+    /** Keeps in these records. */
+    public Keeping(Records records) {
+        this.records = records;
+    }
+
+    /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
+    public boolean keep(List<Effect> effects, Instant at) {
+        unkept.addAll(effects);
+        boolean rests = goingOn && !standing().isRested(at);
+        return unkept.isEmpty() || (!rests && tryNow(at));
+    }
+
+    /** Keeps all that is left, in order; true if nothing is left. */
+    public boolean tryNow(Instant at) {
+        lastTry = at;
+        try {
+            while (!unkept.isEmpty()) {
+                Effect effect = unkept.element();
+                if (effect instanceof Effect.Begin begin) {
+                    records.begin(begin.sitting());
+                } else if (effect instanceof Effect.Keep keep) {
+                    records.keep(keep.answer());
+                }
+                unkept.remove();
+            }
+            goingOn = false;
+        } catch (Records.NotKept e) {
+            reason = e.line();
+        }
+        return unkept.isEmpty();
+    }
+
+    /** How it stands now. */
+    public Standing standing() {
+        return new Standing(isBehind(), answers(), goingOn, reason, lastTry);
+    }
+
+    /** The child goes on though something is not kept. */
+    public void goOn() {
+        goingOn = true;
+    }
+
+    /** Whether the child goes on though something is not kept. */
+    public boolean isGoingOn() {
+        return goingOn;
+    }
+
+    /** How many answers are only in memory. */
+    public int answers() {
+        return answers(unkept);
+    }
+
+    /** How many answers are among them. */
+    public static int answers(Collection<Effect> effects) {
+        return (int) effects.stream().filter(e -> e instanceof Effect.Keep).count();
+    }
+
+    /** Whether anything is only in memory. */
+    public boolean isBehind() {
+        return !unkept.isEmpty();
+    }
+
+    /** Why the disk did not take it, in one line. */
+    public String reason() {
+        return reason;
+    }
+
+    /** What is lost if the program ends now, in one line for the parent. */
+    public String loss() {
+        int answers = answers();
+        if (answers == 0) {
+            return "The last drill could not be kept; it had no answers: " + reason;
+        }
+        return (answers == 1 ? "1 answer" : answers + " answers") + " of the last drill could not be kept and "
+                + (answers == 1 ? "is" : "are") + " lost: " + reason;
+    }
+}

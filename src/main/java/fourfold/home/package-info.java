@@ -1,0 +1,5 @@
+/** Home. */
+@NullMarked
+package fourfold.home;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,132 @@
+package fourfold.insight;
+
+import fourfold.facts.Family;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.log.Answer;
+import fourfold.memory.MotorTime;
+import fourfold.progress.WrongAnswer;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/**
+ * What the log holds of one family: give it every answer of the child, oldest first, then ask for its traces. Answers
+ * from before the family was begun again count here too, since no answer is ever lost.
+ */
+public final class FamilyRecord implements Consumer<Answer> {
+    /** 1 January 1970 was a Thursday: weeks are counted from the Monday before. */
+    private static final int DAYS_FROM_MONDAY = 3;
+
+    private final Family family;
+    private final Map<Trace, Sum> sums = new LinkedHashMap<>();
+    private MotorTime motor = MotorTime.unknown();
+
+    /** An empty record. */
+    public FamilyRecord(Family family) {
+        this.family = family;
+        family.traces().forEach(trace -> sums.put(trace, new Sum()));
+    }
+
+    /** The week a local day lies in, counted from Monday, 29 December 1969. */
+    public static long week(long localDay) {
+        return Math.floorDiv(localDay + DAYS_FROM_MONDAY, 7);
+    }
+
+    @Override
+    public void accept(Answer answer) {
+        motor = motor.after(answer);
+        Optional<Question> question = answer.question();
+        if (question.isPresent()
+                && answer.purpose().isFromMemory()
+                && question.get().family().equals(family)) {
+            Objects.requireNonNull(sums.get(question.get().trace())).take(answer, motor.thinking(answer));
+        }
+    }
+
+    /** What the log holds of one of the family's traces. */
+    public TraceRecord trace(Trace trace) {
+        return Objects.requireNonNull(sums.get(trace)).record();
+    }
+
+    /** The wrong numbers of the whole family, the newest first, at most so many. */
+    public List<TraceRecord.Wrong> wrong(int most) {
+        return sums.values().stream()
+                .flatMap(s -> s.record().wrong().stream())
+                .sorted(Comparator.comparingLong(TraceRecord.Wrong::lastDay)
+                        .thenComparingInt(TraceRecord.Wrong::times)
+                        .reversed())
+                .limit(most)
+                .toList();
+    }
+
+    /** Median thinking times of the whole family by week, oldest first. */
+    public List<TraceRecord.Week> weeks() {
+        Map<Long, List<Double>> all = new TreeMap<>();
+        for (Sum sum : sums.values()) {
+            sum.weeks.forEach((week, times) ->
+                    all.computeIfAbsent(week, w -> new ArrayList<>()).addAll(times));
+        }
+        return medians(all);
+    }
+
+    private static List<TraceRecord.Week> medians(Map<Long, List<Double>> weeks) {
+        List<TraceRecord.Week> medians = new ArrayList<>();
+        weeks.forEach((week, times) ->
+                Spread.of(numbers(times)).ifPresent(s -> medians.add(new TraceRecord.Week(week, s.median()))));
+        return medians;
+    }
+
+    private static double[] numbers(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The sum of one trace's answers. */
+    private static final class Sum {
+        private final List<Double> times = new ArrayList<>();
+        private final Map<Long, List<Double>> weeks = new TreeMap<>();
+        private final Map<WrongAnswer, long[]> wrong = new HashMap<>();
+        private int asked;
+        private int right;
+        private int missing;
+        private int mended;
+
+        void take(Answer answer, Optional<Duration> thinking) {
+            asked++;
+            missing += answer.isMissing() ? 1 : 0;
+            mended += WrongAnswer.isMended(answer) ? 1 : 0;
+            if (answer.isCorrect()) {
+                right++;
+                thinking.map(t -> t.toMillis() / 1000.0).ifPresent(seconds -> {
+                    times.add(seconds);
+                    weeks.computeIfAbsent(week(answer.localDay()), w -> new ArrayList<>())
+                            .add(seconds);
+                });
+            }
+            WrongAnswer.of(answer).ifPresent(w -> {
+                long[] count = wrong.computeIfAbsent(w, k -> new long[2]);
+                count[0]++;
+                count[1] = answer.localDay();
+            });
+        }
+
+        TraceRecord record() {
+            List<Double> newest = times.subList(Math.max(0, times.size() - TraceRecord.TIMES), times.size());
+            List<TraceRecord.Wrong> counted = wrong.entrySet().stream()
+                    .map(e -> new TraceRecord.Wrong(e.getKey(), (int) e.getValue()[0], e.getValue()[1]))
+                    .sorted(Comparator.comparingInt(TraceRecord.Wrong::times)
+                            .thenComparingLong(TraceRecord.Wrong::lastDay)
+                            .reversed())
+                    .toList();
+            return new TraceRecord(asked, right, missing, mended, Spread.of(numbers(newest)), medians(weeks), counted);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Insight. */
+@NullMarked
+package fourfold.insight;
+
+import org.jspecify.annotations.NullMarked;

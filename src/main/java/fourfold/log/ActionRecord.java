@@ -1,0 +1,43 @@
+package fourfold.log;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * A deed of the parent with its time. Acts are kept in a log of their own and read in order of time.
+ *
+ * @param id unique across computers
+ * @param child whom it concerns
+ * @param at when it was done, kept to the millisecond
+ * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
+ * @param deed what was done
+ */
+public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinutes, ParentAction deed) {
+    /** Oldest first; equal times by id, so that two computers agree. */
+    public static final Comparator<ActionRecord> IN_ORDER =
+            Comparator.comparing(ActionRecord::at).thenComparing(a -> a.id().toString());
+
+    /** The acts that were not undone, oldest first; undos themselves are left out. */
+    public static List<ActionRecord> inForce(List<ActionRecord> acts) {
+        List<ActionRecord> sorted = acts.stream().sorted(IN_ORDER).toList();
+        Set<UUID> undone = new HashSet<>();
+        List<ActionRecord> left = new ArrayList<>();
+        for (int i = sorted.size() - 1; i >= 0; i--) {
+            ActionRecord act = sorted.get(i);
+            if (undone.contains(act.id())) {
+                continue;
+            }
+            if (act.deed() instanceof ParentAction.Undo undo) {
+                undone.add(undo.act());
+            } else {
+                left.add(0, act);
+            }
+        }
+        return List.copyOf(left);
+    }
+}

@@ -1,0 +1,197 @@
+package fourfold.log;
+
+import fourfold.facts.MissingFactor;
+import fourfold.facts.NumberToCopy;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * One answer as it was given. Whether it is right is worked out, never kept.
+ *
+ * @param place whose answer it is, and where it stands in which drill
+ * @param asked when the prompt had been shown
+ * @param purpose why it was asked
+ * @param prompt what was asked
+ * @param typing what was typed, and how fast
+ * @param surface where it was typed
+ */
+public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, Typing typing, Surface surface) {
+    /** The most digits an answer can hold; no right answer needs more than three. */
+    public static final int LONGEST_TYPED = 4;
+
+    /** The highest position in a drill. */
+    public static final int LAST_POSITION = 10_000;
+
+    /**
+     * Where an answer stands.
+     *
+     * @param child whose answer it is
+     * @param drill the drill it was given in
+     * @param position its place in the drill, from 1
+     */
+    public record Place(UUID child, UUID drill, int position) {
+        public Place {
+            if (position < 1 || position > LAST_POSITION) {
+                throw new IllegalArgumentException("position is from 1 to " + LAST_POSITION + ", not " + position);
+            }
+        }
+
+        /** That place in a drill. */
+        public static Place in(DrillSession drill, int position) {
+            return new Place(drill.child(), drill.id(), position);
+        }
+    }
+
+    /**
+     * How long an answer took, from the prompt's paint.
+     *
+     * @param firstKey to the first digit; empty if there was none, or if the drill was paused
+     * @param whole to Enter, or to the calm limit; empty if the drill was paused meanwhile
+     */
+    public record Times(Optional<Duration> firstKey, Optional<Duration> whole) {
+        /** Not timed. */
+        public static final Times NONE = new Times(Optional.empty(), Optional.empty());
+
+        public Times {
+            if (firstKey.isPresent() && firstKey.get().isNegative()) {
+                throw new IllegalArgumentException("first key is never before the prompt");
+            }
+            if (whole.isPresent() && whole.get().isNegative()) {
+                throw new IllegalArgumentException("whole time is never negative");
+            }
+        }
+    }
+
+    /**
+     * What was typed, and how fast.
+     *
+     * @param digits as they stood at the end, at most {@value #LONGEST_TYPED}; empty for no answer
+     * @param times how long it took
+     * @param erasures how often the child took a digit back
+     */
+    public record Typing(String digits, Times times, int erasures) {
+        public Typing {
+            // Plain conditions: a log of years is read through here, and a message is made only when it is needed.
+            if (digits.length() > LONGEST_TYPED || !isDigits(digits)) {
+                throw new IllegalArgumentException(
+                        "an answer is at most " + LONGEST_TYPED + " digits, not \"" + digits + "\"");
+            }
+            if (erasures < 0 || erasures > 100_000) {
+                throw new IllegalArgumentException("erasures are from 0 to 100000, not " + erasures);
+            }
+        }
+    }
+
+    public Answer {
+        if ((prompt instanceof NumberToCopy) != (purpose == Purpose.COPY)) {
+            throw new IllegalArgumentException("a number to copy has the purpose copy, and nothing else has");
+        }
+        if (purpose == Purpose.PAPER && !typing.times().equals(Times.NONE)) {
+            throw new IllegalArgumentException("an answer given on paper has no times");
+        }
+    }
+
+    private static boolean isDigits(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The same answer, asked at another time. */
+    public Answer askedAt(Instant at) {
+        return new Answer(place, new Moment(at, asked.zoneOffsetMinutes()), purpose, prompt, typing, surface);
+    }
+
+    /** The same answer with something else typed, or with other times. */
+    public Answer with(Typing other) {
+        return new Answer(place, asked, purpose, prompt, other, surface);
+    }
+
+    /** Whose answer it is. */
+    public UUID child() {
+        return place.child;
+    }
+
+    /** The drill it was given in. */
+    public UUID drill() {
+        return place.drill;
+    }
+
+    /** Its place in the drill, from 1. */
+    public int position() {
+        return place.position;
+    }
+
+    /** When the prompt had been shown. */
+    public Instant askedAt() {
+        return asked.at();
+    }
+
+    /** Minutes by which local time was ahead of UTC then. */
+    public int zoneOffsetMinutes() {
+        return asked.zoneOffsetMinutes();
+    }
+
+    /** The digits as they stood at the end; empty for no answer. */
+    public String typed() {
+        return typing.digits;
+    }
+
+    /** From the prompt's paint to the first digit, if it was timed. */
+    public Optional<Duration> firstKey() {
+        return typing.times.firstKey;
+    }
+
+    /** From the prompt's paint to Enter, if it was timed. */
+    public Optional<Duration> whole() {
+        return typing.times.whole;
+    }
+
+    /** How often the child took a digit back. */
+    public int erasures() {
+        return typing.erasures;
+    }
+
+    /**
+     * A name for the answer that no other answer has on any computer: made from the drill's and the position, so the
+     * same answer kept twice has the same name (a name-based UUID, RFC 9562 version 3).
+     */
+    public UUID id() {
+        return UUID.nameUUIDFromBytes((drill() + "/" + position()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Whether what was typed is the right number; leading noughts are forgiven. */
+    public boolean isCorrect() {
+        int number = 0;
+        for (int i = 0; i < typed().length(); i++) {
+            number = 10 * number + typed().charAt(i) - '0';
+        }
+        return !typed().isEmpty() && number == prompt.expected();
+    }
+
+    /** Whether nothing was typed. */
+    public boolean isMissing() {
+        return typed().isEmpty();
+    }
+
+    /** The question, in whichever form it was asked, if it was one and not a number to copy. */
+    public Optional<Question> question() {
+        if (prompt instanceof Question question) {
+            return Optional.of(question);
+        }
+        return prompt instanceof MissingFactor hidden ? Optional.of(hidden.quotient()) : Optional.empty();
+    }
+
+    /** The day on which it was given where the child was, counted from 1 January 1970. */
+    public long localDay() {
+        return asked.localDay();
+    }
+}

@@ -1,0 +1,68 @@
+package fourfold.log;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import java.util.List;
+import java.util.UUID;
+
+/** What a parent can do to steer a child's practice. Deeds are kept; none of them deletes an answer. */
+public sealed interface ParentAction {
+    /** Practise this family more, until it is fluent. */
+    record Focus(Family family) implements ParentAction {}
+
+    /** Leave this family out for now. */
+    record Hold(Family family) implements ParentAction {}
+
+    /** Neither focus nor hold any longer. */
+    record Release(Family family) implements ParentAction {}
+
+    /** Begin this family again: earlier answers stay in the log and no longer count towards its level. */
+    record Reset(Family family) implements ParentAction {}
+
+    /** Open a table by hand, whatever the order says. */
+    record OpenTable(int table) implements ParentAction {
+        public OpenTable {
+            Families.checkTable(table);
+        }
+    }
+
+    /** Close a table: families that only it has opened are not introduced. */
+    record CloseTable(int table) implements ParentAction {
+        public CloseTable {
+            Families.checkTable(table);
+        }
+    }
+
+    /** The order in which tables open. */
+    record Order(List<Integer> tables) implements ParentAction {
+        public Order {
+            tables = List.copyOf(tables);
+            if (tables.size() != Families.LARGEST_FACTOR
+                    || tables.stream().distinct().count() != tables.size()
+                    || tables.stream().anyMatch(t -> t < 1 || t > Families.LARGEST_FACTOR)) {
+                throw new IllegalArgumentException(
+                        "an order names each table from 1 to " + Families.LARGEST_FACTOR + " once, not " + tables);
+            }
+        }
+    }
+
+    /** Set one of the child's settings; the name and the text are checked where settings are read. */
+    record Choose(String setting, String chosen) implements ParentAction {
+        /** The choice of another name for the child. */
+        public static final String NAME = "name";
+
+        /** The choice to put the child away, {@code yes}, or to bring the child back, {@code no}. */
+        public static final String AWAY = "archived";
+
+        /** The statement that another row of the file is the same child; its text is that row's id. */
+        public static final String SAME = "same";
+
+        /** Whether it says who the child is, and not how the child practises. */
+        public boolean isOfWhoTheChildIs() {
+            return setting.equals(NAME) || setting.equals(AWAY) || setting.equals(SAME);
+        }
+    }
+
+    /** Take back an earlier deed. Taking back an undo brings the deed back. */
+    record Undo(UUID act) implements ParentAction {}
+}

@@ -1,0 +1,44 @@
+package fourfold.log;
+
+/** Why something was asked. The word is what files hold. */
+public enum Purpose {
+    /** A number to copy, to learn how fast the child's hands are. */
+    COPY,
+    /** Typed with the answer in view: a new family, or the right fact after an error. */
+    INTRODUCE,
+    /** Asked from memory. */
+    PRACTISE,
+    /** Asked from memory again in the same drill, after an error or a first success. */
+    AGAIN,
+    /** A family asked before it was ever taught here, to see whether it is known already. */
+    PROBE,
+    /** Asked on a printed page and entered afterwards: right or not, never timed. */
+    PAPER,
+    /** Asked in a one-minute timing. */
+    TIMED;
+
+    /** The word used in files. */
+    public String word() {
+        return name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** Whether the answer had to come from memory, so that right and wrong mean something. */
+    public boolean isFromMemory() {
+        return this != COPY && this != INTRODUCE;
+    }
+
+    /**
+     * The purpose a file's word names.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
+    public static Purpose ofWord(String word) {
+        for (Purpose purpose : values()) {
+            if (purpose.word().equals(word)) {
+                return purpose;
+            }
+        }
+        throw new IllegalArgumentException(
+                "purpose must be copy, introduce, practise, again, probe, paper or timed, not \"" + word + "\"");
+    }
+}

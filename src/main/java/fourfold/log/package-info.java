@@ -1,0 +1,5 @@
+/** Log. */
+@NullMarked
+package fourfold.log;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Paper. */
+@NullMarked
+package fourfold.paper;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,61 @@
+package fourfold.plain;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.insight.Grid;
+import fourfold.progress.Mastery;
+import fourfold.words.SafeText;
+import java.io.IOException;
+
+/** The grid as plain text: the stairs with a shade for each level, and what the shades mean. */
+public final class GridText {
+    private static final String SHADES = "·░▒▓█";
+    private static final String PLAIN_SHADES = ".:=#@";
+
+    private GridText() {}
+
+    /**
+     * Writes the grid.
+     *
+     * @param out where to
+     * @param name the child's nickname
+     * @param grid the grid
+     * @param unicode false to use ASCII only
+     */
+    public static void write(Appendable out, String name, Grid grid, boolean unicode) throws IOException {
+        long fluent = grid.count(Mastery.FLUENT) + grid.count(Mastery.LASTING);
+        out.append(SafeText.safe(name))
+                .append(": ")
+                .append(Long.toString(fluent))
+                .append(" of " + Families.COUNT + " families fluent\n\n");
+        for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+            out.append(wide(n)).append("  ");
+            StringBuilder row = new StringBuilder();
+            for (int low = 1; low <= n; low++) {
+                Grid.Cell cell = grid.cell(new Family(low, n));
+                char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+                row.append(wide(cell.family().product()))
+                        .append(shade(cell.level(), unicode))
+                        .append(mark)
+                        .append(' ');
+            }
+            out.append(row.toString().stripTrailing()).append('\n');
+        }
+        out.append("\n     ");
+        for (Mastery level : Mastery.values()) {
+            out.append(shade(level, unicode)).append(' ').append(level.word()).append(' ');
+            out.append(Long.toString(grid.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
+        }
+        out.append("     * in focus   - on hold   ~ due again\n");
+    }
+
+    /** A number of at most three digits, as wide as three. */
+    private static String wide(int number) {
+        String digits = Integer.toString(number);
+        return "  ".substring(digits.length() - 1) + digits;
+    }
+
+    private static char shade(Mastery level, boolean unicode) {
+        return (unicode ? SHADES : PLAIN_SHADES).charAt(level.ordinal());
+    }
+}

@@ -1,0 +1,160 @@
+package fourfold.plain;
+
+import fourfold.drill.Depiction;
+import fourfold.drill.Help;
+import fourfold.drill.Phase;
+import fourfold.drill.Phase.Asking;
+import fourfold.drill.Summary;
+import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.words.SafeText;
+import fourfold.words.Words;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a plain drill says: whole sentences, with signs in words, for the ear and the fingertip as much as the eye. */
+final class PlainWords {
+    private final Words words;
+
+    PlainWords(Words words) {
+        this.words = words;
+    }
+
+    String say(String key, Object... gaps) {
+        return words.say(key, gaps);
+    }
+
+    List<String> hello(String name, Duration planned) {
+        return List.of(
+                say("plain.hello", SafeText.safe(name), words.minutes(planned)), say("plain.how"), say("plain.keys"));
+    }
+
+    String ask(Asking asking) {
+        String nearly = asking.tries() > 0 ? say("plain.nearly") + " " : "";
+        if (asking.question().isEmpty()) {
+            return nearly + say("plain.copy", asking.prompt().expected());
+        }
+        Question question = asking.question().get();
+        if (!asking.isInView()) {
+            String hurry = asking.reason() == Phase.Reason.NO_HURRY ? say("drill.nohurry") + " " : "";
+            return hurry
+                    + (asking.prompt() instanceof MissingFactor hidden
+                            ? say("plain.ask.factor", hidden.known(), hidden.product())
+                            : say("plain.ask", asked(question)));
+        }
+        String type = " " + say("plain.type", question.expected());
+        if (asking.tries() > 0 || asking.reason() == Phase.Reason.MEETING) {
+            return nearly + sentence(told(asking)) + type;
+        }
+        String mixup = asking.help()
+                .mixup()
+                .flatMap(m -> words.mixup(m, this::asked))
+                .map(m -> m + " ")
+                .orElse("");
+        String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
+                ? say("plain.itis", question.expected())
+                : say("plain.hereitis");
+        String bridge =
+                asking.help().hint().map(h -> " " + words.hint(h, this::told)).orElse("");
+        return mixup + begin + " " + because(asking, question) + bridge + type;
+    }
+
+    /** The fact with its picture in words, where there is one. */
+    private String because(Asking asking, Question question) {
+        Help help = asking.help();
+        return sentence(
+                help.depiction().isEmpty()
+                        ? told(asking)
+                        : say("plain.so", picture(help.depiction().get(), question), told(asking)));
+    }
+
+    List<String> meeting(Phase.Meeting meeting) {
+        Family family = meeting.family();
+        List<String> lines = new ArrayList<>();
+        lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
+        meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
+        family.questions().forEach(question -> lines.add(sentence(told(question))));
+        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::told)));
+        lines.add(say("plain.ready"));
+        return lines;
+    }
+
+    String right(Answer answer) {
+        return say("plain.right")
+                + answer.question().map(q -> " " + sentence(told(q))).orElse("");
+    }
+
+    List<String> notKept(String reason) {
+        return List.of(say("plain.notkept"), SafeText.safe(reason), say("plain.trouble"));
+    }
+
+    List<String> lost(int answers) {
+        return List.of(say("plain.lost", words.counted("count.answers", answers, answers)));
+    }
+
+    List<String> summary(Summary summary) {
+        List<String> lines = new ArrayList<>();
+        lines.add(say("plain.practised", words.minutes(summary.practised())));
+        lines.add(
+                summary.answers().asked() == 0
+                        ? say("summary.none")
+                        : say(
+                                "summary.right",
+                                summary.answers().right(),
+                                summary.answers().asked()));
+        summary.timing()
+                .ifPresent(t -> lines.add(say(
+                        t.operation() == Operation.MULTIPLY ? "summary.timed.products" : "summary.timed.quotients",
+                        Math.round(t.rates().factsPerMinute()),
+                        Math.round(t.rates().digitsPerMinute()))));
+        add(lines, "summary.met", summary.changes().met());
+        add(lines, "summary.firmer", summary.changes().firmer());
+        add(lines, "summary.quicker", summary.changes().quicker());
+        add(lines, "summary.again", summary.changes().again());
+        summary.changes().next().ifPresent(f -> add(lines, "summary.next", List.of(f)));
+        return lines;
+    }
+
+    private void add(List<String> lines, String key, List<Family> families) {
+        if (!families.isEmpty()) {
+            lines.add(say(key, families.stream().map(this::name).collect(Collectors.joining(", "))));
+        }
+    }
+
+    private String name(Family family) {
+        return asked(Question.product(family.low(), family.high()));
+    }
+
+    private String asked(Question question) {
+        return say(
+                question.operation() == Operation.MULTIPLY ? "plain.times" : "plain.divided",
+                question.left(),
+                question.right());
+    }
+
+    /** The fact a prompt belongs to: a hidden factor is told as the product it stands in. */
+    private String told(Asking asking) {
+        return asking.prompt() instanceof MissingFactor hidden
+                ? told(Question.product(hidden.known(), hidden.expected()))
+                : told(asking.question().orElseThrow());
+    }
+
+    private String told(Question question) {
+        return say("plain.is", asked(question), question.expected());
+    }
+
+    /** A question's picture in words. */
+    private String picture(Depiction depiction, Question question) {
+        return words.picture(depiction, question);
+    }
+
+    private static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    }
+}

@@ -1,0 +1,5 @@
+/** Plain. */
+@NullMarked
+package fourfold.plain;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,250 @@
+package fourfold.records;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.NumberToCopy;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/**
+ * The answer log as CSV (RFC 4180: CRLF line ends, quotes only where they are needed). One line an answer; fields are
+ * empty where there is nothing. A name that begins with = + - or @ has an apostrophe before it, so that no spreadsheet
+ * takes it for a formula; reading takes it away again.
+ */
+public final class AnswersCsv {
+    /** The columns, in order. */
+    public static final List<String> COLUMNS = List.of(
+            "id",
+            "child",
+            "drill",
+            "position",
+            "asked_at",
+            "zone_offset_min",
+            "purpose",
+            "operation",
+            "left",
+            "right",
+            "typed",
+            "correct",
+            "first_key_ms",
+            "whole_ms",
+            "erasures",
+            "surface");
+
+    /** The longest time the store keeps. */
+    private static final int LONGEST_MILLIS = 1_000_000_000;
+
+    private static final DateTimeFormatter INSTANT =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm:ss.SSS'Z'").withZone(ZoneOffset.UTC);
+
+    /** In the place of an operation: the division left ÷ right was asked as right × ? = left. */
+    private static final String FACTOR = "factor";
+
+    private static final Instant LATEST = Instant.parse("5000-01-01T00:00:00Z");
+
+    /** What a spreadsheet would take for a formula (OWASP, CSV Injection, from memory). */
+    private static final Pattern FORMULA = Pattern.compile("'*[=+@\\-].*", Pattern.DOTALL);
+
+    private AnswersCsv() {}
+
+    /** A name that a spreadsheet would take for a formula, with an apostrophe before it. */
+    private static String quoted(String name) {
+        return FORMULA.matcher(name).matches() ? "'" + name : name;
+    }
+
+    private static String unquoted(String name) {
+        return name.startsWith("'") && FORMULA.matcher(name).matches() ? name.substring(1) : name;
+    }
+
+    /** Writes answers one by one; begins with the header line. */
+    public static final class Sheet {
+        private final CsvWriter csv;
+
+        /** A sheet on a writer that stays the caller's to close. */
+        public Sheet(Writer writer) {
+            csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(writer);
+            csv.writeRecord(COLUMNS);
+        }
+
+        /** One answer of a child with that nickname. */
+        public void write(Answer answer, String child) {
+            Optional<Question> question = answer.question();
+            csv.writeRecord(
+                    answer.id().toString(),
+                    quoted(child),
+                    answer.drill().toString(),
+                    Integer.toString(answer.position()),
+                    INSTANT.format(answer.askedAt()),
+                    Integer.toString(answer.zoneOffsetMinutes()),
+                    answer.purpose().word(),
+                    answer.prompt() instanceof MissingFactor
+                            ? FACTOR
+                            : question.map(q -> q.operation().word()).orElse(""),
+                    Integer.toString(
+                            question.map(Question::left).orElse(answer.prompt().expected())),
+                    question.map(q -> Integer.toString(q.right())).orElse(""),
+                    answer.typed(),
+                    answer.isCorrect() ? "1" : "0",
+                    answer.firstKey().map(d -> Long.toString(d.toMillis())).orElse(""),
+                    answer.whole().map(d -> Long.toString(d.toMillis())).orElse(""),
+                    Integer.toString(answer.erasures()),
+                    answer.surface().word());
+        }
+
+        /** Hands on what is still held back. */
+        public void flush() throws IOException {
+            csv.flush();
+        }
+    }
+
+    /**
+     * Reads a log back, whole or not at all.
+     *
+     * @param reader the CSV text
+     * @param children gives the child for a nickname
+     * @throws IllegalArgumentException with the line number and what is wrong in it
+     */
+    public static List<Answer> read(Reader reader, Function<String, UUID> children) {
+        return read(reader, children, answer -> {});
+    }
+
+    /**
+     * The same with a further check.
+     *
+     * @param check throws {@link IllegalArgumentException} if an answer does not fit what else is known
+     */
+    public static List<Answer> read(Reader reader, Function<String, UUID> children, Consumer<Answer> check) {
+        List<Answer> answers = new ArrayList<>();
+        long line = 1;
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .allowExtraFields(true)
+                .allowMissingFields(true)
+                .ofCsvRecord(reader)) {
+            boolean header = true;
+            for (CsvRecord row : csv) {
+                line = row.getStartingLineNumber();
+                if (header) {
+                    require(row.getFields().equals(COLUMNS), "the first line must be " + String.join(",", COLUMNS));
+                    header = false;
+                } else {
+                    Answer answer = answer(row, children);
+                    check.accept(answer);
+                    answers.add(answer);
+                }
+            }
+            require(!header, "the file is empty");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (CsvParseException e) {
+            throw new IllegalArgumentException(
+                    "line " + (line + 1) + " or below: a field's quotes are wrong or it is far too long", e);
+        } catch (RuntimeException e) {
+            throw new IllegalArgumentException("line " + line + ": " + e.getMessage(), e);
+        }
+        return answers;
+    }
+
+    private static Answer answer(CsvRecord row, Function<String, UUID> children) {
+        require(row.getFieldCount() == COLUMNS.size(), "16 fields are needed, not " + row.getFieldCount());
+        Purpose purpose = Purpose.ofWord(row.getField(6));
+        Answer answer = new Answer(
+                new Answer.Place(
+                        children.apply(unquoted(row.getField(1))),
+                        uuid("drill", row.getField(2)),
+                        whole("position", row.getField(3))),
+                new Moment(instant(row.getField(4)), whole("zone_offset_min", row.getField(5))),
+                purpose,
+                prompt(purpose, row),
+                new Answer.Typing(
+                        row.getField(10),
+                        new Answer.Times(
+                                millis("first_key_ms", row.getField(12)), millis("whole_ms", row.getField(13))),
+                        whole("erasures", row.getField(14))),
+                Surface.ofWord(row.getField(15)));
+        require(row.getField(0).equals(answer.id().toString()), "id does not belong to this drill and position");
+        require(row.getField(11).equals(answer.isCorrect() ? "1" : "0"), "correct does not fit what was typed");
+        return answer;
+    }
+
+    private static Prompt prompt(Purpose purpose, CsvRecord row) {
+        int left = whole("left", row.getField(8));
+        if (purpose == Purpose.COPY) {
+            require(row.getField(7).isEmpty() && row.getField(9).isEmpty(), "a copy has no operation and no right");
+            return new NumberToCopy(left);
+        }
+        int right = whole("right", row.getField(9));
+        return row.getField(7).equals(FACTOR)
+                ? new MissingFactor(new Question(Operation.DIVIDE, left, right))
+                : new Question(Operation.ofWord(row.getField(7)), left, right);
+    }
+
+    private static Optional<Duration> millis(String column, String text) {
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        int millis = whole(column, text);
+        require(
+                millis >= 0 && millis <= LONGEST_MILLIS,
+                column + " is from 0 to " + LONGEST_MILLIS + ", not " + millis);
+        return Optional.of(Duration.ofMillis(millis));
+    }
+
+    private static Instant instant(String text) {
+        try {
+            Instant instant = Instant.from(INSTANT.parse(text));
+            require(!instant.isBefore(Instant.EPOCH), "asked_at is not before 1970");
+            require(instant.isBefore(LATEST), "asked_at is before the year 5000");
+            return instant;
+        } catch (java.time.DateTimeException e) {
+            throw new IllegalArgumentException("asked_at is like 2026-03-02T08:00:00.000Z, not \"" + text + "\"", e);
+        }
+    }
+
+    private static UUID uuid(String column, String text) {
+        try {
+            UUID id = UUID.fromString(text);
+            require(id.toString().equals(text), column + " is no UUID in its usual form: \"" + text + "\"");
+            return id;
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(column + " is no UUID in its usual form: \"" + text + "\"", e);
+        }
+    }
+
+    private static int whole(String column, String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(column + " is no whole number: \"" + text + "\"", e);
+        }
+    }
+
+    private static void require(boolean holds, String otherwise) {
+        if (!holds) {
+            throw new IllegalArgumentException(otherwise);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Records. */
+@NullMarked
+package fourfold.records;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,186 @@
+package fourfold.screens.child;
+
+import fourfold.drill.Effect;
+import fourfold.home.FileWork;
+import fourfold.home.Keeping;
+import fourfold.home.Records;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.progress.Progress;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import java.util.function.Supplier;
+
+/**
+ * What a drill on the screen has to do with the file, done by {@link FileWork}. The page asks for it, goes on answering
+ * keys, and looks with {@link #came} whether it is done.
+ */
+final class DrillFile {
+    /**
+     * What came of it.
+     *
+     * @param standing what is kept and what is not
+     * @param ending the picture of the drill's end, if it was asked for
+     * @param advice what a grown-up should know of the drill's end
+     */
+    record Came(Keeping.Standing standing, Optional<SummaryPicture> ending, Optional<String> advice) {}
+
+    private final Records records;
+    private final FileWork work;
+    /** Used by the file's thread alone. */
+    private final Keeping keeping;
+
+    private Keeping.Standing standing;
+    private Optional<Future<Came>> open = Optional.empty();
+    private int onTheWay;
+    private boolean ended;
+
+    DrillFile(Records records) {
+        this.records = records;
+        this.work = records.fileWork();
+        this.keeping = new Keeping(records);
+        this.standing = keeping.standing();
+    }
+
+    /** Keeps this. */
+    void keep(List<Effect> effects, Instant at) {
+        onTheWay += Keeping.answers(effects);
+        begin(() -> {
+            keeping.keep(effects, at);
+            return done();
+        });
+    }
+
+    /** Keeps the last there is to keep, and reads what the picture of the end shows. */
+    void keepLast(List<Effect> effects, Instant at, Child child, Progress progress) {
+        onTheWay += Keeping.answers(effects);
+        begin(() -> {
+            if (!keeping.keep(effects, at) && keeping.isGoingOn()) {
+                keeping.tryNow(at);
+            }
+            Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(records, child, progress));
+            return new Came(keeping.standing(), ending, Optional.empty());
+        });
+    }
+
+    /** Tries again to keep what is not kept. */
+    void tryAgain(Instant at) {
+        begin(() -> {
+            keeping.tryNow(at);
+            return done();
+        });
+    }
+
+    /** Tries again if the child goes on without, and the file had its rest. */
+    void tryFromTimeToTime(Instant at) {
+        if (open.isEmpty() && standing.goingOn() && standing.isRested(at)) {
+            keep(List.of(), at);
+        }
+    }
+
+    /** The child goes on though something is not kept. */
+    void goOn() {
+        standing = standing.andGoesOn();
+        begin(() -> {
+            keeping.goOn();
+            return done();
+        });
+    }
+
+    /** The drill is over and all of it is kept: the time for the day's backup. */
+    void end(DrillSession sitting, Instant at) {
+        if (!ended) {
+            ended = true;
+            begin(() -> new Came(keeping.standing(), Optional.empty(), records.ended(sitting, at)));
+        }
+    }
+
+    /** A last try; what the disk does not take even now is lost, and is said to be. */
+    void giveUp(Instant at) {
+        begin(() -> {
+            if (keeping.isBehind() && !keeping.tryNow(at)) {
+                records.tellParent(keeping.loss());
+            }
+            return done();
+        });
+    }
+
+    /** The program is ending: keeps all, and the drill is over; or says what is lost. */
+    void leave(DrillSession sitting, Instant at) {
+        giveUp(at);
+        boolean before = ended;
+        ended = true;
+        begin(() -> {
+            if (!before && !keeping.isBehind()) {
+                records.ended(sitting, at);
+            }
+            return done();
+        });
+    }
+
+    private Came done() {
+        return new Came(keeping.standing(), Optional.empty(), Optional.empty());
+    }
+
+    /** What was begun last is the only thing to look for: it is done after all others, and knows how they went. */
+    private void begin(Supplier<Came> task) {
+        open = Optional.of(work.begin(task));
+    }
+
+    /** What came, once everything that was begun is done; empty while it is not, and when it has been taken. */
+    Optional<Came> came() {
+        if (open.isEmpty() || !open.get().isDone()) {
+            return Optional.empty();
+        }
+        Came came = result(open.get());
+        open = Optional.empty();
+        onTheWay = 0;
+        standing = came.standing();
+        return Optional.of(came);
+    }
+
+    private static Came result(Future<Came> done) {
+        try {
+            return done.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException unforeseen ? unforeseen : new IllegalStateException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Whether something was begun whose end was not yet looked at. */
+    boolean isBusy() {
+        return open.isPresent();
+    }
+
+    /** Gives what was begun a moment to be done, before the program stands still. */
+    void finish(Duration longest) {
+        work.finish(longest);
+    }
+
+    /** Whether the child goes on though something is not kept. */
+    boolean isGoingOn() {
+        return standing.goingOn();
+    }
+
+    /** Whether anything is known to be only in memory. */
+    boolean isBehind() {
+        return standing.behind();
+    }
+
+    /** How many answers are only in memory while the child goes on all the same. */
+    int answersBehind() {
+        return standing.answers() + (standing.goingOn() ? onTheWay : 0);
+    }
+
+    /** Why the disk did not take it, in one line. */
+    String reason() {
+        return standing.reason();
+    }
+}

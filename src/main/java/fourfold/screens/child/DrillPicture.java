@@ -1,0 +1,197 @@
+package fourfold.screens.child;
+
+import fourfold.drill.Drill;
+import fourfold.drill.Phase;
+import fourfold.drill.Phase.Asking;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.NumberToCopy;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import fourfold.log.Child;
+import fourfold.progress.Settings;
+import fourfold.screens.TallDigits;
+import fourfold.terminal.Ink;
+import fourfold.terminal.Picture;
+import fourfold.terminal.Wrapping;
+import fourfold.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How a drill looks: almost empty, the question in tall digits, the answer in tall digits beneath. */
+final class DrillPicture {
+    private final Child child;
+    private final Words words;
+    private final DrillKeys keys;
+
+    DrillPicture(Child child, Words words, Settings settings) {
+        this.child = child;
+        this.words = words;
+        this.keys = new DrillKeys(words, settings);
+    }
+
+    void draw(Picture picture, Drill drill) {
+        Phase phase = drill.phase();
+        if (phase instanceof Asking asking) {
+            asking(picture, asking);
+        } else if (phase instanceof Phase.Right right) {
+            right(picture, right);
+        } else if (phase instanceof Phase.Meeting meeting) {
+            new LessonPicture(words, keys).meeting(picture, meeting);
+        } else if (phase instanceof Phase.Paused paused) {
+            waiting(picture, "pause.title", paused.byItself() ? "pause.away" : "pause.still");
+        } else if (phase instanceof Phase.HandsOff) {
+            waiting(picture, "handsoff.title", "handsoff.ask");
+        } else if (phase instanceof Phase.OneMinute minute) {
+            oneMinute(picture, minute.operation());
+        }
+        foot(picture, drill);
+    }
+
+    void notKept(Picture picture, String reason) {
+        trouble(picture, words.say("trouble.notkept"), reason);
+        picture.centred(picture.height() - 1, words.say("trouble.foot"), Ink.QUIET);
+    }
+
+    void notKeptAtTheEnd(Picture picture, int answers, String reason) {
+        trouble(picture, words.counted("trouble.atend", answers, answers), reason);
+        picture.centred(picture.height() - 1, words.say("trouble.foot.end"), Ink.QUIET);
+    }
+
+    private void trouble(Picture picture, String told, String reason) {
+        int line = picture.height() / 2 - 3;
+        for (String part : Wrapping.lines(told, picture.width() - 4)) {
+            picture.centred(line++, part, Ink.STRONG);
+        }
+        picture.centred(line++, words.say("trouble.grownup"), Ink.PLAIN);
+        line++;
+        for (String part : Wrapping.lines(reason, picture.width() - 4)) {
+            picture.centred(line++, part, Ink.QUIET);
+        }
+    }
+
+    /** One quiet line at the top: what is only in memory, or what a grown-up should know. */
+    void mark(Picture picture, int answers, String advice) {
+        String told =
+                answers == 0 ? advice : words.say("drill.notkept", words.counted("count.answers", answers, answers));
+        if (!told.isEmpty()) {
+            picture.right(0, Wrapping.lines(told, picture.width() - 4).get(0) + " ", Ink.QUIET);
+        }
+    }
+
+    private void asking(Picture picture, Asking asking) {
+        Optional<Question> question = asking.question();
+        if (question.isPresent() && asking.isInView()) {
+            new LessonPicture(words, keys).inView(picture, asking, inView(asking.prompt()));
+            return;
+        }
+        TallDigits tall = TallDigits.on(picture);
+        int top = top(picture, tall);
+        String line = switch (asking.reason()) {
+            case WARMING_UP -> words.say(asking.tries() > 0 ? "drill.nearly" : "drill.copy");
+            case NO_HURRY -> words.say("drill.nohurry");
+            default -> "";
+        };
+        picture.centred(top - 2, line, Ink.PLAIN);
+        picture.centredBlock(top, tall.rows(shown(asking.prompt()), picture), Ink.PLAIN);
+        int below = top + tall.height() + 2;
+        picture.centredBlock(below, tall.rows(asking.typed(), picture), Ink.STRONG);
+        int places = Math.max(2, asking.typed().length());
+        picture.centred(below + tall.height(), "─".repeat(tall.width(places)), Ink.QUIET);
+    }
+
+    /** The question's first row: question and answer stand in the middle. */
+    private static int top(Picture picture, TallDigits tall) {
+        return Math.max(3, (picture.height() - 2 * tall.height() - 7) / 2);
+    }
+
+    /** A prompt as it is asked. */
+    private String shown(Prompt prompt) {
+        if (prompt instanceof MissingFactor hidden) {
+            return hidden.known() + "" + words.sign(Operation.MULTIPLY) + "?=" + hidden.product();
+        }
+        return prompt instanceof Question question ? signs(question) + "=" : Integer.toString(prompt.expected());
+    }
+
+    /** A prompt with its answer in view. */
+    private String inView(Prompt prompt) {
+        if (prompt instanceof MissingFactor hidden) {
+            return hidden.known() + "" + words.sign(Operation.MULTIPLY) + hidden.expected() + "=" + hidden.product();
+        }
+        return shown(prompt) + (prompt instanceof Question ? prompt.expected() : "");
+    }
+
+    private String signs(Question question) {
+        return question.left() + "" + words.sign(question.operation()) + question.right();
+    }
+
+    private void right(Picture picture, Phase.Right right) {
+        TallDigits tall = TallDigits.on(picture);
+        int top = top(picture, tall);
+        picture.centredBlock(top, tall.rows(inView(right.answer().prompt()), picture), Ink.STRONG);
+        if (!(right.answer().prompt() instanceof NumberToCopy)) {
+            picture.centred(top + tall.height() + 2, words.say("drill.right"), Ink.PLAIN);
+        }
+    }
+
+    private void waiting(Picture picture, String title, String line) {
+        int y = picture.height() / 2 - 3;
+        picture.centred(y, words.say(title), Ink.STRONG);
+        picture.centred(y + 2, words.say(line), Ink.PLAIN);
+        picture.centred(y + 4, words.say("pause.on", keys.ready()), Ink.PLAIN);
+        picture.centred(y + 5, words.say("pause.stop", keys.pause()), Ink.PLAIN);
+    }
+
+    private void oneMinute(Picture picture, Operation operation) {
+        int y = picture.height() / 2 - 4;
+        picture.centred(y, words.say("minute.title"), Ink.STRONG);
+        picture.centred(
+                y + 2, words.say(operation == Operation.MULTIPLY ? "minute.products" : "minute.quotients"), Ink.PLAIN);
+        picture.centred(y + 3, words.say("minute.how"), Ink.PLAIN);
+        picture.centred(y + 5, words.say("minute.begin", keys.ready()), Ink.PLAIN);
+        picture.centred(y + 6, words.say("minute.leave", keys.pause()), Ink.PLAIN);
+    }
+
+    /** One quiet line: the name, the keys, and a mark for each minute practised. */
+    private void foot(Picture picture, Drill drill) {
+        if (drill.isFinished()) {
+            return;
+        }
+        int y = picture.height() - 1;
+        String name = " " + child.name();
+        String minutes = "▪".repeat(minutesPractised(drill)) + " ";
+        picture.text(0, y, name, Ink.QUIET);
+        picture.right(y, minutes, Ink.QUIET);
+        boolean waits = drill.phase() instanceof Phase.Paused
+                || drill.phase() instanceof Phase.HandsOff
+                || drill.phase() instanceof Phase.OneMinute;
+        if (!waits) {
+            int room = picture.width() - 2 * Math.max(Picture.columns(name), Picture.columns(minutes)) - 2;
+            picture.centred(y, keysFor(drill.phase(), room), Ink.QUIET);
+        }
+    }
+
+    private String keysFor(Phase phase, int room) {
+        List<String> told = new ArrayList<>();
+        if (phase instanceof Asking asking && !asking.typed().isEmpty()) {
+            told.add(words.say("drill.foot.ready", keys.ready()));
+            told.add(words.say("drill.foot.erase", keys.erase()));
+        } else if (phase instanceof Asking asking && !asking.isInView()) {
+            told.add(words.say("drill.foot.showme", keys.ready()));
+        }
+        told.add(words.say("drill.foot.pause", keys.pause()));
+        if (told.size() > 2 && Picture.columns(String.join("   ", told)) > room) {
+            told.remove(1);
+        }
+        return String.join("   ", told);
+    }
+
+    /** Whole minutes practised up to the last answer; never what is left. */
+    private static int minutesPractised(Drill drill) {
+        return drill.progress()
+                .drill()
+                .flatMap(d -> d.last().map(a -> (int) d.practised(a.askedAt()).toMinutes()))
+                .orElse(0);
+    }
+}

@@ -1,0 +1,5 @@
+/** Child. */
+@NullMarked
+package fourfold.screens.child;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,100 @@
+package fourfold.screens.parent;
+
+import fourfold.drill.Depiction;
+import fourfold.home.Records;
+import fourfold.insight.AwayChoice;
+import fourfold.insight.Grid;
+import fourfold.log.Child;
+import fourfold.progress.Progress;
+import fourfold.screens.FactPicture;
+import fourfold.terminal.Footer;
+import fourfold.terminal.Ink;
+import fourfold.terminal.Key;
+import fourfold.terminal.Navigation;
+import fourfold.terminal.Page;
+import fourfold.terminal.Picture;
+import fourfold.terminal.SessionClock;
+import fourfold.terminal.Wrapping;
+import fourfold.words.Words;
+import java.time.Instant;
+import java.util.List;
+
+/** What to practise away from the screen: the few families that need it most, each with a picture and a way to it. */
+final class AwayPage implements Page {
+    private static final int TEXT = 66;
+
+    private final Words words;
+    private final Child child;
+    private final List<AwayChoice> choices;
+    private final Progress progress;
+    private final SteeringKeys steers;
+
+    AwayPage(Records records, Child child, SessionClock moments) {
+        this.words = records.words();
+        this.child = child;
+        this.steers = new SteeringKeys(records, child);
+        this.progress = records.progress(child);
+        this.choices = AwayChoice.of(progress, Grid.of(progress, moments.now()));
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        picture.centred(picture.height() >= 22 ? 1 : 0, words.say("away.title", child.name()), Ink.STRONG);
+        int y = picture.height() >= 22 ? 3 : 2;
+        if (choices.isEmpty()) {
+            picture.centred(y + 2, words.say("away.none"), Ink.PLAIN);
+        }
+        int last = picture.height() - 4;
+        // A picture has four rows: where there is less room, the fourth family is left out.
+        int shown = Math.min(choices.size(), Math.max(3, (last - y) / 5));
+        int room = choices.isEmpty() ? 0 : (last - y) / shown;
+        for (AwayChoice choice : choices.subList(0, shown)) {
+            choice(picture, y, Math.min(room, Math.max(4, room - 1)), choice);
+            y += room;
+        }
+        if (!choices.isEmpty()) {
+            picture.centred(last, words.say("away.how"), Ink.PLAIN);
+        }
+        int above = Footer.draw(picture, List.of(words.say("away.foot").split("   ")));
+        picture.centred(above - 1, steers.told(), Ink.STRONG);
+    }
+
+    /** The question and the way to it at the left, the picture at the right where there is room. */
+    private void choice(Picture picture, int y, int rows, AwayChoice choice) {
+        int width = Math.min(picture.width() - 4, 2 * TEXT);
+        int x = (picture.width() - width) / 2;
+        picture.text(x, y, words.asked(choice.weakest()), Ink.STRONG);
+        String way = choice.hint()
+                .map(h -> words.hint(h, q -> words.fact(q.fact())))
+                .orElseGet(() -> words.picture(Depiction.of(progress, choice.family()), choice.weakest()));
+        int line = y + 1;
+        for (String text : Wrapping.lines(way, width / 2 - 4)) {
+            picture.text(x, line++, text, Ink.PLAIN);
+        }
+        List<String> drawn = List.of();
+        for (Depiction depiction :
+                List.of(Depiction.of(progress, choice.family()), Depiction.BAR, Depiction.JUMPS, Depiction.ARRAY)) {
+            drawn = drawn.isEmpty()
+                    ? FactPicture.of(depiction, choice.weakest()).rows(width / 2, rows)
+                    : drawn;
+        }
+        for (int i = 0; i < drawn.size(); i++) {
+            picture.text(x + width / 2, y + i, drawn.get(i), Ink.QUIET);
+        }
+    }
+
+    @Override
+    public Navigation on(Key key, Instant at) {
+        try {
+            if (key.is('f') && !choices.isEmpty()) {
+                steers.focusOn(choices.stream().map(AwayChoice::family).toList(), at);
+                steers.say(words.say("away.done"));
+            } else if (key.is('u')) {
+                steers.undo(at);
+            }
+        } catch (Records.NotKept e) {
+            steers.say(e.line());
+        }
+        return key.kind() == Key.Kind.ESCAPE ? Navigation.BACK : Navigation.STAY;
+    }
+}

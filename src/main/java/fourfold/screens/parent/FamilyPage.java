@@ -1,0 +1,261 @@
+package fourfold.screens.parent;
+
+import fourfold.facts.Family;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.home.Records;
+import fourfold.insight.Advice;
+import fourfold.insight.FamilyRecord;
+import fourfold.insight.TraceRecord;
+import fourfold.log.Child;
+import fourfold.progress.FactMastery;
+import fourfold.progress.Hint;
+import fourfold.progress.Progress;
+import fourfold.screens.Columns;
+import fourfold.screens.SquareOfFour;
+import fourfold.terminal.Footer;
+import fourfold.terminal.Ink;
+import fourfold.terminal.Key;
+import fourfold.terminal.Navigation;
+import fourfold.terminal.Page;
+import fourfold.terminal.Picture;
+import fourfold.terminal.SessionClock;
+import fourfold.terminal.Wrapping;
+import fourfold.words.Words;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** One family in numbers, in one sentence, and with the parent's keys. */
+final class FamilyPage implements Page {
+    private static final int[] DAYS_AHEAD = {0, 7, 30};
+    private static final int WIDE = 78;
+
+    private final Records records;
+    private final Words words;
+    private final Child child;
+    private final Family family;
+    private final SessionClock moments;
+    private final SteeringKeys steers;
+    private final FamilyRecord record;
+    private Progress progress;
+    private boolean askReset;
+
+    FamilyPage(Records records, Child child, Family family, SessionClock moments) {
+        this.records = records;
+        this.words = records.words();
+        this.child = child;
+        this.family = family;
+        this.moments = moments;
+        this.steers = new SteeringKeys(records, child);
+        this.progress = records.progress(child);
+        this.record = new FamilyRecord(family);
+        records.read(child, record);
+    }
+
+    @Override
+    public void draw(Picture picture) {
+        boolean tall = picture.height() >= 22;
+        int y = tall ? 1 : 0;
+        picture.centred(
+                y,
+                words.say("family.title", child.name(), family.low(), family.high(), family.product()) + "   "
+                        + words.level(progress.level(family)),
+                Ink.STRONG);
+        y += tall ? 2 : 1;
+        SquareOfFour.draw(picture, y, words, family);
+        y += 4;
+        y = table(picture, y) + (tall ? 1 : 0);
+        int width = Math.min(WIDE, picture.width() - 4);
+        int x = Math.max(1, (picture.width() - width) / 2);
+        picture.text(x, y++, plot(width), Ink.PLAIN);
+        for (String line : Wrapping.lines(wrong(), width)) {
+            picture.text(x, y++, line, Ink.PLAIN);
+        }
+        y += tall ? 1 : 0;
+        for (String line : Wrapping.lines(advice(), width)) {
+            picture.text(x, y++, line, Ink.STRONG);
+        }
+        String told = askReset ? words.say("family.reset") : steers.told();
+        int above = Footer.draw(picture, List.of(words.say("family.foot").split("   ")));
+        picture.centred(above - 1, told, Ink.STRONG);
+    }
+
+    /** A line for each trace; the spread, the level and the due day only where there is room. */
+    private int table(Picture picture, int top) {
+        boolean wide = picture.width() >= WIDE;
+        String form = wide ? "%-14s%-10s%-7s%-16s%-12s%-6s%s" : "%-14s%3$-9s%4$-7s%5$-11s%7$s";
+        int x = Math.max(0, (picture.width() - (wide ? WIDE : 56)) / 2);
+        int y = top;
+        picture.text(
+                x,
+                y++,
+                String.format(
+                        form,
+                        "",
+                        words.say("family.level"),
+                        words.say("family.right"),
+                        words.say(wide ? "family.thinking" : "family.thinking.short"),
+                        words.say("family.last"),
+                        words.say("family.due"),
+                        words.say("family.ahead")),
+                Ink.QUIET);
+        for (Trace trace : family.traces()) {
+            picture.text(x, y++, row(form, wide, trace));
+        }
+        return y;
+    }
+
+    private String row(String form, boolean wide, Trace trace) {
+        FactMastery standing = progress.standing(trace);
+        TraceRecord told = record.trace(trace);
+        String facts = trace.questions().stream().map(words::asked).collect(Collectors.joining(", "));
+        String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
+        String thinking = told.thinking()
+                .map(s -> number(s.median()) + (wide ? " (" + number(s.low()) + "–" + number(s.high()) + ") s" : " s"))
+                .orElse("–");
+        return String.format(
+                form,
+                facts,
+                words.level(standing.level()),
+                right,
+                thinking,
+                standing.lastDay().map(this::day).orElse("–"),
+                standing.dueDay().map(this::due).orElse("–"),
+                ahead(trace));
+    }
+
+    /** The chance of a quick right answer today, in a week and in a month, if it were not practised. */
+    private String ahead(Trace trace) {
+        if (!progress.standing(trace).isMet()) {
+            return "–";
+        }
+        List<String> chances = new ArrayList<>();
+        for (int days : DAYS_AHEAD) {
+            long then = moments.now().plus(Duration.ofDays(days)).toEpochMilli();
+            double chance = progress.memory().chanceQuick(trace.index(), then);
+            chances.add(String.format(Locale.ROOT, "%3d", Math.round(100 * chance)));
+        }
+        return String.join(" ", chances) + " %";
+    }
+
+    private String due(long day) {
+        long ahead = day - progress.localDay(moments.now());
+        return ahead <= 0 ? words.say("family.now") : words.say("family.in", ahead);
+    }
+
+    private String day(long day) {
+        long ago = progress.localDay(moments.now()) - day;
+        if (ago <= 0) {
+            return words.say("family.today");
+        }
+        return ago == 1
+                ? words.say("family.yesterday")
+                : ago < 60
+                        ? words.say("family.ago", ago)
+                        : LocalDate.ofEpochDay(day).toString();
+    }
+
+    /** Median thinking time by week, a column for each week, the newest at the right. */
+    private String plot(int width) {
+        List<TraceRecord.Week> weeks = record.weeks();
+        if (weeks.isEmpty()) {
+            return words.say("family.noplot");
+        }
+        String title = words.say("family.plot");
+        double most =
+                weeks.stream().mapToDouble(TraceRecord.Week::seconds).max().orElse(1);
+        String range = "  " + number(most) + " s → "
+                + number(weeks.get(weeks.size() - 1).seconds()) + " s";
+        int columns = Math.max(4, width - title.length() - range.length() - 1);
+        return title + " " + Columns.of(weeks, columns, most) + range;
+    }
+
+    private String wrong() {
+        List<TraceRecord.Wrong> newest = record.wrong(3);
+        if (newest.isEmpty()) {
+            return words.say("family.nowrong");
+        }
+        String each = newest.stream()
+                .map(w -> words.counted(
+                                "family.wrong",
+                                w.times(),
+                                w.answer().typed(),
+                                words.asked(w.answer().question()),
+                                w.times())
+                        + " (" + words.say("wrong." + w.answer().kind().key()) + ")")
+                .collect(Collectors.joining(", "));
+        int mended =
+                family.traces().stream().mapToInt(t -> record.trace(t).mended()).sum();
+        return words.say("family.wrongs", each)
+                + (mended == 0 ? "" : " " + words.counted("family.mended", mended, mended));
+    }
+
+    private String advice() {
+        Advice advice = Advice.of(progress, record, family, moments.now());
+        String key = "advice." + advice.about().key();
+        Question product = Question.product(family.low(), family.high());
+        String told = advice.wrong()
+                .map(w -> words.say(
+                        key,
+                        w.answer().typed(),
+                        words.asked(w.answer().question()),
+                        w.answer().fits().map(words::fact).orElse("")))
+                .orElseGet(() -> words.say(key));
+        boolean helps = advice.about() == Advice.About.ACQUIRING || advice.about() == Advice.About.SLOW;
+        Optional<Hint> hint = helps ? Hint.to(product, progress) : Optional.empty();
+        String state = progress.isHeld(family)
+                ? " " + words.say("family.held")
+                : progress.isFocused(family) ? " " + words.say("family.focused") : "";
+        return told
+                + hint.map(h -> " " + words.hint(h, q -> words.fact(q.fact()))).orElse("")
+                + state;
+    }
+
+    static String seconds(Duration time) {
+        return String.format(Locale.ROOT, "%.1f s", time.toMillis() / 1000.0);
+    }
+
+    private String number(double seconds) {
+        return String.format(words.language(), "%.1f", seconds);
+    }
+
+    @Override
+    public Navigation on(Key key, Instant at) {
+        if (key.kind() == Key.Kind.ESCAPE && !askReset) {
+            return Navigation.BACK;
+        }
+        try {
+            act(key, at);
+            progress = records.progress(child);
+        } catch (Records.NotKept e) {
+            steers.say(e.line());
+        }
+        return Navigation.STAY;
+    }
+
+    private void act(Key key, Instant at) {
+        String name = words.name(family);
+        if (askReset) {
+            askReset = false;
+            if (key.is(words.say("key.yes").charAt(0))) {
+                steers.reset(List.of(family), name, at);
+            } else {
+                steers.say(words.say("family.unchanged"));
+            }
+        } else if (key.is('f')) {
+            steers.focus(List.of(family), name, at);
+        } else if (key.is('h')) {
+            steers.hold(List.of(family), name, at);
+        } else if (key.is('r')) {
+            askReset = true;
+        } else if (key.is('u')) {
+            steers.undo(at);
+        }
+    }
+}

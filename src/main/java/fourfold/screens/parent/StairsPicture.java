@@ -1,0 +1,147 @@
+package fourfold.screens.parent;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.insight.Grid;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+import fourfold.screens.Colours;
+import fourfold.screens.Shades;
+import fourfold.screens.SquareOfFour;
+import fourfold.terminal.Ink;
+import fourfold.terminal.Picture;
+import fourfold.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The stairs as a picture: step n holds n × 1 to n × n, so that every family stands once. The empty corner is where the
+ * chosen family is told in numbers.
+ */
+final class StairsPicture {
+    private final Picture picture;
+    private final Words words;
+    private final Grid grid;
+    private final Progress lastWeek;
+    private final GridPage.View view;
+    private final Family chosen;
+    private final SelectionScope reach;
+    private final boolean letters;
+    private final int cellWidth;
+    private final int stepHeight;
+    private final int left;
+    private final int top;
+
+    StairsPicture(
+            Picture picture,
+            Words words,
+            Grid grid,
+            Progress lastWeek,
+            GridPage.View view,
+            Family chosen,
+            SelectionScope reach,
+            boolean letters) {
+        this.picture = picture;
+        this.words = words;
+        this.grid = grid;
+        this.lastWeek = lastWeek;
+        this.view = view;
+        this.chosen = chosen;
+        this.reach = reach;
+        this.letters = letters;
+        cellWidth = picture.width() >= 120 ? 10 : picture.width() >= 76 ? 7 : 5;
+        stepHeight = picture.height() >= 36 ? 2 : 1;
+        left = Math.max(0, (picture.width() - 4 - Families.LARGEST_FACTOR * cellWidth) / 2);
+        top = picture.height() >= 22 ? 3 : 1;
+    }
+
+    void draw(String name, Progress progress) {
+        picture.centred(
+                top > 1 ? 1 : 0,
+                words.say("grid.title", name, words.say(view.key()), progress.families(Mastery.FLUENT)),
+                Ink.STRONG);
+        for (Family family : Families.all()) {
+            cell(grid.cell(family));
+        }
+        for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+            boolean marked = reach == SelectionScope.TABLE && n == chosen.high();
+            picture.text(left, row(n), String.format("%2d", n), marked ? Ink.STRONG : Ink.QUIET);
+        }
+        legend();
+        corner(progress);
+    }
+
+    private int row(int step) {
+        return top + (step - 1) * stepHeight;
+    }
+
+    private void cell(Grid.Cell cell) {
+        Mastery level = shown(cell);
+        int x = left + 4 + (cell.family().low() - 1) * cellWidth;
+        int y = row(cell.family().high());
+        boolean marked = reach.families(chosen).contains(cell.family());
+        String number = String.format("%3d", cell.family().product());
+        if (cell.family().equals(chosen) && number.startsWith(" ")) {
+            number = "▸" + number.substring(1);
+        }
+        picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
+        picture.text(x + 3, y, shade(level), Colours.of(level));
+        char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+        picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
+        int change = grid.change(cell.family(), lastWeek);
+        if (change != 0 && cellWidth > 5) {
+            picture.text(x + 5, y, change > 0 ? "↑" : "↓", Ink.PLAIN);
+        }
+    }
+
+    /** The shade of a level, or its letter. */
+    private String shade(Mastery level) {
+        return letters ? words.say("letter." + level.word()) : Character.toString(Shades.of(level));
+    }
+
+    private Mastery shown(Grid.Cell cell) {
+        return switch (view) {
+            case FAMILY -> cell.level();
+            case PRODUCTS -> cell.products();
+            case QUOTIENTS -> cell.quotients();
+        };
+    }
+
+    private void legend() {
+        int y = row(Families.LARGEST_FACTOR) + 2;
+        int x = left + 4;
+        for (Mastery level : Mastery.values()) {
+            picture.text(x, y, shade(level), Colours.of(level));
+            picture.text(x + 2, y, words.level(level));
+            x += words.level(level).length() + 4;
+        }
+        picture.text(left + 4, y + 1, words.say("grid.marks"), Ink.QUIET);
+        long up = Families.all().stream()
+                .filter(f -> grid.change(f, lastWeek) > 0)
+                .count();
+        long down = Families.all().stream()
+                .filter(f -> grid.change(f, lastWeek) < 0)
+                .count();
+        picture.text(left + 4, y + 2, words.say("grid.week", up, down), Ink.QUIET);
+    }
+
+    private void corner(Progress progress) {
+        Grid.Cell cell = grid.cell(chosen);
+        List<String> square = SquareOfFour.rows(words, chosen);
+        List<String> lines = new ArrayList<>(List.of(
+                square.get(0),
+                square.get(square.size() - 1),
+                words.level(shown(cell))
+                        + (cell.focused() ? ", " + words.say("grid.focused") : "")
+                        + (cell.held() ? ", " + words.say("grid.held") : "")
+                        + (cell.fading() ? ", " + words.say("grid.fading") : "")));
+        lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
+        progress.standing(chosen.traces().get(0))
+                .medianThinking()
+                .ifPresent(t -> lines.add(words.say("grid.thinking", FamilyPage.seconds(t))));
+        int x = left + 4 + 5 * cellWidth + 1;
+        for (int i = 0; i < lines.size(); i++) {
+            picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Parent. */
+@NullMarked
+package fourfold.screens.parent;
+
+import org.jspecify.annotations.NullMarked;

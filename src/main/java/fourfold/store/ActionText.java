@@ -1,0 +1,95 @@
+package fourfold.store;
+
+import fourfold.facts.Family;
+import fourfold.log.ParentAction;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A deed as the file holds it.
+ *
+ * @param kind the word for what was done
+ * @param detail to what: a family {@code 6x7}, a table {@code 7}, an order {@code 2 1 5 …}, {@code setting=text}, or the
+ *     id of an act
+ */
+public record ActionText(String kind, String detail) {
+    private static final int LONGEST = 400;
+
+    /**
+     * Writes a deed down.
+     *
+     * @throws Refusal if its text is too long or can't be kept as it is
+     */
+    static ActionText of(ParentAction deed) {
+        if (deed instanceof ParentAction.Focus focus) {
+            return new ActionText("focus", focus.family().toString());
+        } else if (deed instanceof ParentAction.Hold hold) {
+            return new ActionText("hold", hold.family().toString());
+        } else if (deed instanceof ParentAction.Release release) {
+            return new ActionText("release", release.family().toString());
+        } else if (deed instanceof ParentAction.Reset reset) {
+            return new ActionText("reset", reset.family().toString());
+        } else if (deed instanceof ParentAction.OpenTable open) {
+            return new ActionText("open", Integer.toString(open.table()));
+        } else if (deed instanceof ParentAction.CloseTable close) {
+            return new ActionText("close", Integer.toString(close.table()));
+        } else if (deed instanceof ParentAction.Order order) {
+            return new ActionText(
+                    "order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+        } else if (deed instanceof ParentAction.Choose choose) {
+            return choice(choose);
+        } else if (deed instanceof ParentAction.Undo undo) {
+            return new ActionText("undo", undo.act().toString());
+        }
+        throw new IllegalArgumentException("no way to keep " + deed);
+    }
+
+    /**
+     * Reads it back.
+     *
+     * @throws IllegalArgumentException if the kind is unknown or the detail does not fit it
+     */
+    public ParentAction deed() {
+        return switch (kind) {
+            case "focus" -> new ParentAction.Focus(Family.parse(detail));
+            case "hold" -> new ParentAction.Hold(Family.parse(detail));
+            case "release" -> new ParentAction.Release(Family.parse(detail));
+            case "reset" -> new ParentAction.Reset(Family.parse(detail));
+            case "open" -> new ParentAction.OpenTable(Integer.parseInt(detail));
+            case "close" -> new ParentAction.CloseTable(Integer.parseInt(detail));
+            case "order" -> new ParentAction.Order(tables());
+            case "choose" -> chosen();
+            case "undo" -> new ParentAction.Undo(UUID.fromString(detail));
+            default -> throw new IllegalArgumentException("no deed is called \"" + kind + "\"");
+        };
+    }
+
+    private static ActionText choice(ParentAction.Choose choose) {
+        String detail = choose.setting() + "=" + choose.chosen();
+        if (!choose.setting().matches("[A-Za-z][A-Za-z0-9-]*")) {
+            throw new Refusal("a setting's name is made of letters, digits and hyphens");
+        }
+        if (detail.length() > LONGEST) {
+            throw new Refusal("a setting and its text have at most " + LONGEST + " characters");
+        }
+        if (detail.codePoints()
+                .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE)) {
+            throw new Refusal("a setting's text holds no control characters");
+        }
+        return new ActionText("choose", detail);
+    }
+
+    private ParentAction.Choose chosen() {
+        int sign = detail.indexOf('=');
+        if (sign < 1) {
+            throw new IllegalArgumentException("a choice is written setting=text, not \"" + detail + "\"");
+        }
+        return new ParentAction.Choose(detail.substring(0, sign), detail.substring(sign + 1));
+    }
+
+    private List<Integer> tables() {
+        return Stream.of(detail.split(" ", -1)).map(Integer::valueOf).toList();
+    }
+}

@@ -1,0 +1,113 @@
+package fourfold.store;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where the family's file and the program's cache live on each system. */
+public final class DataPath {
+    /** The folder the file lies in; it is made at need. */
+    public static final String FOLDER = "fourfold";
+
+    /** The file. */
+    public static final String FILE = "fourfold.db";
+
+    /** The environment variable that names another file. */
+    public static final String VARIABLE = "FOURFOLD_STORE";
+
+    private DataPath() {}
+
+    /**
+     * The usual file: as {@value #VARIABLE} says, or {@code fourfold/fourfold.db} in the system's place for a person's
+     * data: {@code $XDG_DATA_HOME} or {@code ~/.local/share} (XDG Base Directory Specification 0.8; a relative value is
+     * ignored, as it demands), {@code ~/Library/Application Support} on macOS, {@code %LOCALAPPDATA%} on Windows.
+     *
+     * @param osName the system property {@code os.name}
+     * @param environment the environment variables
+     * @param home the person's home folder
+     * @throws StoreException if a variable holds what can't be a path here
+     */
+    public static Path usual(String osName, Map<String, String> environment, Path home) {
+        Optional<String> chosen = variable(environment, VARIABLE);
+        if (chosen.isPresent()) {
+            return of(chosen.get());
+        }
+        Path data = switch (Kind.of(osName)) {
+            case WINDOWS ->
+                folder(environment, "LOCALAPPDATA", home.resolve("AppData").resolve("Local"));
+            case MAC -> home.resolve("Library").resolve("Application Support");
+            case OTHER ->
+                folder(environment, "XDG_DATA_HOME", home.resolve(".local").resolve("share"));
+        };
+        return data.resolve(FOLDER).resolve(FILE);
+    }
+
+    /** The usual file of the person who runs the program. */
+    public static Path usual() {
+        return usual(System.getProperty("os.name", ""), System.getenv(), of(System.getProperty("user.home", "")));
+    }
+
+    /**
+     * The file a person named.
+     *
+     * @throws StoreException if the text can't be a path here
+     */
+    public static Path of(String written) {
+        // A variable that could not be decoded holds the sign for an unknown character.
+        if (written.indexOf('\uFFFD') >= 0) {
+            throw inexpressible(written);
+        }
+        try {
+            return Path.of(written);
+        } catch (InvalidPathException e) {
+            throw inexpressible(written);
+        }
+    }
+
+    /** The folder for what can be made again at any time. */
+    static Path cache(String osName, Map<String, String> environment, Path home) {
+        return switch (Kind.of(osName)) {
+            case WINDOWS ->
+                folder(environment, "LOCALAPPDATA", home.resolve("AppData").resolve("Local"))
+                        .resolve(FOLDER)
+                        .resolve("cache");
+            case MAC -> home.resolve("Library").resolve("Caches").resolve(FOLDER);
+            case OTHER ->
+                folder(environment, "XDG_CACHE_HOME", home.resolve(".cache")).resolve(FOLDER);
+        };
+    }
+
+    /** Says that a name can't be written in the language setting in force. */
+    static StoreException inexpressible(String written) {
+        return new StoreException("could not use the file name \"" + Failure.oneLine(written)
+                + "\": this terminal's language setting can't express it; set LC_ALL=C.UTF-8 or name another file with"
+                + " --store");
+    }
+
+    private static Path folder(Map<String, String> environment, String name, Path otherwise) {
+        return variable(environment, name)
+                .map(DataPath::of)
+                .filter(Path::isAbsolute)
+                .orElse(otherwise);
+    }
+
+    private static Optional<String> variable(Map<String, String> environment, String name) {
+        return Optional.ofNullable(environment.get(name)).filter(text -> !text.isBlank());
+    }
+
+    private enum Kind {
+        WINDOWS,
+        MAC,
+        OTHER;
+
+        static Kind of(String osName) {
+            String name = osName.toLowerCase(Locale.ROOT);
+            if (name.startsWith("windows")) {
+                return WINDOWS;
+            }
+            return name.startsWith("mac") ? MAC : OTHER;
+        }
+    }
+}

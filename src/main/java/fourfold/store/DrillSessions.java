@@ -1,0 +1,97 @@
+package fourfold.store;
+
+import fourfold.log.DrillSession;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The drills. */
+public final class DrillSessions {
+    private static final String SELECT = """
+            SELECT d.id, c.id, d.started_at, d.zone_offset_min, d.planned_s, d.seed, d.nr
+            FROM drill d JOIN child c ON c.nr = d.child_nr
+            """;
+
+    /** A drill with the number of its row. */
+    record Numbered(int number, DrillSession sitting) {}
+
+    private DrillSessions() {}
+
+    /** The child's drills, oldest first. */
+    public static List<DrillSession> of(Connection connection, UUID child) throws SQLException {
+        SameChildren same = SameChildren.in(connection);
+        List<UUID> rows = same.rows(child);
+        return List.copyOf(Database.query(
+                connection,
+                SELECT + "WHERE c.id" + SameChildren.oneOf(rows) + " ORDER BY d.started_at, d.id",
+                SameChildren.filling(rows),
+                row -> read(row, same).sitting()));
+    }
+
+    static Optional<Numbered> find(Connection connection, UUID drill) throws SQLException {
+        SameChildren same = SameChildren.in(connection);
+        return Database.query(
+                        connection,
+                        SELECT + "WHERE d.id = ?",
+                        values -> values.setString(1, drill.toString()),
+                        row -> read(row, same))
+                .stream()
+                .findFirst();
+    }
+
+    static void begin(Connection connection, DrillSession sitting) throws SQLException {
+        int child = Children.numberOf(connection, sitting.child());
+        Optional<Numbered> before = find(connection, sitting.id());
+        if (before.map(Numbered::sitting).filter(asKept(sitting)::equals).isPresent()) {
+            return;
+        }
+        if (before.isPresent()) {
+            throw new Refusal("another drill has the id " + sitting.id() + "; nothing was changed");
+        }
+        Database.run(
+                connection,
+                "INSERT INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)"
+                        + " VALUES (?, ?, ?, ?, ?, ?)",
+                values -> {
+                    values.setString(1, sitting.id().toString());
+                    values.setInt(2, child);
+                    values.setLong(3, sitting.startedAt().toEpochMilli());
+                    values.setInt(4, sitting.zoneOffsetMinutes());
+                    values.setLong(5, sitting.planned().toSeconds());
+                    values.setLong(6, sitting.seed());
+                });
+    }
+
+    private static DrillSession asKept(DrillSession sitting) {
+        return new DrillSession(
+                sitting.id(),
+                sitting.child(),
+                sitting.startedAt().truncatedTo(ChronoUnit.MILLIS),
+                sitting.zoneOffsetMinutes(),
+                Duration.ofSeconds(sitting.planned().toSeconds()),
+                sitting.seed());
+    }
+
+    private static Numbered read(ResultSet row, SameChildren same) throws SQLException {
+        String id = row.getString(1);
+        try {
+            return new Numbered(
+                    row.getInt(7),
+                    new DrillSession(
+                            UUID.fromString(id),
+                            same.known(UUID.fromString(row.getString(2))),
+                            Instant.ofEpochMilli(row.getLong(3)),
+                            row.getInt(4),
+                            Duration.ofSeconds(row.getInt(5)),
+                            row.getLong(6)));
+        } catch (IllegalArgumentException e) {
+            throw new Refusal("the drill " + Failure.oneLine(id) + " can't be read: " + e.getMessage());
+        }
+    }
+}

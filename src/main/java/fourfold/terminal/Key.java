@@ -1,0 +1,80 @@
+package fourfold.terminal;
+
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+
+/**
+ * A key as the pages know it.
+ *
+ * @param kind what sort of key
+ * @param letter the character, for letters, digits and signs; otherwise 0
+ */
+public record Key(Kind kind, char letter) {
+    /** Sorts of keys. */
+    public enum Kind {
+        LETTER,
+        DIGIT,
+        ENTER,
+        ERASE,
+        ESCAPE,
+        UP,
+        DOWN,
+        LEFT,
+        RIGHT,
+        INTERRUPT,
+        SUSPEND,
+        REDRAW,
+        OTHER
+    }
+
+    /** A key of a sort that has no letter. */
+    public static Key of(Kind kind) {
+        return new Key(kind, '\0');
+    }
+
+    /** What a key stroke of the terminal means here. Digits of any script count as digits. */
+    public static Key of(KeyStroke stroke) {
+        KeyType type = stroke.getKeyType();
+        if (type == KeyType.Character) {
+            char c = stroke.getCharacter();
+            if (stroke.isCtrlDown()) {
+                return control(Character.toLowerCase(c));
+            }
+            if (stroke.isAltDown() || Character.isISOControl(c)) {
+                return of(Kind.OTHER);
+            }
+            int digit = Character.digit(c, 10);
+            return digit >= 0 ? new Key(Kind.DIGIT, (char) ('0' + digit)) : new Key(Kind.LETTER, c);
+        }
+        return switch (type) {
+            case Enter -> of(Kind.ENTER);
+            case Backspace, Delete -> of(Kind.ERASE);
+            case Escape -> of(Kind.ESCAPE);
+            case ArrowUp -> of(Kind.UP);
+            case ArrowDown -> of(Kind.DOWN);
+            case ArrowLeft -> of(Kind.LEFT);
+            case ArrowRight -> of(Kind.RIGHT);
+            default -> of(Kind.OTHER);
+        };
+    }
+
+    private static Key control(char c) {
+        return switch (c) {
+            case 'c', 'd' -> of(Kind.INTERRUPT);
+            // The desktop window delivers Ctrl-Z one place off.
+            case 'z', '\u001a' -> of(Kind.SUSPEND);
+            case 'l' -> of(Kind.REDRAW);
+            default -> of(Kind.OTHER);
+        };
+    }
+
+    /** Whether this is the letter, in either case. */
+    public boolean is(char wanted) {
+        return kind == Kind.LETTER && Character.toLowerCase(letter) == wanted;
+    }
+
+    /** The digit's value, 0 to 9. */
+    public int digit() {
+        return letter - '0';
+    }
+}

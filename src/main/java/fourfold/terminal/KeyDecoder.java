@@ -1,0 +1,250 @@
+package fourfold.terminal;
+
+import com.googlecode.lanterna.input.CharacterPattern;
+import com.googlecode.lanterna.input.EscapeSequenceCharacterPattern;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns the characters a terminal sends into keys.
+ *
+ * <p>An escape sequence (ECMA-48, sections 5.4 and 5.6) is taken whole, however it is cut into pieces: one that is not
+ * known becomes a single {@link KeyType#Unknown} and never types its digits. Which key a known sequence means is the
+ * library's table. A bracketed paste becomes one unknown key as well: nobody pastes an answer.
+ */
+final class KeyDecoder {
+    private static final char ESC = 0x1b;
+    private static final char BELL = 0x07;
+    private static final String PASTE_BEGINS = "200~";
+    private static final String PASTE_ENDS = ESC + "[201~";
+    /** A lone Escape and the beginning of a cursor key look alike until this much silence has passed. */
+    private static final Duration LONE_ESCAPE = Duration.ofMillis(25);
+    /** No hand types two characters of a sequence this close to one another, but a slow line may cut it. */
+    private static final Duration CUT_SEQUENCE = Duration.ofMillis(500);
+
+    private static final KeyTable TABLE = new KeyTable();
+
+    private enum Part {
+        TEXT,
+        ESCAPE,
+        CONTROL,
+        SINGLE,
+        STRING,
+        STRING_ESCAPE,
+        PASTE,
+        MOUSE
+    }
+
+    private final Deque<KeyStroke> keys = new ArrayDeque<>();
+    private final StringBuilder held = new StringBuilder();
+    private Part part = Part.TEXT;
+
+    /** The next whole key, if there is one. */
+    Optional<KeyStroke> next() {
+        return Optional.ofNullable(keys.poll());
+    }
+
+    /** How long to wait for the rest of what has begun; zero if nothing has. */
+    Duration patience() {
+        return switch (part) {
+            case TEXT -> Duration.ZERO;
+            case ESCAPE -> LONE_ESCAPE;
+            default -> CUT_SEQUENCE;
+        };
+    }
+
+    /** Nothing came while {@link #patience()} lasted: what has begun will not be completed. */
+    void silence() {
+        if (part == Part.ESCAPE) {
+            keys.add(new KeyStroke(KeyType.Escape));
+        } else if (part != Part.TEXT) {
+            unknown();
+        }
+        become(Part.TEXT);
+    }
+
+    /** Takes one more character. */
+    void take(char c) {
+        switch (part) {
+            case TEXT -> text(c);
+            case ESCAPE -> afterEscape(c);
+            case CONTROL -> control(c);
+            case SINGLE -> single(c);
+            case STRING, STRING_ESCAPE -> string(c);
+            case PASTE -> paste(c);
+            case MOUSE -> mouse(c);
+        }
+    }
+
+    private void text(char c) {
+        if (c == ESC) {
+            become(Part.ESCAPE);
+        } else if (c == '\u009b') {
+            become(Part.CONTROL);
+        } else {
+            plain(c).ifPresent(keys::add);
+        }
+    }
+
+    private static Optional<KeyStroke> plain(char c) {
+        if (c == '\uFFFD') {
+            // What the charset put in place of bytes that are no character.
+            return Optional.empty();
+        }
+        return Optional.of(
+                switch (c) {
+                    case '\r', '\n' -> new KeyStroke(KeyType.Enter);
+                    case 0x7f, '\b' -> new KeyStroke(KeyType.Backspace);
+                    case '\t' -> new KeyStroke(KeyType.Tab);
+                    default -> character(c);
+                });
+    }
+
+    private static KeyStroke character(char c) {
+        if (c == 0) {
+            return new KeyStroke(' ', true, false);
+        }
+        if (c < ' ') {
+            return new KeyStroke(Character.toLowerCase((char) (c + 0x40)), true, false);
+        }
+        if (c > 0x7f && c < 0xa0) {
+            return new KeyStroke(KeyType.Unknown);
+        }
+        return new KeyStroke(c, false, false);
+    }
+
+    private void afterEscape(char c) {
+        switch (c) {
+            case '[' -> become(Part.CONTROL);
+            case 'O' -> become(Part.SINGLE);
+            case ']', 'P', 'X', '^', '_' -> become(Part.STRING);
+            case ESC -> keys.add(new KeyStroke(KeyType.Escape));
+            default -> {
+                become(Part.TEXT);
+                if (c < ' ' || c == 0x7f) {
+                    keys.add(new KeyStroke(KeyType.Escape));
+                    text(c);
+                } else {
+                    keys.add(new KeyStroke(c, false, true));
+                }
+            }
+        }
+    }
+
+    private void control(char c) {
+        // The Linux console sends F1 to F5 as ESC [ [ and a letter: its second bracket does not end the sequence.
+        boolean consoleBracket = c == '[' && held.isEmpty();
+        if (c < ' ') {
+            broken(c);
+        } else if (c < 0x40 || consoleBracket) {
+            held.append(c);
+        } else if (c == 'M' && held.isEmpty()) {
+            become(Part.MOUSE);
+        } else {
+            String body = held.append(c).toString();
+            become(body.equals(PASTE_BEGINS) ? Part.PASTE : Part.TEXT);
+            if (part == Part.TEXT) {
+                keys.add(TABLE.key(body));
+            }
+        }
+    }
+
+    private void single(char c) {
+        if (c < ' ') {
+            broken(c);
+        } else if (c < 0x40) {
+            held.append(c);
+        } else {
+            String body = held.append(c).toString();
+            become(Part.TEXT);
+            keys.add(TABLE.keypad(c).orElseGet(() -> TABLE.key(body)));
+        }
+    }
+
+    private void string(char c) {
+        if (c == BELL || (part == Part.STRING_ESCAPE && c == '\\')) {
+            unknown();
+            become(Part.TEXT);
+        } else if (part == Part.STRING_ESCAPE) {
+            unknown();
+            become(Part.ESCAPE);
+            take(c);
+        } else if (c == ESC) {
+            become(Part.STRING_ESCAPE);
+        }
+    }
+
+    private void paste(char c) {
+        held.append(c);
+        if (held.length() > PASTE_ENDS.length()) {
+            held.deleteCharAt(0);
+        }
+        if (PASTE_ENDS.contentEquals(held)) {
+            unknown();
+            become(Part.TEXT);
+        }
+    }
+
+    /** The old mouse report has three characters after its letter. */
+    private void mouse(char c) {
+        if (held.append(c).length() == 3) {
+            unknown();
+            become(Part.TEXT);
+        }
+    }
+
+    private void broken(char c) {
+        unknown();
+        become(Part.TEXT);
+        text(c);
+    }
+
+    private void unknown() {
+        keys.add(new KeyStroke(KeyType.Unknown));
+    }
+
+    private void become(Part next) {
+        part = next;
+        held.setLength(0);
+    }
+
+    /** The library's table of sequences, with the keypad's application codes and two keys it lacks. */
+    private static final class KeyTable extends EscapeSequenceCharacterPattern {
+        private static final String KEYPAD = "*+,-./0123456789";
+        private static final List<KeyType> CONSOLE =
+                List.of(KeyType.F1, KeyType.F2, KeyType.F3, KeyType.F4, KeyType.F5);
+
+        KeyTable() {
+            stdMap.put(7, KeyType.Home);
+            stdMap.put(8, KeyType.End);
+        }
+
+        /** The key for what follows ESC [ or ESC O; both introducers mean the same key here. */
+        KeyStroke key(String body) {
+            int console = body.length() == 2 && body.charAt(0) == '[' ? "ABCDE".indexOf(body.charAt(1)) : -1;
+            if (console >= 0) {
+                return new KeyStroke(CONSOLE.get(console));
+            }
+            CharacterPattern.@Nullable Matching found =
+                    match((ESC + "[" + body).chars().mapToObj(c -> (char) c).toList());
+            return found == null || found.fullMatch == null ? new KeyStroke(KeyType.Unknown) : found.fullMatch;
+        }
+
+        /** The keypad in application mode: ESC O j to ESC O y stand for * to 9, ESC O M for Enter. */
+        Optional<KeyStroke> keypad(char letter) {
+            if (letter == 'M') {
+                return Optional.of(new KeyStroke(KeyType.Enter));
+            }
+            int place = letter - 'j';
+            return place < 0 || place >= KEYPAD.length()
+                    ? Optional.empty()
+                    : Optional.of(new KeyStroke(KEYPAD.charAt(place), false, false));
+        }
+    }
+}

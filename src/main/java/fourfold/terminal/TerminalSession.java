@@ -1,0 +1,327 @@
+package fourfold.terminal;
+
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.graphics.TextGraphics;
+import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.screen.Screen;
+import com.googlecode.lanterna.terminal.Terminal;
+import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
+import fourfold.log.Surface;
+import java.io.Console;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
+/**
+ * The place where pictures are shown and keys come from. One thread uses it; another, of its own, only reads and stamps
+ * keys. It reads the one clock by which keys and pictures are stamped.
+ */
+public final class TerminalSession implements AutoCloseable {
+    private final Terminal terminal;
+    private final Optional<RawTerminal> raw;
+    private final KeyQueue keys;
+    private final FittedScreen screen;
+    private final Abilities abilities;
+    private final Surface surface;
+    private final LongSupplier clock;
+    private boolean redraw;
+    private boolean closed;
+
+    private TerminalSession(
+            Terminal terminal, Abilities abilities, Surface surface, LongSupplier clock, KeyQueue.Waiting waiting)
+            throws IOException {
+        this.terminal = terminal;
+        this.raw = terminal instanceof RawTerminal own ? Optional.of(own) : Optional.empty();
+        this.abilities = abilities;
+        this.surface = surface;
+        this.clock = clock;
+        this.keys = new KeyQueue(clock, waiting);
+        if (raw.isPresent()) {
+            raw.get().noticeSize();
+        }
+        this.screen = new FittedScreen(terminal, keys, abilities);
+        screen.setCursorPosition(null);
+        screen.startScreen();
+    }
+
+    /**
+     * Opens the terminal the program was started in, or a window on the desktop if there is none.
+     *
+     * @param environment the variables that say what the terminal can show
+     * @throws TerminalException if there is neither, in one line that says what to do
+     */
+    public static TerminalSession open(Map<String, String> environment) throws TerminalException {
+        return open(environment, () -> WindowSize.USUAL);
+    }
+
+    /**
+     * The same with a size for the window, which is asked for only if there is to be one.
+     *
+     * @throws TerminalException if there is neither, in one line that says what to do
+     */
+    public static TerminalSession open(Map<String, String> environment, Supplier<WindowSize> window)
+            throws TerminalException {
+        boolean windows =
+                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
+        if (!windows && isInteractive()) {
+            if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
+                throw new TerminalException("This terminal says that it can't draw (TERM=dumb). Use: drill --plain");
+            }
+            return openTerminal(environment);
+        }
+        if (DesktopWindow.isPossible()) {
+            return openWindow(window.get());
+        }
+        throw new TerminalException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
+    }
+
+    /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
+    public static void loadLibrary() {
+        Signals.load();
+        try (TerminalSession stage = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
+            Picture picture = new Picture(40, 12, true);
+            picture.centred(0, "×", Ink.STRONG);
+            picture.show(stage.screen(), new Picture(1, 1, true), Theme.TERMINAL);
+            stage.paint(true);
+        }
+        RawTerminal.load();
+    }
+
+    private static TerminalSession openTerminal(Map<String, String> environment) throws TerminalException {
+        String encoding = System.getProperty("native.encoding", "US-ASCII");
+        Abilities abilities = Abilities.of(environment, encoding);
+        Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
+        RawTerminal terminal;
+        try {
+            terminal = RawTerminal.open(charset);
+        } catch (IOException e) {
+            throw new TerminalException("Fourfold could not use this terminal (" + e.getMessage() + ").", e);
+        }
+        return started(terminal, abilities, Surface.TERMINAL);
+    }
+
+    private static TerminalSession openWindow(WindowSize size) throws TerminalException {
+        return started(DesktopWindow.open(size), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
+    }
+
+    private static TerminalSession started(Terminal terminal, Abilities abilities, Surface surface)
+            throws TerminalException {
+        try {
+            TerminalSession stage =
+                    new TerminalSession(terminal, abilities, surface, System::nanoTime, KeyQueue.Waiting.LIVE);
+            Thread reader = new Thread(stage::readKeys, "keys");
+            reader.setDaemon(true);
+            reader.start();
+            return stage;
+        } catch (IOException e) {
+            giveBack(terminal);
+            throw new TerminalException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
+        }
+    }
+
+    private static void giveBack(Terminal terminal) {
+        try {
+            terminal.close();
+        } catch (IOException e) {
+            // The reason why it could not be drawn on is already being told.
+        }
+    }
+
+    /** Whether both ends of the program are a terminal; since Java 22 a console alone does not prove it. */
+    @SuppressWarnings("SystemConsoleNull") // The newer Java's answer is asked for below; on Java 17 null is the answer.
+    private static boolean isInteractive() {
+        Console console = System.console();
+        if (console == null) {
+            return false;
+        }
+        try {
+            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (ReflectiveOperationException e) {
+            return true;
+        }
+    }
+
+    /** A stage on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
+    public static TerminalSession on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour) {
+        return inMemory(terminal, unicode, colour, System::nanoTime, KeyQueue.Waiting.PRESSED);
+    }
+
+    /** The same with a clock set by hand: {@link #next} then never waits. */
+    public static TerminalSession on(
+            DefaultVirtualTerminal terminal, boolean unicode, boolean colour, LongSupplier nanos) {
+        return inMemory(terminal, unicode, colour, nanos, KeyQueue.Waiting.HAND_CLOCK);
+    }
+
+    private static TerminalSession inMemory(
+            Terminal terminal, boolean unicode, boolean colour, LongSupplier clock, KeyQueue.Waiting waiting) {
+        Abilities abilities = new Abilities(unicode, colour ? ColourDepth.FULL : ColourDepth.NONE);
+        try {
+            return new TerminalSession(terminal, abilities, Surface.TERMINAL, clock, waiting);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void readKeys() {
+        List<KeyPress> piece;
+        do {
+            piece = readPiece();
+            keys.add(piece);
+        } while (piece.get(piece.size() - 1).key().getKeyType() != KeyType.EOF);
+    }
+
+    /** Keys that came in one piece, all stamped with the moment at which they were read. */
+    private List<KeyPress> readPiece() {
+        try {
+            List<KeyStroke> strokes = raw.isPresent() ? raw.get().readPiece() : List.of(terminal.readInput());
+            long read = now();
+            List<KeyPress> piece = new ArrayList<>(strokes.size());
+            for (KeyStroke stroke : strokes) {
+                piece.add(new KeyPress(plainControl(stroke), read));
+            }
+            return piece;
+        } catch (IOException e) {
+            // The terminal has gone away.
+            return List.of(new KeyPress(new KeyStroke(KeyType.EOF), now()));
+        }
+    }
+
+    /** The window sends Ctrl-Z as a control character; everywhere else it is a letter with Ctrl. */
+    private static KeyStroke plainControl(KeyStroke key) {
+        Character c = key.getCharacter();
+        return key.isCtrlDown() && c != null && c < ' '
+                ? new KeyStroke(Character.toLowerCase((char) (c + 0x40)), true, key.isAltDown())
+                : key;
+    }
+
+    /** Nanoseconds on the clock that stamps keys and pictures; it has no relation to the time of day. */
+    public long now() {
+        return clock.getAsLong();
+    }
+
+    /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the stage. Any thread may call it. */
+    public void press(KeyStroke key, long nanos) {
+        keys.add(List.of(new KeyPress(key, nanos)));
+    }
+
+    /** The next key, or empty if none comes within {@code wait} or none can come any more. */
+    public Optional<KeyPress> next(Duration wait) {
+        return keys.next(wait);
+    }
+
+    /** Lets {@link #next} return at once though no key came, now or the next time it would wait. Any thread may call it. */
+    public void wake() {
+        keys.wake();
+    }
+
+    /** Drops every key stamped before {@code nanos}, those still on their way as well. */
+    public void dropKeysBefore(long nanos) {
+        keys.dropBefore(nanos);
+    }
+
+    /** Whether the user is gone: end of input, a closed window, or nobody left who receives the pictures. */
+    public boolean ended() {
+        return keys.ended() || raw.filter(RawTerminal::broken).isPresent();
+    }
+
+    /** Whether everything must be drawn anew: after a change of size, or when the program was stopped and continued. */
+    public boolean resized() {
+        boolean again = redraw;
+        redraw = false;
+        try {
+            if (raw.isPresent()) {
+                again |= raw.get().cameBack();
+                raw.get().noticeSize();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return screen.doResizeIfNecessary() != null || again;
+    }
+
+    /** The library's screen; its keys come from this stage. */
+    public Screen screen() {
+        return screen;
+    }
+
+    /** Something to draw with. */
+    public TextGraphics graphics() {
+        return screen.newTextGraphics();
+    }
+
+    /** Columns and rows. */
+    public TerminalSize size() {
+        return screen.getTerminalSize();
+    }
+
+    /**
+     * Sends what was drawn.
+     *
+     * @param complete whether to send every cell, as after {@link #resized()}, or only those that changed
+     * @return the moment after the picture left the program, as in {@link #now()}
+     */
+    public long paint(boolean complete) {
+        try {
+            screen.refresh(complete ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return now();
+    }
+
+    /** Whether more than ASCII can be shown. Drawing does not depend on it: cells are fitted on their way out. */
+    public boolean unicode() {
+        return abilities.unicode();
+    }
+
+    /** Whether any colour can be shown. */
+    public boolean colour() {
+        return abilities.colours() != ColourDepth.NONE;
+    }
+
+    /** Where the answers are typed. */
+    public Surface surface() {
+        return surface;
+    }
+
+    /** Stops the program until the shell continues it; then {@link #resized()} is true. Does nothing in a window. */
+    public void suspend() {
+        try {
+            if (raw.isPresent()) {
+                redraw = true;
+                if (!raw.get().suspend()) {
+                    press(new KeyStroke(KeyType.EOF), now());
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Leaves the terminal as it was found. */
+    @Override
+    public void close() {
+        if (closed) {
+            return;
+        }
+        closed = true;
+        try {
+            screen.stopScreen(false);
+            terminal.close();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (IllegalStateException e) {
+            // The program is being ended, and the library's hook is already doing the same.
+        }
+    }
+}

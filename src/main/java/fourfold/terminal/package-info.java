@@ -1,0 +1,5 @@
+/** Terminal. */
+@NullMarked
+package fourfold.terminal;
+
+import org.jspecify.annotations.NullMarked;

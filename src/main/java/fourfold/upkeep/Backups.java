@@ -1,0 +1,229 @@
+package fourfold.upkeep;
+
+import fourfold.store.Connections;
+import fourfold.store.DatabaseCopy;
+import fourfold.store.Failure;
+import fourfold.store.FileHead;
+import fourfold.store.Rights;
+import fourfold.store.StoreException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The backups of one family's file, in a folder beside it that only its owner can read: {@code fourfold-backups} beside
+ * {@code fourfold.db}. Each is read whole and checked when it is made, before it gets its name; one that is there is
+ * never written again. The file may be in use meanwhile.
+ */
+public final class Backups {
+    private static final String ENDING = ".db";
+    private static final String UNFINISHED = ".unfinished";
+
+    private final Path file;
+    private final Path folder;
+
+    private Backups(Path file) {
+        this.file = file.toAbsolutePath().normalize();
+        this.folder = this.file.resolveSibling(stem(this.file) + "-backups");
+    }
+
+    /** The backups of this file, whether there are any or not. */
+    public static Backups of(Path file) {
+        return new Backups(file);
+    }
+
+    /** Where they are. */
+    public Path folder() {
+        return folder;
+    }
+
+    /**
+     * Makes the day's backup and thins out older ones, unless the day has one.
+     *
+     * @param day the local day
+     * @return the backup, if one was made
+     * @throws StoreException if it can't be made; older backups are then left alone
+     */
+    public Optional<Backup> ofDay(LocalDate day) {
+        if (Files.exists(folder.resolve(day + ENDING))) {
+            return Optional.empty();
+        }
+        Backup made = make(day.toString());
+        thinOut(day);
+        return Optional.of(made);
+    }
+
+    /**
+     * Makes a backup with a name of its own, which is never thinned out, such as before something is removed.
+     *
+     * @param name letters, digits and hyphens; a number is added if there is one of that name
+     */
+    public Backup named(String name) {
+        String free = name;
+        for (int number = 2; Files.exists(folder.resolve(free + ENDING)); number++) {
+            free = name + "-" + number;
+        }
+        return make(free);
+    }
+
+    /** All backups, the newest first by when they were made; with the copies beside the file made before migrations. */
+    public List<Backup> all() {
+        try {
+            List<Path> found = new ArrayList<>(list(folder, ""));
+            found.addAll(list(parent(), stem(file) + "-before-"));
+            found.sort(Comparator.comparing(Backups::made)
+                    .thenComparing(Path::toString)
+                    .reversed());
+            return found.stream().map(f -> new Backup(f, stem(f))).toList();
+        } catch (IOException e) {
+            throw failed("look at", Failure.reason(e), e);
+        }
+    }
+
+    private static List<Path> list(Path folder, String beginning) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(f -> f.toString().endsWith(ENDING)
+                            && String.valueOf(f.getFileName()).startsWith(beginning))
+                    .toList();
+        }
+    }
+
+    /** The newest backup that is whole today; damaged ones are passed over. */
+    public Optional<Backup> lastGood() {
+        return all().stream().filter(b -> isWhole(b.file())).findFirst();
+    }
+
+    private Path parent() {
+        Path parent = file.getParent();
+        return parent == null ? file : parent;
+    }
+
+    /**
+     * Makes a copy in a place of its own, such as on a stick: one file that is whole by itself.
+     *
+     * @throws StoreException if there is such a file already, or it can't be made
+     */
+    public Backup to(Path target) {
+        Path whole = target.toAbsolutePath().normalize();
+        if (Files.exists(whole)) {
+            throw new StoreException(
+                    "could not copy to " + Failure.shown(whole) + ": there is such a file already; name another file");
+        }
+        return make(whole, stem(whole));
+    }
+
+    private Backup make(String name) {
+        try {
+            Rights.makeFolder(folder);
+        } catch (IOException e) {
+            throw failed("make", Failure.reason(e), e);
+        }
+        return make(folder.resolve(name + ENDING), name);
+    }
+
+    private Backup make(Path made, String name) {
+        Path unfinished = made.resolveSibling(name + UNFINISHED);
+        try {
+            Files.deleteIfExists(unfinished);
+            Rights.makeFile(unfinished);
+            try (Connection connection = Connections.reading(file)) {
+                DatabaseCopy.fill(unfinished, connection);
+            }
+            DatabaseCopy.name(unfinished, made);
+            return new Backup(made, name);
+        } catch (SQLException e) {
+            throw failed(Failure.reason(e), e, unfinished);
+        } catch (IOException e) {
+            throw failed(Failure.reason(e), e, unfinished);
+        }
+    }
+
+    private void thinOut(LocalDate today) {
+        Map<LocalDate, Path> days = new TreeMap<>();
+        for (Backup backup : all()) {
+            day(backup.name()).ifPresent(day -> days.put(day, backup.file()));
+        }
+        Set<LocalDate> kept = BackupRetention.kept(days.keySet());
+        days.forEach((day, path) -> {
+            if (!kept.contains(day) && !day.equals(today)) {
+                remove(path);
+            }
+        });
+    }
+
+    private void remove(Path path) {
+        try {
+            Files.deleteIfExists(path);
+        } catch (IOException e) {
+            throw failed("thin out", Failure.reason(e), e);
+        }
+    }
+
+    private static Optional<LocalDate> day(String name) {
+        try {
+            return Optional.of(LocalDate.parse(name));
+        } catch (DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static FileTime made(Path path) {
+        try {
+            return Files.getLastModifiedTime(path);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static boolean isWhole(Path path) {
+        try {
+            DatabaseCopy.check(path);
+            return FileHead.of(path) == FileHead.OURS;
+        } catch (SQLException | IOException e) {
+            return false;
+        }
+    }
+
+    /** The file's name without its ending. */
+    public static String stem(Path path) {
+        String name = String.valueOf(path.getFileName());
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
+    }
+
+    private static StoreException failed(String reason, Exception cause, Path half) {
+        StoreException failed = failed("make", half.resolveSibling(""), reason, cause);
+        try {
+            Files.deleteIfExists(half);
+        } catch (IOException e) {
+            failed.addSuppressed(e);
+        }
+        return failed;
+    }
+
+    private StoreException failed(String what, String reason, Exception cause) {
+        return failed(what, folder, reason, cause);
+    }
+
+    private static StoreException failed(String what, Path folder, String reason, Exception cause) {
+        return new StoreException(
+                "could not " + what + " the backups in " + Failure.shown(folder) + ": " + reason, cause);
+    }
+}

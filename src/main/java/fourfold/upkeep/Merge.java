@@ -1,0 +1,199 @@
+package fourfold.upkeep;
+
+import fourfold.log.ActionRecord;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.log.ParentAction;
+import fourfold.store.Actions;
+import fourfold.store.Children;
+import fourfold.store.Database;
+import fourfold.store.Failure;
+import fourfold.store.FileHead;
+import fourfold.store.Refusal;
+import fourfold.store.SameChildren;
+import fourfold.store.Store;
+import fourfold.store.StoreException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/**
+ * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
+ * again, comes to the same; clocks that differ change nothing, because nothing is told apart by time.
+ *
+ * @param children how many children came from the other file
+ * @param drills how many drills
+ * @param answers how many answers
+ * @param acts how many of the parent's acts
+ * @param unsettled names that two different children have; the parent must say whether they are one
+ * @param leftOut names of the other file's children that were removed here; they are not brought back
+ */
+public record Merge(int children, int drills, int answers, int acts, List<Clash> unsettled, List<String> leftOut) {
+    /** A name that a child here and another child of the other file have. */
+    public record Clash(String name, Child here, Child there) {}
+
+    /**
+     * What the parent says of names that both files have.
+     *
+     * @param same names that mean one child
+     * @param apart names that mean two children, and what the other file's child is to be called
+     * @param at when it was said
+     * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
+     */
+    public record Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
+        private Optional<String> newName(String name) {
+            return apart.entrySet().stream()
+                    .filter(e -> ChildName.same(e.getKey(), name))
+                    .map(Map.Entry::getValue)
+                    .findFirst();
+        }
+
+        private boolean isSame(String name) {
+            return same.stream().anyMatch(s -> ChildName.same(s, name));
+        }
+    }
+
+    public Merge {
+        unsettled = List.copyOf(unsettled);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /** Thrown to take everything back after a look at what would come. */
+    private static final class Preview extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** What merging would do; nothing is changed. */
+    public static Merge preview(Store store, Path other, Said said) {
+        return of(store, other, said, false);
+    }
+
+    /**
+     * Merges the other file into this one, all of it or nothing. The other file is only read.
+     *
+     * @throws StoreException if a name is unsettled, or if the same id means different things in the two files
+     */
+    public static Merge of(Store store, Path other, Said said) {
+        return of(store, other, said, true);
+    }
+
+    private static Merge of(Store store, Path other, Said said, boolean keep) {
+        Database database = store.database();
+        List<Merge> done = new ArrayList<>();
+        try (PrivateCopy copy = copyOf(other)) {
+            database.read("merge the files", c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
+            try {
+                database.write("merge the files", c -> {
+                    Merge merge = merge(c, said);
+                    done.add(merge);
+                    if (!keep) {
+                        throw new Preview();
+                    }
+                    if (!merge.unsettled().isEmpty()) {
+                        throw new Refusal("both have a child called \""
+                                + merge.unsettled().get(0).name() + "\"; say whether they are one child");
+                    }
+                    return merge;
+                });
+            } catch (Preview e) {
+                return done.get(0);
+            } finally {
+                database.read("merge the files", c -> run(c, "DETACH DATABASE other"));
+            }
+            store.checkpoint();
+            return done.get(0);
+        }
+    }
+
+    private static Merge merge(Connection c, Said said) throws SQLException {
+        List<Children.Known> before = Children.all(c);
+        MergedRows rows = new MergedRows(c);
+        rows.refuseContradictions();
+        rows.keepAwayWhoIsOneWithARemovedChild(said.at());
+        int children = rows.addChildren();
+        int drills = rows.addDrills();
+        int answers = rows.addAnswers();
+        int acts = rows.addActs();
+        List<Clash> unsettled = new ArrayList<>();
+        List<ActionRecord> settling = new ArrayList<>();
+        for (Clash clash : clashes(before, Children.all(c))) {
+            Optional<String> newName = said.newName(clash.name());
+            if (said.isSame(clash.name())) {
+                settling.add(SameChildren.joining(
+                        clash.here().id(),
+                        clash.here().since(),
+                        clash.there().id(),
+                        clash.there().since()));
+            } else if (newName.isPresent()) {
+                settling.add(new ActionRecord(
+                        UUID.randomUUID(),
+                        clash.there().id(),
+                        said.at(),
+                        said.zoneOffsetMinutes(),
+                        new ParentAction.Choose(Children.NAME, newName.get())));
+            } else {
+                unsettled.add(clash);
+            }
+        }
+        for (ActionRecord act : settling) {
+            Actions.keep(c, act);
+        }
+        return new Merge(children, drills, answers, acts, unsettled, rows.leftOut());
+    }
+
+    /** Children of one name: the first is the one that was here before. */
+    private static List<Clash> clashes(List<Children.Known> before, List<Children.Known> now) {
+        List<Clash> clashes = new ArrayList<>();
+        for (int i = 0; i < now.size(); i++) {
+            for (int j = i + 1; j < now.size(); j++) {
+                Child one = now.get(i).child();
+                Child other = now.get(j).child();
+                if (ChildName.same(one.name(), other.name())) {
+                    boolean wasHere =
+                            before.stream().anyMatch(k -> k.child().id().equals(one.id()));
+                    clashes.add(new Clash(one.name(), wasHere ? one : other, wasHere ? other : one));
+                }
+            }
+        }
+        return clashes;
+    }
+
+    /** A copy that can be brought up to date without touching the other file. */
+    private static PrivateCopy copyOf(Path other) {
+        try {
+            if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
+                throw new StoreException("could not merge " + Failure.shown(other) + ": it is not a Fourfold file");
+            }
+            PrivateCopy copy = PrivateCopy.of(other);
+            try {
+                Store.open(copy.file()).close();
+                return copy;
+            } catch (StoreException e) {
+                copy.close();
+                throw e;
+            }
+        } catch (IOException e) {
+            throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
+        } catch (SQLException e) {
+            throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
+        }
+    }
+
+    private static boolean run(Connection connection, String sql) throws SQLException {
+        Database.run(connection, sql, none -> {});
+        return true;
+    }
+
+    private static String quoted(Path path) {
+        return path.toString().replace("'", "''");
+    }
+}

@@ -1,0 +1,135 @@
+package fourfold.upkeep;
+
+import fourfold.store.AnswerRow;
+import fourfold.store.Database;
+import fourfold.store.Failure;
+import fourfold.store.Refusal;
+import fourfold.store.SameChildren;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/** The rows of an attached database called {@code other}, taken over where they are not known yet. */
+final class MergedRows {
+    private final Connection connection;
+
+    MergedRows(Connection connection) {
+        this.connection = connection;
+    }
+
+    /** Refuses if one id means two different things: then one of the files was tampered with or damaged. */
+    void refuseContradictions() throws SQLException {
+        refuse("child", """
+                SELECT o.id FROM other.child o JOIN main.child m ON m.id = o.id
+                WHERE m.name <> o.name OR m.created_at <> o.created_at
+                """);
+        refuse("drill", """
+                SELECT o.id FROM other.drill o JOIN main.drill m ON m.id = o.id
+                JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
+                WHERE oc.id <> mc.id OR m.started_at <> o.started_at OR m.zone_offset_min <> o.zone_offset_min
+                  OR m.planned_s <> o.planned_s OR m.seed <> o.seed
+                """);
+        refuse("answer in the drill", """
+                SELECT od.id FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr
+                JOIN main.drill md ON md.id = od.id
+                JOIN main.answer m ON m.drill_nr = md.nr AND m.position = o.position
+                WHERE %s
+                """.formatted(columns(" OR ", "m.%1$s IS NOT o.%1$s")));
+        refuse("act", """
+                SELECT o.id FROM other.act o JOIN main.act m ON m.id = o.id
+                JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
+                WHERE oc.id <> mc.id OR m.made_at <> o.made_at OR m.zone_offset_min <> o.zone_offset_min
+                  OR m.kind <> o.kind OR m.detail <> o.detail
+                """);
+    }
+
+    private void refuse(String what, String sql) throws SQLException {
+        List<String> found = Database.query(connection, sql + " LIMIT 1", none -> {}, row -> row.getString(1));
+        if (!found.isEmpty()) {
+            throw new Refusal("the two files differ in what they say of the " + what + " "
+                    + Failure.oneLine(found.get(0)) + "; verify both files");
+        }
+    }
+
+    /**
+     * A parent may have said on the other computer that a child removed here is one with another row there: then that
+     * row is the removed child too, unless it is a child of its own here.
+     */
+    void keepAwayWhoIsOneWithARemovedChild(Instant at) throws SQLException {
+        Set<UUID> removed = ids("SELECT id FROM main.removed_child");
+        Set<UUID> here = ids("SELECT id FROM main.child");
+        SameChildren there = SameChildren.ofOther(connection);
+        for (UUID child : ids("SELECT id FROM other.child")) {
+            boolean one = there.rows(child).stream().anyMatch(removed::contains);
+            if (one && !removed.contains(child) && !here.contains(child)) {
+                Database.run(connection, "INSERT INTO main.removed_child (id, removed_at) VALUES (?, ?)", values -> {
+                    values.setString(1, child.toString());
+                    values.setLong(2, at.toEpochMilli());
+                });
+            }
+        }
+    }
+
+    private Set<UUID> ids(String sql) throws SQLException {
+        return Set.copyOf(Database.query(connection, sql, none -> {}, row -> UUID.fromString(row.getString(1))));
+    }
+
+    int addChildren() throws SQLException {
+        return add("""
+                INSERT INTO main.child (id, name, created_at)
+                SELECT o.id, o.name, o.created_at FROM other.child o
+                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id)
+                  AND NOT EXISTS (SELECT 1 FROM main.removed_child r WHERE r.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    /** Children of the other file that were removed here; they and all that is theirs stay away. */
+    List<String> leftOut() throws SQLException {
+        return Database.query(connection, """
+                SELECT o.name FROM other.child o JOIN main.removed_child r ON r.id = o.id ORDER BY o.nr
+                """, none -> {}, row -> row.getString(1));
+    }
+
+    int addDrills() throws SQLException {
+        return add("""
+                INSERT INTO main.drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)
+                SELECT o.id, mc.nr, o.started_at, o.zone_offset_min, o.planned_s, o.seed
+                FROM other.drill o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.drill m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    int addAnswers() throws SQLException {
+        return add("""
+                INSERT INTO main.answer (drill_nr, position, %s)
+                SELECT md.nr, o.position, %s
+                FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr JOIN main.drill md ON md.id = od.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.answer m WHERE m.drill_nr = md.nr AND m.position = o.position)
+                """.formatted(columns(", ", "%s"), columns(", ", "o.%s")));
+    }
+
+    int addActs() throws SQLException {
+        return add("""
+                INSERT INTO main.act (id, child_nr, made_at, zone_offset_min, kind, detail)
+                SELECT o.id, mc.nr, o.made_at, o.zone_offset_min, o.kind, o.detail
+                FROM other.act o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
+                WHERE NOT EXISTS (SELECT 1 FROM main.act m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    /** What an answer's row holds beside its place, each column in this form. */
+    private static String columns(String between, String form) {
+        return AnswerRow.COLUMNS.stream().map(form::formatted).collect(Collectors.joining(between));
+    }
+
+    private int add(String sql) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement(sql)) {
+            return statement.executeUpdate();
+        }
+    }
+}

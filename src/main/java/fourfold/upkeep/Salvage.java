@@ -1,0 +1,108 @@
+package fourfold.upkeep;
+
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.store.EarlierSlips;
+import fourfold.store.Failure;
+import fourfold.store.Journal;
+import fourfold.store.Store;
+import fourfold.store.StoreException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
+ * another possible value can't be told from a true one.
+ *
+ * @param children how many children
+ * @param drills how many drills
+ * @param answers how many answers
+ * @param acts how many of the parent's changes
+ * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
+ */
+public record Salvage(int children, int drills, int answers, int acts, int lost) {
+    /**
+     * Writes what can be read to a new file.
+     *
+     * @param damaged the damaged file
+     * @param backup a good backup, which tells to whom drills and answers belong where that is destroyed
+     * @param fresh the new file; it must not be there yet
+     * @throws StoreException if the damaged file can't be read at all, or the new one not be written
+     */
+    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh) {
+        if (Files.exists(fresh)) {
+            throw new StoreException("could not salvage to " + Failure.shown(fresh) + ": there is such a file already;"
+                    + " name another file");
+        }
+        try {
+            SalvagedRows rows = SalvagedRows.of(damaged);
+            if (backup.isPresent()) {
+                rows.fillFrom(SalvagedRows.of(backup.get()));
+            }
+            rows.nameTheNameless();
+            EarlierSlips.copy(damaged, fresh);
+            Salvage saved = write(rows, fresh);
+            // The new file is often carried elsewhere: it is to be whole by itself.
+            Store.open(fresh).close();
+            Journal.intoOneFile(fresh);
+            return saved;
+        } catch (SQLException e) {
+            throw new StoreException("could not salvage to " + Failure.shown(fresh) + ": " + Failure.reason(e), e);
+        } catch (IOException e) {
+            throw new StoreException("could not salvage " + Failure.shown(damaged) + ": " + Failure.reason(e), e);
+        }
+    }
+
+    private static Salvage write(SalvagedRows rows, Path fresh) {
+        try (Store store = Store.open(fresh)) {
+            Tally tally = new Tally();
+            for (Child child : rows.children()) {
+                tally.children += tally.done(() -> store.add(child));
+            }
+            List<DrillSession> sittings = rows.sittings();
+            List<Answer> answers = rows.answers();
+            try {
+                store.keepAll(sittings, answers);
+                tally.drills = sittings.size();
+                tally.answers = answers.size();
+            } catch (StoreException e) {
+                // One row that the store refuses must not cost the others.
+                for (DrillSession sitting : sittings) {
+                    tally.drills += tally.done(() -> store.begin(sitting));
+                }
+                for (Answer answer : answers) {
+                    tally.answers += tally.done(() -> store.keep(answer));
+                }
+            }
+            for (ActionRecord act : rows.acts()) {
+                tally.acts += tally.done(() -> store.keep(act));
+            }
+            return new Salvage(
+                    tally.children, tally.drills, tally.answers, tally.acts, tally.refused + rows.impossible());
+        }
+    }
+
+    private static final class Tally {
+        private int children;
+        private int drills;
+        private int answers;
+        private int acts;
+        private int refused;
+
+        int done(Runnable write) {
+            try {
+                write.run();
+                return 1;
+            } catch (StoreException e) {
+                refused++;
+                return 0;
+            }
+        }
+    }
+}

@@ -1,0 +1,5 @@
+/** Upkeep. */
+@NullMarked
+package fourfold.upkeep;
+
+import org.jspecify.annotations.NullMarked;

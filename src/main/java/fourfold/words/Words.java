@@ -1,0 +1,189 @@
+package fourfold.words;
+
+import fourfold.drill.Depiction;
+import fourfold.facts.Fact;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.progress.Hint;
+import fourfold.progress.Mastery;
+import fourfold.progress.Setting;
+import fourfold.progress.WrongAnswer;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the program says, in one language. The texts stand in one resource bundle, {@code words.properties} for English
+ * and such as {@code words_de.properties} for another language; to add one, add its files. A gap in a text is written as
+ * in {@link java.util.Formatter}.
+ */
+public final class Words {
+    private static final String BUNDLE = "fourfold.words.words";
+
+    private final Locale language;
+    /** Read when the first text is said; a printed grid says none. */
+    private @Nullable ResourceBundle texts;
+
+    private Words(Locale language) {
+        this.language = language;
+    }
+
+    private ResourceBundle texts() {
+        if (texts == null) {
+            texts = ResourceBundle.getBundle(
+                    BUNDLE,
+                    language,
+                    ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+        }
+        return texts;
+    }
+
+    /** The words of a language; English for one that is not there. */
+    public static Words of(Locale wanted) {
+        String language = wanted.getLanguage();
+        boolean there = Words.class.getResource("words_" + language + ".properties") != null;
+        return there ? new Words(Locale.forLanguageTag(language)) : english();
+    }
+
+    /** English. */
+    public static Words english() {
+        return new Words(Locale.ENGLISH);
+    }
+
+    /** The language. */
+    public Locale language() {
+        return language;
+    }
+
+    /**
+     * A text with its gaps filled.
+     *
+     * @throws java.util.MissingResourceException if there is no text of that key
+     */
+    public String say(String key, Object... gaps) {
+        String text = texts().getString(key);
+        return gaps.length == 0 ? text : String.format(language, text, gaps);
+    }
+
+    /** The text for one or for many: the key with {@code .one} or {@code .many} after it. */
+    public String counted(String key, int count, Object... gaps) {
+        return say(key + (count == 1 ? ".one" : ".many"), gaps);
+    }
+
+    /** A day, as in 5 Sep 2026; the names of the months are ours, since those of Java change from version to version. */
+    public String date(LocalDate day) {
+        return say("date", day.getDayOfMonth(), named("date.months", day.getMonthValue()), day.getYear());
+    }
+
+    /** A day with its name, as in Sat 5 Sep 2026. */
+    public String namedDate(LocalDate day) {
+        return named("date.days", day.getDayOfWeek().getValue()) + " " + date(day);
+    }
+
+    private String named(String key, int number) {
+        return say(key).split(" ", -1)[number - 1];
+    }
+
+    /** So many minutes, rounded. */
+    public String minutes(Duration time) {
+        long minutes = time.plusSeconds(30).toMinutes();
+        return minutes < 1 ? say("count.minutes.none") : counted("count.minutes", (int) minutes, minutes);
+    }
+
+    /**
+     * A name inside a sentence, kept to itself whichever way its letters run (Unicode Standard Annex 9, first strong
+     * isolate).
+     */
+    public static String isolated(String name) {
+        return "\u2068" + name + "\u2069";
+    }
+
+    /** How this language writes the sign of an operation: × or ·, ÷ or a colon. */
+    public char sign(Operation operation) {
+        return say(operation == Operation.MULTIPLY ? "sign.multiply" : "sign.divide")
+                .charAt(0);
+    }
+
+    /** A question, as in {@code 56 ÷ 7}. */
+    public String asked(Question question) {
+        return question.left() + " " + sign(question.operation()) + " " + question.right();
+    }
+
+    /** A fact, as in {@code 56 ÷ 7 = 8}. */
+    public String fact(Fact fact) {
+        return asked(fact.question()) + " = " + fact.result();
+    }
+
+    /** A level in this language. */
+    public String level(Mastery level) {
+        return say("level." + level.word());
+    }
+
+    /** A setting's value: a number with its unit, or the name of the choice. */
+    public String value(Setting setting, String value) {
+        return Character.isDigit(value.charAt(0))
+                ? say("settings." + setting.key() + ".unit", value)
+                : say("settings.value." + value);
+    }
+
+    /** A family by its product, as in {@code 7 × 8}. */
+    public String name(Family family) {
+        return asked(Question.product(family.low(), family.high()));
+    }
+
+    /** Families by their products, the first few of them. */
+    public String names(List<Family> families, int most) {
+        String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
+        return families.size() > most ? names + " …" : names;
+    }
+
+    /** What a wrong answer looks like, in one calm line; empty where that is not clear. */
+    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> told) {
+        Question asked = wrong.question();
+        boolean product = asked.operation() == Operation.MULTIPLY;
+        return switch (wrong.kind()) {
+            case NEIGHBOUR, SAME_TABLE ->
+                wrong.fits()
+                        .map(f -> product
+                                ? say("mixup.product", told.apply(f.question()))
+                                : say("mixup.quotient", wrong.typed(), told.apply(f.question())));
+            case OTHER_OPERATION ->
+                Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
+            case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
+            case OTHER_TABLE, OTHER -> Optional.empty();
+        };
+    }
+
+    /** A way to a fact from what the child knows; {@code told} says a fact. */
+    public String hint(Hint hint, Function<Question, String> told) {
+        List<Object> gaps = new ArrayList<>(
+                hint.from().stream().map(fact -> told.apply(fact.question())).toList());
+        gaps.add(hint.step());
+        return say("way." + hint.way().key(), gaps.toArray());
+    }
+
+    /** The whole picture of a question's fact in words. */
+    public String picture(Depiction depiction, Question question) {
+        int groups = depiction.groups(question);
+        boolean split = question.operation() == Operation.DIVIDE;
+        return picture(depiction, split, groups, split ? question.left() / groups : question.right());
+    }
+
+    /**
+     * A picture in words.
+     *
+     * @param split whether the whole is taken apart, as in a division
+     */
+    public String picture(Depiction depiction, boolean split, int groups, int each) {
+        String key = "picture." + depiction.name().toLowerCase(Locale.ROOT) + (split ? ".split" : "");
+        return counted(key, groups, groups, each, groups * each);
+    }
+}

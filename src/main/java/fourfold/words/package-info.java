@@ -1,0 +1,5 @@
+/** Words. */
+@NullMarked
+package fourfold.words;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,149 @@
+package fourfold.insight;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.log.ParentAction;
+import fourfold.progress.History;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Guards against a page of paper with the wrong facts on it, or with an answer printed beside its question. */
+class PaperQuestionsTest {
+    private static final int DAY = 2;
+
+    private static Grid grid(History history, ParentAction... deeds) {
+        return Grid.of(history.progress(deeds), History.at(DAY));
+    }
+
+    private static List<Question> questions(History history, int count, long seed) {
+        return PaperQuestions.of(grid(history), count, seed);
+    }
+
+    private static Set<Family> families(List<Question> questions) {
+        return questions.stream().map(Question::family).collect(Collectors.toSet());
+    }
+
+    /** So many families met, some of them better known than others. */
+    private static History random(int met, long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        String[] histories = {"0v", "0w 0r", "0s 0s 0s 1s", "0r 0r 0r 1r 1r", "0w 0w 1w"};
+        History history = new History();
+        Set<Family> chosen = new HashSet<>();
+        while (chosen.size() < met) {
+            Family family = Families.at(dice.nextInt(Families.COUNT));
+            if (chosen.add(family)) {
+                history.asked(family, histories[dice.nextInt(histories.length)]);
+            }
+        }
+        return history;
+    }
+
+    @Property(tries = 200)
+    void eachFamilyComesOnceAsAProductAndOnceAsADivisionAndNeverSideBySide(
+            @ForAll @IntRange(min = 2, max = 55) int met,
+            @ForAll @IntRange(min = 2, max = PaperQuestions.MOST) int count,
+            @ForAll long seed) {
+        History history = random(met, seed);
+        List<Question> questions = questions(history, count, seed);
+        int expected = Math.min(met, count / 2);
+        for (Operation operation : Operation.values()) {
+            List<Question> half =
+                    questions.stream().filter(q -> q.operation() == operation).toList();
+            assertEquals(expected, half.size());
+            assertEquals(expected, families(half).size());
+        }
+        assertEquals(expected, families(questions).size());
+        for (int i = 1; expected > 1 && i < questions.size(); i++) {
+            assertNotEquals(questions.get(i - 1).family(), questions.get(i).family(), questions::toString);
+        }
+    }
+
+    @Test
+    void whoHasMetNothingGetsAnEmptyPageAndWhoHasMetOneFamilyGetsItsTwoQuestions() {
+        assertEquals(List.of(), questions(new History(), 20, 1));
+        History one = new History().asked(Family.of(7, 8), "0r");
+        assertEquals(2, questions(one, 20, 1).size());
+    }
+
+    /** Needed most: the lower level, then what fades, then what was right less often, then the first of the stairs. */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 7x9",
+        "4, 7x9 8x9",
+        "6, 7x9 8x9 6x6",
+        "8, 7x9 8x9 6x6 2x2",
+        "10, 7x9 8x9 6x6 2x2 5x9",
+        "11, 7x9 8x9 6x6 2x2 5x9",
+        "12, 7x9 8x9 6x6 2x2 5x9 3x4",
+        "14, 7x9 8x9 6x6 2x2 5x9 3x4 3x5",
+        "16, 7x9 8x9 6x6 2x2 5x9 3x4 3x5 1x1",
+        "40, 7x9 8x9 6x6 2x2 5x9 3x4 3x5 1x1"
+    })
+    void thePageHoldsTheFamiliesThatNeedItMost(int count, String needed) {
+        History history = new History()
+                .asked(Family.of(1, 1), "0r 0r 0r 1r 1r")
+                // Accurate and due, though oftener right than the two accurate ones that are not due.
+                .asked(Family.of(5, 9), "0s 0s 0s 0s 0s 1m 1s")
+                .asked(Family.of(3, 4), "0s 0w 0s 0s 1s")
+                .asked(Family.of(3, 5), "0s 0w 0s 0s 1s")
+                .asked(Family.of(2, 2), "0r")
+                .asked(Family.of(6, 6), "0r 0r 0w")
+                .asked(Family.of(8, 9), "0r 0w")
+                // Met, and never asked from memory.
+                .asked(Family.of(7, 9), "0v");
+        Set<Family> expected = new HashSet<>();
+        for (String name : needed.split(" ")) {
+            expected.add(Family.parse(name));
+        }
+        assertEquals(expected, families(questions(history, count, 3)));
+    }
+
+    @Property(tries = 30)
+    void whatTheParentHoldsIsNotPrinted(@ForAll long seed) {
+        History history = random(20, seed);
+        Family held = families(questions(history, 20, seed)).iterator().next();
+        List<Question> left = PaperQuestions.of(grid(history, new ParentAction.Hold(held)), 40, seed);
+        assertFalse(families(left).contains(held));
+        assertEquals(19, families(left).size());
+    }
+
+    @Test
+    void theSeedDecidesTheOrderAndWhichOfTheFourFactsAreAsked() {
+        History history = random(12, 5);
+        assertEquals(questions(history, 24, 8), questions(history, 24, 8));
+        assertNotEquals(questions(history, 24, 8), questions(history, 24, 9));
+        History one = new History().asked(Family.of(7, 8), "0r").asked(Family.of(4, 4), "0r");
+        Set<Question> seen = LongStream.range(0, 50)
+                .boxed()
+                .flatMap(seed -> questions(one, 4, seed).stream())
+                .collect(Collectors.toSet());
+        assertEquals(6, seen.size());
+        assertTrue(seen.containsAll(Family.of(7, 8).questions()));
+    }
+
+    @Test
+    void productsAndDivisionsAreMixedOverTheWholePage() {
+        long firstDivisions = LongStream.range(0, 200)
+                .filter(seed -> questions(random(12, 5), 24, seed).get(0).operation() == Operation.DIVIDE)
+                .count();
+        // Half of them, give or take five standard deviations.
+        assertTrue(firstDivisions > 65 && firstDivisions < 135, firstDivisions + " of 200");
+    }
+}

@@ -1,0 +1,12 @@
+package fourfold.planted.arrows.commands;
+
+import fourfold.memory.Memory;
+
+/** Breaks the map on purpose: commands does not know memory. */
+public final class Backwards {
+    private Backwards() {}
+
+    public static boolean isThere(Memory it) {
+        return it != null;
+    }
+}

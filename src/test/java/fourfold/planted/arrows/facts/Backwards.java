@@ -1,0 +1,12 @@
+package fourfold.planted.arrows.facts;
+
+import fourfold.progress.Progress;
+
+/** Breaks the map on purpose: facts does not know progress. */
+public final class Backwards {
+    private Backwards() {}
+
+    public static boolean isThere(Progress it) {
+        return it != null;
+    }
+}

@@ -1,0 +1,12 @@
+package fourfold.planted.arrows.paper;
+
+import fourfold.terminal.Picture;
+
+/** Breaks the map on purpose: paper does not know terminal. */
+public final class Backwards {
+    private Backwards() {}
+
+    public static boolean isThere(Picture it) {
+        return it != null;
+    }
+}

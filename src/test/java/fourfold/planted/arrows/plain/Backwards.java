@@ -1,0 +1,12 @@
+package fourfold.planted.arrows.plain;
+
+import fourfold.store.Store;
+
+/** Breaks the map on purpose: plain does not know store. */
+public final class Backwards {
+    private Backwards() {}
+
+    public static boolean isThere(Store it) {
+        return it != null;
+    }
+}

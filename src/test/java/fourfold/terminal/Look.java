@@ -1,0 +1,15 @@
+package fourfold.terminal;
+
+import fourfold.drill.Drill;
+import fourfold.screens.child.DrillPage;
+import java.util.Optional;
+
+/** Looks behind a page: which drill is going on, as far as it counts. */
+public final class Look {
+    private Look() {}
+
+    /** The drill of the page in front; empty if it is another page. */
+    public static Optional<Drill> drill(PageLoop loop) {
+        return loop.page() instanceof DrillPage page ? Optional.of(page.drill()) : Optional.empty();
+    }
+}

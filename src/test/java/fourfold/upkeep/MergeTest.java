@@ -1,0 +1,318 @@
+package fourfold.upkeep;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Family;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.ParentAction;
+import fourfold.store.Invented;
+import fourfold.store.Store;
+import fourfold.store.StoreException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.lifecycle.AfterTry;
+import net.jqwik.api.lifecycle.BeforeTry;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Guards against two computers that disagree after merging, and against a guess about who is who. */
+class MergeTest {
+    private static final Child ANA = Invented.child(1, "Ana");
+    private static final Child BO = Invented.child(2, "Bo");
+    private static final Child ANA_TOO = Invented.child(3, "ana");
+    private static final Instant NOW = Instant.parse("2027-01-01T12:00:00Z");
+    private static final Merge.Said NOTHING = new Merge.Said(Set.of(), Map.of(), NOW, 60);
+
+    private Path folder = Path.of("");
+    private int files;
+
+    @BeforeEach
+    @BeforeTry
+    void makeFolder() throws IOException {
+        folder = Files.createTempDirectory("merge");
+        Store.open(folder.resolve("template")).close();
+    }
+
+    @AfterEach
+    @AfterTry
+    void clear() throws IOException {
+        try (var all = Files.list(folder)) {
+            for (Path one : all.toList()) {
+                Files.delete(one);
+            }
+        }
+        Files.delete(folder);
+    }
+
+    private Path empty() {
+        try {
+            return Files.copy(folder.resolve("template"), folder.resolve(files++ + ".db"));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** A file in which a computer kept part of one family's history; its clock is off by some hours. */
+    private Path part(long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        Path file = empty();
+        try (Store store = Store.open(file)) {
+            List<Child> children = new ArrayList<>(List.of(ANA, BO));
+            children.removeIf(c -> dice.nextInt(5) == 0);
+            children.forEach(store::add);
+            for (Child child : children) {
+                for (int number = 0; number < 6; number++) {
+                    if (dice.nextBoolean()) {
+                        drill(store, dice, child, number);
+                    }
+                    int which = dice.nextInt(12);
+                    ActionRecord act = Invented.act(child, number(child, which), deed(child, which));
+                    if (dice.nextBoolean()) {
+                        store.keep(act);
+                    }
+                }
+            }
+        }
+        return file;
+    }
+
+    private static void drill(Store store, SplittableRandom dice, Child child, int number) {
+        DrillSession sitting = Invented.sitting(child, number + (child.equals(ANA) ? 0 : 50));
+        DrillSession off = new DrillSession(
+                sitting.id(),
+                sitting.child(),
+                sitting.startedAt().minus(Duration.ofHours(5L * (number % 3))),
+                number % 2 * 60,
+                sitting.planned(),
+                sitting.seed());
+        store.begin(off);
+        for (int position = 1; position <= 6; position++) {
+            if (dice.nextInt(3) > 0) {
+                store.keep(Invented.answer(off, position));
+            }
+        }
+    }
+
+    /** The same deed for the same number, so that one act is the same act on both computers. */
+    private static ParentAction deed(Child child, int which) {
+        return switch (which % 4) {
+            case 0 -> new ParentAction.Focus(Family.of(6, 7));
+            case 1 -> new ParentAction.Choose("name", child.name() + " " + which);
+            case 2 ->
+                new ParentAction.Undo(
+                        Invented.act(child, number(child, which - 1), new ParentAction.Hold(Family.of(2, 2)))
+                                .id());
+            default -> new ParentAction.Choose("minutes", Integer.toString(5 + which % 5));
+        };
+    }
+
+    private static int number(Child child, int which) {
+        return which + (child.equals(ANA) ? 100 : 200);
+    }
+
+    /** All that a file says, whatever the order of its rows. */
+    private static Set<Object> content(Path file) {
+        Set<Object> all = new java.util.HashSet<>();
+        try (Store store = Store.open(file)) {
+            for (Child child : store.allChildren()) {
+                all.add(child);
+                all.addAll(store.sittings(child.id()));
+                all.addAll(store.answers(child.id()));
+                all.addAll(store.acts(child.id()));
+            }
+        }
+        return all;
+    }
+
+    private Path merged(Path one, Path other) {
+        return merged(one, other, NOTHING);
+    }
+
+    private Path merged(Path one, Path other, Merge.Said said) {
+        try {
+            Path result = Files.copy(one, folder.resolve(files++ + ".db"));
+            try (Store store = Store.open(result)) {
+                Merge.of(store, other, said);
+            }
+            return result;
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Property(tries = 5)
+    void mergingIsTheUnionInWhateverOrderAndHoweverOften(@ForAll long seed) {
+        Path a = part(seed);
+        Path b = part(seed + 1);
+        Path c = part(seed + 2);
+        Path ab = merged(a, b);
+        assertEquals(content(ab), content(merged(b, a)));
+        assertEquals(content(merged(ab, c)), content(merged(a, merged(b, c))));
+        assertEquals(content(a), content(merged(a, a)));
+        assertEquals(content(ab), content(merged(ab, b)));
+        assertEquals(List.of(), foreign(ab));
+    }
+
+    /** What verify finds but for answers that neither computer had. */
+    private static List<String> foreign(Path file) {
+        return Verification.of(file).stream()
+                .filter(f -> !f.contains("has no answer at position"))
+                .toList();
+    }
+
+    @Test
+    void aPreviewTellsWhatWouldComeAndChangesNothing() throws IOException {
+        Path a = part(5);
+        Path b = part(6);
+        byte[] before = Files.readAllBytes(a);
+        byte[] other = Files.readAllBytes(b);
+        Merge told;
+        try (Store store = Store.open(a)) {
+            told = Merge.preview(store, b, NOTHING);
+        }
+        assertArrayEquals(before, Files.readAllBytes(a));
+        assertArrayEquals(other, Files.readAllBytes(b), "the other file was written to");
+        try (Store store = Store.open(a)) {
+            assertEquals(told, Merge.of(store, b, NOTHING));
+            assertEquals(new Merge(0, 0, 0, 0, List.of(), List.of()), Merge.of(store, b, NOTHING));
+        }
+        assertTrue(told.answers() > 0);
+    }
+
+    private Path with(Child child, int number) {
+        Path file = empty();
+        try (Store store = Store.open(file)) {
+            store.add(child);
+            DrillSession sitting = Invented.sitting(child, number);
+            store.begin(sitting);
+            store.keep(Invented.answer(sitting, 1));
+        }
+        return file;
+    }
+
+    @Test
+    void oneNameOnTwoComputersIsAskedAndNeverGuessed() throws IOException {
+        Path here = with(ANA, 1);
+        Path there = with(ANA_TOO, 2);
+        byte[] before = Files.readAllBytes(here);
+        try (Store store = Store.open(here)) {
+            assertEquals(
+                    List.of(new Merge.Clash("Ana", ANA, ANA_TOO)),
+                    Merge.preview(store, there, NOTHING).unsettled());
+            String refused = String.valueOf(assertThrows(StoreException.class, () -> Merge.of(store, there, NOTHING))
+                    .getMessage());
+            assertTrue(refused.contains("both have a child called \"Ana\"; say whether they are one child"), refused);
+        }
+        assertArrayEquals(before, Files.readAllBytes(here));
+    }
+
+    @Test
+    void saidToBeTwoChildrenTheyAreTwoAndOneHasANewName() {
+        Path both = merged(with(ANA, 1), with(ANA_TOO, 2), new Merge.Said(Set.of(), Map.of("ANA", "Anna"), NOW, 60));
+        try (Store store = Store.open(both)) {
+            assertEquals(
+                    List.of("Ana", "Anna"),
+                    store.children().stream().map(Child::name).toList());
+            assertEquals(1, store.answers(ANA.id()).size());
+            assertEquals(1, store.answers(ANA_TOO.id()).size());
+        }
+    }
+
+    @Test
+    void saidToBeOneChildTheyAreOneOnBothComputersAndMayBeMergedAgain() {
+        Merge.Said same = new Merge.Said(Set.of("Ana"), Map.of(), NOW, 60);
+        Path here = with(ANA, 1);
+        Path there = with(ANA_TOO, 2);
+        Path one = merged(here, there, same);
+        assertEquals(content(one), content(merged(there, here, same)));
+        assertEquals(content(one), content(merged(one, there)));
+        assertEquals(content(one), content(merged(there, one)), "what was said goes along with the file");
+        try (Store store = Store.open(one)) {
+            assertEquals(List.of(ANA), store.children());
+            List<Answer> answers = store.answers(ANA.id());
+            assertEquals(2, answers.size());
+            assertTrue(answers.stream().allMatch(a -> a.child().equals(ANA.id())));
+            DrillSession more = Invented.sitting(ANA, 9);
+            store.begin(more);
+            store.keep(Invented.answer(more, 1));
+            assertEquals(3, store.answers(ANA.id()).size());
+            ActionRecord joined = store.acts(ANA.id()).get(0);
+            store.keep(new ActionRecord(Invented.id(77), ANA.id(), NOW, 0, new ParentAction.Choose("name", "Mia")));
+            store.keep(new ActionRecord(Invented.id(78), ANA.id(), NOW, 0, new ParentAction.Undo(joined.id())));
+            assertEquals(
+                    List.of("Mia", "ana"),
+                    store.children().stream().map(Child::name).toList(),
+                    "and can be taken back");
+        }
+    }
+
+    @Test
+    void aRemovedChildDoesNotComeBackUnderARowThatIsTheSameChildElsewhere() {
+        Merge.Said same = new Merge.Said(Set.of("Ana"), Map.of(), NOW, 60);
+        Path here = with(ANA, 1);
+        Path there = merged(with(ANA_TOO, 2), here, same);
+        try (Store store = Store.open(here)) {
+            store.remove(ANA.id(), NOW);
+            Merge merge = Merge.of(store, there, NOTHING);
+            assertEquals(Set.of("Ana", "ana"), Set.copyOf(merge.leftOut()));
+            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(List.of(), store.allChildren());
+        }
+        Path apart = with(ANA, 1);
+        try (Store store = Store.open(apart)) {
+            store.remove(ANA.id(), NOW);
+            store.add(ANA_TOO);
+            Merge merge = Merge.of(store, there, NOTHING);
+            assertEquals(List.of("Ana"), merge.leftOut());
+            assertEquals(1, store.answers(ANA_TOO.id()).size(), "a child of its own here keeps what is its own");
+        }
+    }
+
+    @Test
+    void aChildRenamedOnOneSideIsStillTheSameChild() {
+        Path here = with(ANA, 1);
+        Path there = with(ANA, 2);
+        try (Store store = Store.open(there)) {
+            store.keep(new ActionRecord(Invented.id(77), ANA.id(), NOW, 0, new ParentAction.Choose("name", "Mia")));
+        }
+        try (Store store = Store.open(merged(here, there))) {
+            assertEquals(
+                    List.of("Mia"), store.children().stream().map(Child::name).toList());
+            assertEquals(2, store.answers(ANA.id()).size());
+        }
+    }
+
+    @Test
+    void oneIdThatMeansTwoThingsIsRefused() {
+        Path here = with(ANA, 1);
+        Path there = empty();
+        try (Store store = Store.open(there)) {
+            store.add(ANA);
+            DrillSession sitting = Invented.sitting(ANA, 1);
+            store.begin(sitting);
+            store.keep(Invented.typing(Invented.answer(sitting, 1), "9"));
+        }
+        try (Store store = Store.open(here)) {
+            String refused = String.valueOf(assertThrows(StoreException.class, () -> Merge.of(store, there, NOTHING))
+                    .getMessage());
+            assertTrue(refused.contains("differ in what they say of the answer in the drill"), refused);
+        }
+    }
+}
