@@ -20,17 +20,17 @@ import java.util.UUID;
  * A child's answers for tests, written as days and letters, as in {@code 0r 0s 3w}: r right and quick, s right and slow,
  * w wrong, m nothing typed, v typed in view; {@code 3=54} is the number 54 typed on day 3.
  */
-final class History {
-    static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
+public final class History {
+    public static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
     /** The local day that is written as 0. */
-    static final long FIRST_DAY = START.getEpochSecond() / 86_400;
+    public static final long FIRST_DAY = START.getEpochSecond() / 86_400;
 
     private static final UUID CHILD = new UUID(1, 1);
 
     private final List<Answer> answers = new ArrayList<>();
 
     /** These answers to one question. */
-    History asked(Question question, String written) {
+    public History asked(Question question, String written) {
         for (String one : written.isBlank() ? new String[0] : written.strip().split("\\s+")) {
             answers.add(answer(question, one));
         }
@@ -38,13 +38,13 @@ final class History {
     }
 
     /** The same answers to each trace of a family. */
-    History asked(Family family, String written) {
+    public History asked(Family family, String written) {
         family.traces().forEach(trace -> asked(trace, written));
         return this;
     }
 
     /** These answers to the first question of a trace. */
-    History asked(Trace trace, String written) {
+    public History asked(Trace trace, String written) {
         return asked(trace.questions().get(0), written);
     }
 
@@ -76,12 +76,12 @@ final class History {
     }
 
     /** All answers, oldest first. */
-    List<Answer> answers() {
+    public List<Answer> answers() {
         return answers.stream().sorted(Comparator.comparing(Answer::askedAt)).toList();
     }
 
     /** Where the child stands under these deeds of the parent's, all done before the first answer. */
-    Progress progress(Deed... deeds) {
+    public Progress progress(Deed... deeds) {
         List<Act> acts = new ArrayList<>();
         for (Deed deed : deeds) {
             acts.add(new Act(new UUID(3, acts.size()), CHILD, START.minusSeconds(60 - acts.size()), 0, deed));
@@ -90,7 +90,7 @@ final class History {
     }
 
     /** What the log holds of a family. */
-    FamilyRecord record(Family family) {
+    public FamilyRecord record(Family family) {
         FamilyRecord record = new FamilyRecord(family);
         answers().forEach(record);
         return record;
