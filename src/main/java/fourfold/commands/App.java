@@ -19,42 +19,20 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program itself: without a command it opens on the screen. */
-@Command(
-        name = "fourfold",
-        description =
-                "Short daily practice of multiplication and division facts. Without a command, opens the program.",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        sortOptions = false,
-        footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
+@Command(name = "fourfold", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false)
 final class App implements Callable<Integer> {
     private final Environment world;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            scope = ScopeType.INHERIT,
-            description =
-                    "The file that holds the answers. Default: FOURFOLD_STORE, or the usual place of this system.")
+    @Option(names = "--store", paramLabel = "${bundle:label.file}", scope = ScopeType.INHERIT)
     private @Nullable String file;
 
-    @Option(
-            names = "--child",
-            paramLabel = "NAME",
-            scope = ScopeType.INHERIT,
-            description = "Whose answers. Not needed if there is only one child.")
+    @Option(names = "--child", paramLabel = "${bundle:label.name}", scope = ScopeType.INHERIT)
     private @Nullable String child;
 
-    @Option(
-            names = "--demo",
-            scope = ScopeType.INHERIT,
-            description = "Use a throw-away copy of an invented family's answers.")
+    @Option(names = "--demo", scope = ScopeType.INHERIT)
     private boolean demo;
 
-    @Option(
-            names = "--debug",
-            scope = ScopeType.INHERIT,
-            description = "Print more: the stack trace of an error, and what kept the start from being quick.")
+    @Option(names = "--debug", scope = ScopeType.INHERIT)
     private boolean debug;
 
     @Spec

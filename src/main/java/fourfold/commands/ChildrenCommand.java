@@ -19,8 +19,7 @@ import picocli.CommandLine.Spec;
         name = "children",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "List the children who practise here; add, rename, put away, bring back or remove one first.",
-        footer = {"", "Example:", "  fourfold children --add Juno"})
+        footer = "  fourfold children --add Juno")
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -28,34 +27,22 @@ final class ChildrenCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--add",
-            paramLabel = "NAME",
-            description = "Add a child: a first name or nickname of 1 to 40 characters.")
+    @Option(names = "--add", paramLabel = "${bundle:label.name}")
     private @Nullable String added;
 
-    @Option(
-            names = "--rename",
-            paramLabel = "NEW",
-            description = "Give the child named by --child, or the only one, another name.")
+    @Option(names = "--rename", paramLabel = "${bundle:label.new}")
     private @Nullable String renamed;
 
-    @Option(
-            names = "--archive",
-            paramLabel = "NAME",
-            description = "Put a child away: nothing is deleted, the name is only no longer offered.")
+    @Option(names = "--archive", paramLabel = "${bundle:label.name}")
     private @Nullable String archived;
 
-    @Option(names = "--return", paramLabel = "NAME", description = "Bring back a child who was put away.")
+    @Option(names = "--return", paramLabel = "${bundle:label.name}")
     private @Nullable String returned;
 
-    @Option(
-            names = "--remove",
-            paramLabel = "NAME",
-            description = "Remove a child with every answer, for good, after a backup; needs --yes.")
+    @Option(names = "--remove", paramLabel = "${bundle:label.name}")
     private @Nullable String removed;
 
-    @Option(names = "--yes", description = "Really remove.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override

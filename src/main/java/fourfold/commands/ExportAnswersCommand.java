@@ -20,8 +20,7 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Write every answer as CSV (RFC 4180).",
-        footer = {"", "Example:", "  fourfold export answers answers.csv"})
+        footer = "  fourfold export answers answers.csv")
 final class ExportAnswersCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;
@@ -29,11 +28,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The file to make; it must not be there yet. Without it, the standard output.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file.new")
     private @Nullable Path file;
 
     @Override

@@ -22,9 +22,7 @@ import picocli.CommandLine.Spec;
         name = "statements",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description =
-                "Write every answer to a question as a learning-record statement (xAPI, IEEE 9274.1.1), a line each.",
-        footer = {"", "Example:", "  fourfold export statements --child Mina"})
+        footer = "  fourfold export statements --child Mina")
 final class ExportStatementsCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;
@@ -32,11 +30,7 @@ final class ExportStatementsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The file to make; it must not be there yet. Without it, the standard output.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file.new")
     private @Nullable Path file;
 
     @Override

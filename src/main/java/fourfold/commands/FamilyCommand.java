@@ -21,8 +21,7 @@ import picocli.CommandLine.Spec;
         name = "family",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print one family's facts and how each stands.",
-        footer = {"", "Example:", "  fourfold family 6x7 --child Mina"})
+        footer = "  fourfold family 6x7 --child Mina")
 final class FamilyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -31,12 +30,12 @@ final class FamilyCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Parameters(
-            paramLabel = "FAMILY",
+            paramLabel = "${bundle:label.family}",
             converter = FamilyArgument.FamilyReader.class,
-            description = "The family, like 6x7.")
+            descriptionKey = "family")
     private Family family;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override

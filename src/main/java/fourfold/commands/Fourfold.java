@@ -4,6 +4,7 @@ import fourfold.home.Environment;
 import fourfold.home.Records;
 import fourfold.store.StoreException;
 import fourfold.terminal.TerminalException;
+import fourfold.words.Words;
 import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
@@ -22,10 +23,6 @@ import picocli.CommandLine.ParameterException;
 
 /** Runs the command line and turns whatever goes wrong into one line and an exit code. */
 public final class Fourfold {
-    /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
-    private static final String PLACE =
-            "^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ";
-
     private Fourfold() {}
 
     /** Runs the program on the process's own streams; gives the exit code. */
@@ -92,6 +89,10 @@ public final class Fourfold {
                         ArchiveCheck.complaint()
                                 .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
                     }
+                    // The help's texts are read only when they are shown: most commands print none of them.
+                    if (parsed.asCommandLineList().stream().anyMatch(CommandLine::isUsageHelpRequested)) {
+                        line.setResourceBundle(world.words().help());
+                    }
                     return new CommandLine.RunLast().execute(parsed);
                 })
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e))
@@ -99,10 +100,9 @@ public final class Fourfold {
     }
 
     private static int wrongUsage(Environment world, ParameterException e) {
-        String words = String.valueOf(e.getMessage()).replaceFirst(PLACE, "");
-        world.err()
-                .println("fourfold: " + oneLine(words) + " (see "
-                        + e.getCommandLine().getCommandSpec().qualifiedName() + " --help)");
+        Words words = world.words();
+        String command = e.getCommandLine().getCommandSpec().qualifiedName();
+        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.told(e, words), command)));
         return ExitCode.USAGE;
     }
 

@@ -14,16 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The gate before the grown-ups' pages. */
-@Command(
-        name = "gate",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Say whether a PIN keeps a child out of the grown-ups' pages; with --set, set one that is typed on the next"
-                    + " line; with --reset, take it away, for whoever has forgotten it.",
-            "It keeps a child out of those pages and does not encrypt anything; commands are not behind it."
-        },
-        footer = {"", "Example:", "  fourfold gate"})
+@Command(name = "gate", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold gate")
 final class GateCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -31,10 +22,10 @@ final class GateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--set", description = "Read a PIN of 4 to 8 digits from the standard input and set it.")
+    @Option(names = "--set")
     private boolean set;
 
-    @Option(names = "--reset", description = "Take the PIN away.")
+    @Option(names = "--reset")
     private boolean reset;
 
     @Override

@@ -14,12 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Prints a child's grid. */
-@Command(
-        name = "grid",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print a child's families and how far each has come.",
-        footer = {"", "Example:", "  fourfold grid --child Mina"})
+@Command(name = "grid", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold grid --child Mina")
 final class GridCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,7 +22,7 @@ final class GridCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override

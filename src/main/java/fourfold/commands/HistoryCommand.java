@@ -18,8 +18,7 @@ import picocli.CommandLine.Spec;
         name = "history",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print what you did to steer the practice, newest first: focus, hold, reset, tables, settings.",
-        footer = {"", "Example:", "  fourfold history --child Mina"})
+        footer = "  fourfold history --child Mina")
 final class HistoryCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,7 +26,7 @@ final class HistoryCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override

@@ -30,8 +30,7 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Take in answers that export answers wrote. All lines are checked first; all are taken or none.",
-        footer = {"", "Example:", "  fourfold import answers answers.csv"})
+        footer = "  fourfold import answers answers.csv")
 final class ImportAnswersCommand implements Callable<Integer> {
     private static final long LARGEST = 512L << 20;
 
@@ -41,10 +40,10 @@ final class ImportAnswersCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The CSV file.")
+    @Parameters(paramLabel = "${bundle:label.file}", descriptionKey = "file")
     private String name;
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override

@@ -21,13 +21,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Takes in what another computer's file holds. */
-@Command(
-        name = "merge",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description =
-                "Take in the children, drills, answers and changes of another computer's file, which is only read.",
-        footer = {"", "Example:", "  fourfold merge other.db"})
+@Command(name = "merge", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold merge other.db")
 final class MergeCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -35,19 +29,16 @@ final class MergeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "OTHER", description = "The other computer's file, or a copy of it.")
+    @Parameters(paramLabel = "${bundle:label.other}", descriptionKey = "other")
     private String other;
 
-    @Option(names = "--same", paramLabel = "NAME", description = "A name that means the same child in both files.")
+    @Option(names = "--same", paramLabel = "${bundle:label.name}")
     private Set<String> same = Set.of();
 
-    @Option(
-            names = "--apart",
-            paramLabel = "NAME=NEW",
-            description = "A name that means two children, and what the other file's child is to be called here.")
+    @Option(names = "--apart", paramLabel = "${bundle:label.pair}")
     private Map<String, String> apart = Map.of();
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override

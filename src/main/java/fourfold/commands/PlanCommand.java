@@ -26,8 +26,7 @@ import picocli.CommandLine.Spec;
         name = "plan",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print the days of practice, how far each table has come, and when all may be fluent.",
-        footer = {"", "Example:", "  fourfold plan --child Mina --runs 2"})
+        footer = "  fourfold plan --child Mina --runs 2")
 final class PlanCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -35,14 +34,10 @@ final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(
-            names = "--runs",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "How often the way is played through: 1 to 1000, up to a second each. Default: 20.")
+    @Option(names = "--runs", paramLabel = "${bundle:label.number}", defaultValue = "20")
     private int runs;
 
     @Override

@@ -22,13 +22,7 @@ import picocli.CommandLine.Spec;
         name = "print",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = {
-            "Make a page to print, as one HTML file; open it in a browser and print it from there.",
-            "cards: questions to cut out, the answers behind them when printed on both sides. practice: mixed questions"
-                    + " with the answers on a page of their own. table: the table to 10 x 10, blank and filled."
-                    + " progress: where the child stands."
-        },
-        footer = {"", "Example:", "  fourfold print practice --child Mina"})
+        footer = "  fourfold print practice --child Mina")
 final class PrintCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -36,13 +30,13 @@ final class PrintCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "PAGE", description = "cards, practice, table or progress.")
+    @Parameters(index = "0", paramLabel = "${bundle:label.page}", descriptionKey = "page")
     private String page;
 
-    @Option(names = "--size", paramLabel = "a4|letter", description = "Paper. Default: a4.")
+    @Option(names = "--size", paramLabel = "a4|letter")
     private String size = "a4";
 
-    @Option(names = "--output", paramLabel = "FILE", description = "The file to make. Default: the standard output.")
+    @Option(names = "--output", paramLabel = "${bundle:label.file}")
     private @Nullable Path output;
 
     @Override

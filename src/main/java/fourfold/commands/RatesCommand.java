@@ -14,12 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Prints a child's rates. */
-@Command(
-        name = "rates",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print digits and facts correct a minute, drill by drill.",
-        footer = {"", "Example:", "  fourfold rates --child Mina"})
+@Command(name = "rates", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold rates --child Mina")
 final class RatesCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,7 +22,7 @@ final class RatesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override

@@ -17,12 +17,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Puts a backup in the place of the family's file, which is kept aside. */
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Put a backup in the place of the answers' file. The present file is kept aside.",
-        footer = {"", "Example:", "  fourfold restore"})
+@Command(name = "restore", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold restore")
 final class RestoreCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -30,13 +25,10 @@ final class RestoreCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "BACKUP",
-            description = "A backup's name as backup --list tells it, or its file. Without it, the last good one.")
+    @Parameters(arity = "0..1", paramLabel = "${bundle:label.backup}", descriptionKey = "backup")
     private @Nullable String name;
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override

@@ -12,17 +12,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Writes what can be read of a damaged file to a new one. */
-@Command(
-        name = "salvage",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Write what can be read of a damaged file to a new one. The damaged file is left as it is.",
-        footer = {"", "Example:", "  fourfold salvage saved.db"})
+@Command(name = "salvage", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold salvage saved.db")
 final class SalvageCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
-    @Parameters(paramLabel = "NEW-FILE", description = "The file to make; it must not be there yet.")
+    @Parameters(paramLabel = "${bundle:label.newfile}", descriptionKey = "file")
     private String fresh;
 
     @Override

@@ -25,8 +25,7 @@ import picocli.CommandLine.Spec;
         name = "settings",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "List a child's settings with what else there is; with NAME and VALUE, change one.",
-        footer = {"", "Example:", "  fourfold settings minutes 6 --child Mina"})
+        footer = "  fourfold settings minutes 6 --child Mina")
 final class SettingsCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -34,17 +33,13 @@ final class SettingsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "Which one to change.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.name}", descriptionKey = "name")
     private @Nullable String name;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "VALUE", description = "What it is to be.")
+    @Parameters(index = "1", arity = "0..1", paramLabel = "${bundle:label.value}", descriptionKey = "value")
     private @Nullable String value;
 
-    @Option(
-            names = "--order",
-            split = ",",
-            paramLabel = "TABLE",
-            description = "The order in which the tables open: all ten, like 2,1,5,10,3,4,8,6,9,7.")
+    @Option(names = "--order", split = ",", paramLabel = "${bundle:label.table}")
     private List<Integer> order = List.of();
 
     @Override

@@ -12,13 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 
 /** Shows the program by itself. */
-@Command(
-        name = "tour",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Show the program by itself, in under two minutes, on a throw-away copy of invented answers. Any"
-                + " key ends it.",
-        footer = {"", "Example:", "  fourfold tour --help"})
+@Command(name = "tour", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold tour --help")
 final class TourCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -13,17 +13,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Looks into every corner of a file. */
-@Command(
-        name = "verify",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Check the answers' file, or a backup, without changing it: every page, value and reference.",
-        footer = {"", "Example:", "  fourfold verify"})
+@Command(name = "verify", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold verify")
 final class VerifyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The file. Default: the answers' file.")
+    @Parameters(arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file")
     private @Nullable String name;
 
     @Override

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Words {
     private static final String BUNDLE = "fourfold.words.words";
+    private static final String HELP = "fourfold.words.help";
 
     private final Locale language;
     /** Read when the first text is said; a printed grid says none. */
@@ -56,6 +57,12 @@ public final class Words {
     /** English. */
     public static Words english() {
         return new Words(Locale.ENGLISH);
+    }
+
+    /** The texts of the command line's help, in the form that its library reads. */
+    public ResourceBundle help() {
+        return ResourceBundle.getBundle(
+                HELP, language, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
     }
 
     /** The language. */
