@@ -1,10 +1,12 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.home.Records;
+import fourfold.insight.PageContent;
 import fourfold.log.Child;
 import fourfold.paper.Paper;
-import fourfold.paper.PrintedPages;
+import fourfold.paper.PrintedPage;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -43,7 +45,9 @@ final class PrintCommand implements Callable<Integer> {
     public Integer call() {
         Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
         Paper paper = word(Paper.class, size, "--size is a4 or letter");
-        String html = wanted == Records.Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
+        String html = wanted == Records.Printable.TABLE
+                ? PrintedPage.html(new PageContent.Table(), paper, app.world().words())
+                : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
@@ -63,11 +67,11 @@ final class PrintCommand implements Callable<Integer> {
     private String ofAChild(Records.Printable wanted, Paper paper) {
         try (Home home = app.open()) {
             Child whose = home.child(app.child(), spec);
-            return home.records()
-                    .worksheets()
-                    .page(whose, wanted, paper, home.moments().now())
+            PageContent content = home.records()
+                    .toPrint(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));
+                            spec.commandLine(), home.records().words().say("print.nothing", whose.name())));
+            return PrintedPage.html(content, paper, home.records().words());
         }
     }
 }

@@ -1,8 +1,8 @@
 package fourfold.home;
 
-import fourfold.facts.Families;
 import fourfold.facts.Question;
 import fourfold.insight.LifetimeProgress;
+import fourfold.insight.PageContent;
 import fourfold.insight.Timings;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
@@ -12,7 +12,6 @@ import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
-import fourfold.paper.Paper;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.store.DrillLock;
@@ -153,55 +152,45 @@ public final class Household implements Records {
         });
     }
 
-    /** The last look ahead in one sentence, with its day; empty if there was none. */
-    Optional<String> foreseen(Child child) {
+    /** The last look ahead, with its day; empty if there was none. */
+    Optional<PageContent.Forecast> foreseen(Child child) {
         return told(() -> store.homeSetting(name("ahead", child)))
                 .map(text -> text.split(" "))
                 .filter(days -> days.length == 4)
-                .map(days -> "All " + Families.COUNT + " families fluent, as foreseen on " + days[0] + ": perhaps "
-                        + later(days[2])
-                        + ", between " + later(days[1]) + " and " + later(days[3])
-                        + " in eight of ten cases. A guess, not a promise.");
+                .map(days ->
+                        new PageContent.Forecast(LocalDate.parse(days[0]), day(days[1]), day(days[2]), day(days[3])));
     }
 
-    private static String later(String day) {
-        return day.equals("-") ? "later than is looked ahead" : day;
+    private static Optional<LocalDate> day(String day) {
+        return day.equals("-") ? Optional.empty() : Optional.of(LocalDate.parse(day));
     }
 
     @Override
     public List<Question> onPaper(Child child) {
-        String text = told(() -> store.homeSetting(name("paper", child))).orElse("");
-        return text.isBlank()
-                ? List.of()
-                : Stream.of(text.split(" "))
-                        .map(q -> Families.questions().get(Integer.parseInt(q, 36)))
-                        .toList();
+        return printPages().remembered(child);
     }
 
     @Override
     public void printed(Child child, List<Question> questions) {
-        // The place in the list of all questions, in two characters at most: a page fits into what is remembered.
-        String text = questions.stream()
-                .map(q -> Integer.toString(Families.questions().indexOf(q), 36))
-                .collect(Collectors.joining(" "));
-        told(() -> {
-            store.keepHomeSetting(name("paper", child), text.isEmpty() ? " " : text);
-            return true;
-        });
+        printPages().remember(child, questions);
     }
 
     @Override
-    public String print(Child child, Printable page, boolean letter, Instant at) {
+    public Optional<PageContent> toPrint(Child child, Printable page, Instant at) {
+        return printPages().content(child, page, at);
+    }
+
+    @Override
+    public String keepPage(Printable page, String html, Instant at) {
         // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
         Path folder = file.map(Path::toAbsolutePath)
                 .map(Path::getParent)
                 .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
-        return worksheets().file(child, page, letter ? Paper.LETTER : Paper.A4, at, folder, moments.zone());
+        return printPages().keep(page, html, LocalDate.ofInstant(at, moments.zone()), folder);
     }
 
-    /** What the screens and commands print from. */
-    public Worksheets worksheets() {
-        return new Worksheets(this, store);
+    private PrintPages printPages() {
+        return new PrintPages(this, store);
     }
 
     private static String name(String what, Child child) {

@@ -2,6 +2,7 @@ package fourfold.home;
 
 import fourfold.facts.Question;
 import fourfold.insight.LifetimeProgress;
+import fourfold.insight.PageContent;
 import fourfold.insight.Timings;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
@@ -98,12 +99,17 @@ public interface Records {
     }
 
     /**
-     * Makes a page to print, as a file that a browser opens.
+     * What stands on a page to print; empty if the child has met nothing that could stand on it. The questions of a
+     * practice page are remembered.
+     */
+    Optional<PageContent> toPrint(Child child, Printable page, Instant at);
+
+    /**
+     * Keeps a page that was drawn, as a new file that a browser opens.
      *
-     * @param letter US Letter in place of A4
      * @return where the file is
      */
-    String print(Child child, Printable page, boolean letter, Instant at);
+    String keepPage(Printable page, String html, Instant at);
 
     /** The gate before the grown-ups' pages. */
     Gate gate();

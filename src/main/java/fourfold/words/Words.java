@@ -30,7 +30,7 @@ public final class Words {
     private static final String HELP = "fourfold.words.help";
 
     private final Locale language;
-    /** Read when the first text is said; a printed grid says none. */
+    /** Read when the first text is said. */
     private @Nullable ResourceBundle texts;
 
     private Words(Locale language) {
@@ -88,6 +88,26 @@ public final class Words {
     /** A day, as in 5 Sep 2026; the names of the months are ours, since those of Java change from version to version. */
     public String date(LocalDate day) {
         return say("date", day.getDayOfMonth(), named("date.months", day.getMonthValue()), day.getYear());
+    }
+
+    /** A day in ten characters, for columns: 2026-09-05 in English (ISO 8601), 05.09.2026 in German. */
+    public String shortDate(LocalDate day) {
+        return say("date.short", day);
+    }
+
+    /** A number with one decimal and the language's own sign before it: 2.3, or 2,3 in German. */
+    public String number(double value) {
+        return String.format(language, "%.1f", value);
+    }
+
+    /** A change, as {@link #number}, with + or - before it. */
+    public String change(double value) {
+        return String.format(language, "%+.1f", value);
+    }
+
+    /** A time in seconds with one decimal. */
+    public String seconds(Duration time) {
+        return say("number.seconds", number(time.toMillis() / 1000.0));
     }
 
     /** A day with its name, as in Sat 5 Sep 2026. */

@@ -2,6 +2,8 @@ package fourfold.screens.parent;
 
 import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.paper.Paper;
+import fourfold.paper.PrintedPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -60,12 +62,19 @@ final class PrintPage implements Page {
         }
         if (menu.on(key)) {
             try {
-                told = words.say(
-                        "print.made", records.print(child, Records.Printable.values()[menu.chosen()], letter, at));
+                told = print(Records.Printable.values()[menu.chosen()], at);
             } catch (Records.NotKept e) {
                 told = e.line();
             }
         }
         return Navigation.STAY;
+    }
+
+    private String print(Records.Printable page, Instant at) {
+        Paper paper = letter ? Paper.LETTER : Paper.A4;
+        return records.toPrint(child, page, at)
+                .map(content -> records.keepPage(page, PrintedPage.html(content, paper, words), at))
+                .map(file -> words.say("print.made", file))
+                .orElseGet(() -> words.say("print.nothing", child.name()));
     }
 }
