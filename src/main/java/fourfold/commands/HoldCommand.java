@@ -38,7 +38,7 @@ final class HoldCommand implements Callable<Integer> {
     public Integer call() {
         scope.confirm(yes, spec);
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             home.records()
                     .keep(
                             whose,

@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.paper.Paper;
@@ -68,7 +69,7 @@ final class PrintCommand implements Callable<Integer> {
 
     private String ofAChild(Records.Printable wanted, Paper paper) {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             return home.records()
                     .worksheets()
                     .page(whose, wanted, paper, home.moments().now())

@@ -35,7 +35,7 @@ final class ResetCommand implements Callable<Integer> {
     public Integer call() {
         scope.confirm(yes, spec);
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             home.records()
                     .keep(
                             whose,

@@ -1,6 +1,5 @@
 package fourfold.home;
 
-import fourfold.commands.NewFile;
 import fourfold.facts.Question;
 import fourfold.home.Records.NotKept;
 import fourfold.home.Records.Printable;

@@ -2,6 +2,8 @@ package fourfold.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
+import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
+import com.googlecode.lanterna.input.InputDecoder;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.Screen;
@@ -10,6 +12,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.log.Surface;
 import java.io.Console;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -97,6 +100,11 @@ public final class TerminalSession implements AutoCloseable {
         RawTerminal.load();
     }
 
+    /** Loads the library's own way to read keys, which asking a terminal would do. */
+    public static void loadKeyReader() {
+        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
+    }
+
     private static TerminalSession openTerminal(Map<String, String> environment) throws TerminalException {
         String encoding = System.getProperty("native.encoding", "US-ASCII");
         Abilities abilities = Abilities.of(environment, encoding);
@@ -149,6 +157,11 @@ public final class TerminalSession implements AutoCloseable {
         } catch (ReflectiveOperationException e) {
             return true;
         }
+    }
+
+    /** A session on a terminal in memory of this size, without a user: keys come only by {@link #press}. */
+    public static TerminalSession inMemory(int columns, int rows) {
+        return on(new DefaultVirtualTerminal(new TerminalSize(columns, rows)), true, true);
     }
 
     /** A stage on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
@@ -214,6 +227,11 @@ public final class TerminalSession implements AutoCloseable {
         keys.add(List.of(new KeyPress(key, nanos)));
     }
 
+    /** Adds a sign as if it had been typed now; a line's end is the key Enter. */
+    public void type(char sign) {
+        press(sign == '\n' ? new KeyStroke(KeyType.Enter) : new KeyStroke(sign, false, false), now());
+    }
+
     /** The next key, or empty if none comes within {@code wait} or none can come any more. */
     public Optional<KeyPress> next(Duration wait) {
         return keys.next(wait);
@@ -262,6 +280,16 @@ public final class TerminalSession implements AutoCloseable {
     /** Columns and rows. */
     public TerminalSize size() {
         return screen.getTerminalSize();
+    }
+
+    /** How many columns there are. */
+    public int columns() {
+        return size().getColumns();
+    }
+
+    /** How many rows there are. */
+    public int rows() {
+        return size().getRows();
     }
 
     /**
