@@ -1,15 +1,20 @@
 package fourfold.commands;
 
+import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
+import fourfold.log.Child;
 import fourfold.screens.child.HomePage;
-import fourfold.store.DataPath;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.words.SafeText;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,17 +51,13 @@ final class App implements Callable<Integer> {
         return world;
     }
 
-    boolean isDemo() {
-        return demo;
-    }
-
     boolean debug() {
         return debug;
     }
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file).map(DataPath::of), demo);
+        return Home.open(world, Optional.ofNullable(file).map(Home::path), demo);
     }
 
     /**
@@ -68,12 +69,45 @@ final class App implements Callable<Integer> {
         if (demo) {
             throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
         }
-        return Home.place(world, Optional.ofNullable(file).map(DataPath::of));
+        return Home.place(world, Optional.ofNullable(file).map(Home::path));
     }
 
     /** The name after {@code --child}, before or after the command. */
     Optional<String> child() {
         return Optional.ofNullable(child);
+    }
+
+    /**
+     * The named child, or the only one.
+     *
+     * @throws ParameterException if none fits, or more than one
+     */
+    Child child(Home home, CommandSpec command) {
+        ChildChoice choice = home.choice(child());
+        return choice.only().orElseThrow(() -> {
+            String names =
+                    choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
+            String known = choice.all().isEmpty()
+                    ? "No child is here yet. Add one with: fourfold children --add NAME"
+                    : "Name one with --child: " + names;
+            return new ParameterException(
+                    command.commandLine(),
+                    child().map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+        });
+    }
+
+    /**
+     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
+     * file's thread may still be waiting for another program.
+     */
+    int told(Home home) {
+        if (!home.records().fileWork().finish(Duration.ofSeconds(1))) {
+            world.err().println(home.records().words().say("drill.moment") + ".");
+        }
+        home.records().fileWork().close();
+        List<String> lines = home.records().toTell();
+        lines.forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
+        return lines.isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
 
     @Override
@@ -91,7 +125,7 @@ final class App implements Callable<Integer> {
                         .run();
                 home.rememberWindow(stage);
             }
-            return home.told(world);
+            return told(home);
         }
     }
 }

@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.store.DataPath;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.words.SafeText;
@@ -34,7 +33,7 @@ final class BackupCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            tell(to == null ? backups.named(today + "-by-hand") : backups.to(DataPath.of(to)));
+            tell(to == null ? backups.named(today + "-by-hand") : backups.to(Home.path(to)));
         }
         return ExitCode.DONE;
     }

@@ -53,7 +53,7 @@ final class ChildrenCommand implements Callable<Integer> {
             }
             change(home);
             if (app.child().isPresent()) {
-                tell(home.child(app.child(), spec).name());
+                tell(app.child(home, spec).name());
             } else {
                 home.records().allChildren().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
             }
@@ -69,7 +69,7 @@ final class ChildrenCommand implements Callable<Integer> {
         Instant now = home.moments().now();
         if (renamed != null) {
             try {
-                home.records().rename(home.child(app.child(), spec), renamed, now);
+                home.records().rename(app.child(home, spec), renamed, now);
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
             }
@@ -101,7 +101,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     /** The child of that name, put away or not. */
     private Child any(Home home, String name) {
-        return Home.called(home.store().allChildren(), name).stream()
+        return home.anyChild(name).fitting().stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));

@@ -43,21 +43,21 @@ final class DrillCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, TerminalException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, whose).run(drill);
-                return home.told(app.world());
+                return app.told(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
                 new PageLoop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
                 home.rememberWindow(stage);
             }
-            return home.told(app.world());
+            return app.told(home);
         }
     }
 

@@ -36,8 +36,8 @@ final class ExportAnswersCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = export.app().open()) {
             List<Child> whose = export.app().child().isPresent()
-                    ? List.of(home.child(export.app().child(), spec))
-                    : home.store().children();
+                    ? List.of(export.app().child(home, spec))
+                    : home.records().children();
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
@@ -50,7 +50,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
     private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
         AnswersCsv.Sheet sheet = new AnswersCsv.Sheet(writer);
         for (Child one : whose) {
-            home.store().readAnswers(one.id(), answer -> sheet.write(answer, one.name()));
+            home.records().read(one, answer -> sheet.write(answer, one.name()));
         }
         sheet.flush();
     }

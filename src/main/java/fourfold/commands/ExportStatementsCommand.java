@@ -38,8 +38,8 @@ final class ExportStatementsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = export.app().open()) {
             List<Child> whose = export.app().child().isPresent()
-                    ? List.of(home.child(export.app().child(), spec))
-                    : home.store().children();
+                    ? List.of(export.app().child(home, spec))
+                    : home.records().children();
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
@@ -52,7 +52,7 @@ final class ExportStatementsCommand implements Callable<Integer> {
     private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
         for (Child one : whose) {
             try {
-                home.store().readAnswers(one.id(), answer -> line(writer, answer, one.name()));
+                home.records().read(one, answer -> line(writer, answer, one.name()));
             } catch (UncheckedIOException e) {
                 throw e.getCause();
             }

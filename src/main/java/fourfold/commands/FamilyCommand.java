@@ -41,7 +41,7 @@ final class FamilyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().levels(whose);
             if (json) {
                 FamilyRecord record = new FamilyRecord(family);

@@ -39,7 +39,7 @@ final class FocusCommand implements Callable<Integer> {
         Words words = app.world().words();
         scope.confirm(yes, spec, words);
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             home.records()
                     .keep(
                             whose,

@@ -28,7 +28,7 @@ final class GridCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Grid grid = Grid.of(home.records().progress(whose), home.moments().now());
             if (json) {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid));

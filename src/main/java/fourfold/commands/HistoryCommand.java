@@ -32,7 +32,7 @@ final class HistoryCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             if (json) {
                 app.world()
                         .out()

@@ -3,8 +3,6 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
-import fourfold.store.DataPath;
-import fourfold.upkeep.Backups;
 import fourfold.words.SafeText;
 import java.io.IOException;
 import java.io.StringReader;
@@ -48,7 +46,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String text = text(DataPath.of(name));
+        String text = text(Home.path(name));
         try (Home home = parent.app().open()) {
             ImportedAnswers imported = read(home, text);
             tell(imported);
@@ -56,10 +54,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
                 say("Nothing was changed. Add --yes to do it.");
                 return ExitCode.DONE;
             }
-            if (!parent.app().isDemo()) {
-                Backups.of(parent.app().place()).named("before-import");
-            }
-            imported.keep();
+            home.importAnswers().keep(imported);
             say("Done.");
         }
         return ExitCode.DONE;
@@ -67,8 +62,8 @@ final class ImportAnswersCommand implements Callable<Integer> {
 
     private ImportedAnswers read(Home home, String text) {
         try {
-            return ImportedAnswers.read(
-                    home.store(), new StringReader(text), home.moments().now());
+            return home.importAnswers()
+                    .read(new StringReader(text), home.moments().now());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
                     spec.commandLine(), name + ", " + e.getMessage() + ". Nothing was changed.", e);

@@ -1,9 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.store.DataPath;
-import fourfold.store.Store;
-import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.words.SafeText;
 import java.nio.file.Path;
@@ -43,7 +40,7 @@ final class MergeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path from = DataPath.of(other);
+        Path from = Home.path(other);
         Path file = app.place();
         if (from.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
             throw new ParameterException(spec.commandLine(), "OTHER is the answers' file itself; name another file");
@@ -51,26 +48,22 @@ final class MergeCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             Instant now = home.moments().now();
             Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
-            Merge preview = Merge.preview(home.store(), from, said);
+            Merge preview = home.mergeFile().preview(from, said);
             tell(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);
                 return ExitCode.USAGE;
             }
             if (yes) {
-                merge(home.store(), from, said, file);
+                home.mergeFile()
+                        .merge(from, said)
+                        .ifPresent(folder ->
+                                say(List.of("Merged. A backup of the file as it was before is in " + folder + ".")));
             } else {
                 say(List.of("Nothing was changed. Add --yes to do it."));
             }
         }
         return ExitCode.DONE;
-    }
-
-    private void merge(Store store, Path from, Merge.Said said, Path file) {
-        Backups.of(file).named("before-merge");
-        Merge.of(store, from, said);
-        say(List.of("Merged. A backup of the file as it was before is in "
-                + Backups.of(file).folder() + "."));
     }
 
     private void tell(Merge merge) {

@@ -46,11 +46,13 @@ final class PlanCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--runs is from 1 to 1000, not " + runs);
         }
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().progress(whose);
             Instant now = home.moments().now();
             Weeks weeks = Weeks.of(
-                    home.store().sittings(whose.id()),
+                    home.records().drills(whose).stream()
+                            .map(Records.PastDrill::sitting)
+                            .toList(),
                     progress.localDay(now),
                     progress.steering().settings().days());
             Optional<Projection> projection = projection(home.records().ahead(progress, weeks.usualDays(), now));

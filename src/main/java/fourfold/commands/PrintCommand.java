@@ -66,7 +66,7 @@ final class PrintCommand implements Callable<Integer> {
 
     private String ofAChild(Records.Printable wanted, Paper paper) {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             PageContent content = home.records()
                     .toPrint(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(

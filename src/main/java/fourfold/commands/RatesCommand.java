@@ -28,7 +28,7 @@ final class RatesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             DrillRates rates = new DrillRates();
             home.records().read(whose, rates);
             if (json) {

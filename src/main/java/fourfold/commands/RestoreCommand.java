@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.DataPath;
+import fourfold.home.Home;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Restoration;
@@ -60,7 +60,7 @@ final class RestoreCommand implements Callable<Integer> {
                 .filter(b -> b.name().equals(name))
                 .map(Backup::file)
                 .findFirst()
-                .orElseGet(() -> DataPath.of(name));
+                .orElseGet(() -> Home.path(name));
     }
 
     private void say(String line) {

@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.DataPath;
+import fourfold.home.Home;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Salvage;
@@ -23,7 +23,7 @@ final class SalvageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = app.place();
-        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), DataPath.of(fresh));
+        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Home.path(fresh));
         app.world()
                 .out()
                 .println(SafeText.safe("Saved to " + fresh + ": " + saved.children() + " children, " + saved.drills()

@@ -45,7 +45,7 @@ final class SettingsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             if (name != null || !order.isEmpty()) {
                 home.records().keep(whose, List.of(deed()), home.moments().now());
             }

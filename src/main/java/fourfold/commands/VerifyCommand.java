@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.DataPath;
+import fourfold.home.Home;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Verification;
 import fourfold.words.SafeText;
@@ -23,7 +23,7 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Path file = name == null ? app.place() : DataPath.of(name);
+        Path file = name == null ? app.place() : Home.path(name);
         List<String> findings = Verification.of(file);
         Verification.notes(file).forEach(this::say);
         if (findings.isEmpty()) {

@@ -1,8 +1,5 @@
 package fourfold.home;
 
-import fourfold.commands.ExitCode;
-import fourfold.log.Child;
-import fourfold.log.ChildName;
 import fourfold.log.Surface;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
@@ -13,14 +10,8 @@ import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
 import fourfold.terminal.WindowSize;
-import fourfold.words.SafeText;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 
 /** A home that is open: its store, its records and its clock. */
 public final class Home implements AutoCloseable {
@@ -30,9 +21,11 @@ public final class Home implements AutoCloseable {
     private final Store store;
     private final Household records;
     private final SessionClock moments;
+    private final Optional<Path> file;
     private final Optional<Demo> demo;
 
-    private Home(Store store, SessionClock moments, Household records, Optional<Demo> demo) {
+    private Home(Store store, SessionClock moments, Household records, Optional<Path> file, Optional<Demo> demo) {
+        this.file = file;
         this.store = store;
         this.moments = moments;
         this.records = records;
@@ -50,11 +43,12 @@ public final class Home implements AutoCloseable {
         SessionClock moments = world.clock().get();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, new Household(copy.store(), moments), Optional.of(copy));
+            return new Home(
+                    copy.store(), moments, new Household(copy.store(), moments), Optional.empty(), Optional.of(copy));
         }
         Path place = place(world, file);
         Store store = Store.open(place);
-        return new Home(store, moments, new Household(store, moments, place), Optional.empty());
+        return new Home(store, moments, new Household(store, moments, place), Optional.of(place), Optional.empty());
     }
 
     /** The named file, or the usual one. */
@@ -64,10 +58,6 @@ public final class Home implements AutoCloseable {
 
     public Household records() {
         return records;
-    }
-
-    public Store store() {
-        return store;
     }
 
     public SessionClock moments() {
@@ -96,7 +86,7 @@ public final class Home implements AutoCloseable {
     /** Remembers how large the window was; no harm is done if that fails. */
     public void rememberWindow(TerminalSession stage) {
         if (stage.surface() == Surface.WINDOW) {
-            rememberWindow(stage.size().getColumns(), stage.size().getRows());
+            rememberWindow(stage.columns(), stage.rows());
         }
     }
 
@@ -111,43 +101,43 @@ public final class Home implements AutoCloseable {
         }
     }
 
-    /** The named child, or the only one. */
-    public Child child(Optional<String> name, CommandSpec spec) {
-        List<Child> children = store.children();
-        List<Child> fitting = name.map(n -> called(children, n)).orElse(children);
-        if (fitting.size() == 1) {
-            return fitting.get(0);
-        }
-        String names = children.stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
-        String known = children.isEmpty()
-                ? "No child is here yet. Add one with: fourfold children --add NAME"
-                : "Name one with --child: " + names;
-        throw new ParameterException(
-                spec.commandLine(),
-                name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+    /** The children who practise here whom a name means, or all of them without one. */
+    public ChildChoice choice(Optional<String> name) {
+        return ChildChoice.of(records.children(), name);
     }
 
-    /** The children whom a typed name means; those written exactly so come before those of the same name. */
-    public static List<Child> called(List<Child> children, String name) {
-        List<Child> exactly =
-                children.stream().filter(c -> c.name().equals(name)).toList();
-        return exactly.isEmpty()
-                ? children.stream().filter(c -> ChildName.same(c.name(), name)).toList()
-                : exactly;
+    /** The children of a name, those put away too. */
+    public ChildChoice anyChild(String name) {
+        return ChildChoice.of(store.allChildren(), Optional.of(name));
+    }
+
+    /** The gate before the grown-ups' pages. */
+    public Records.Gate gate() {
+        return records.gate();
+    }
+
+    /** Answers from CSV. */
+    public ImportAnswers importAnswers() {
+        return new ImportAnswers(store, file);
+    }
+
+    /** What another computer's file holds. */
+    public MergeFile mergeFile() {
+        return new MergeFile(store, file);
+    }
+
+    /** Loads what {@link #open} would load first; any thread may call it. */
+    public static void loadDriver() {
+        Store.loadDriver();
     }
 
     /**
-     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
-     * file's thread may still be waiting for another program.
+     * The file a person named.
+     *
+     * @throws fourfold.store.StoreException if the text can't be a path here
      */
-    public int told(Environment world) {
-        FileWork work = records.fileWork();
-        if (!work.finish(Duration.ofSeconds(1))) {
-            world.err().println(records.words().say("drill.moment") + ".");
-        }
-        work.close();
-        records.toTell().forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
-        return records.toTell().isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
+    public static Path path(String written) {
+        return DataPath.of(written);
     }
 
     @Override

@@ -2,6 +2,8 @@ package fourfold.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
+import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
+import com.googlecode.lanterna.input.InputDecoder;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.Screen;
@@ -9,6 +11,7 @@ import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.log.Surface;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
@@ -90,6 +93,16 @@ public final class TerminalSession implements AutoCloseable {
         RawTerminal.load();
     }
 
+    /** Loads the library's own way to read keys, which asking a terminal would do. */
+    public static void loadKeyReader() {
+        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
+    }
+
+    /** A session on a terminal in memory of this size, without a user: keys come only by {@link #press}. */
+    public static TerminalSession inMemory(int columns, int rows) {
+        return on(new DefaultVirtualTerminal(new TerminalSize(columns, rows)), true, true);
+    }
+
     /** A session on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
     public static TerminalSession on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour) {
         return inMemory(terminal, unicode, colour, System::nanoTime, KeyQueue.Waiting.PRESSED);
@@ -119,6 +132,11 @@ public final class TerminalSession implements AutoCloseable {
     /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the session. Any thread may call it. */
     public void press(KeyStroke key, long nanos) {
         keys.add(List.of(new KeyPress(key, nanos)));
+    }
+
+    /** Adds a sign as if it had been typed now; a line's end is the key Enter. */
+    public void type(char sign) {
+        press(sign == '\n' ? new KeyStroke(KeyType.Enter) : new KeyStroke(sign, false, false), now());
     }
 
     /** The next key, or empty if none comes within {@code wait} or none can come any more. */
@@ -169,6 +187,16 @@ public final class TerminalSession implements AutoCloseable {
     /** Columns and rows. */
     public TerminalSize size() {
         return screen.getTerminalSize();
+    }
+
+    /** How many columns there are. */
+    public int columns() {
+        return size().getColumns();
+    }
+
+    /** How many rows there are. */
+    public int rows() {
+        return size().getRows();
     }
 
     /**

@@ -264,7 +264,7 @@ class ChildJourneyTest {
             assertEquals(WindowSize.USUAL, home.window());
             home.rememberWindow(100, 31);
             home.rememberWindow(3, 2);
-            Child pip = home.store().children().get(1);
+            Child pip = home.records().children().get(1);
             home.records()
                     .keep(
                             pip,
