@@ -1,6 +1,5 @@
 package fourfold.store;
 
-import fourfold.upkeep.Backups;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -79,7 +78,7 @@ public final class DatabaseCopy {
 
     /** A new empty file beside this one, for its owner alone, say {@code fourfold-before-2.db}. */
     public static Path fresh(Path file, String why) throws IOException {
-        String stem = Backups.stem(file);
+        String stem = BackupFiles.stem(file);
         String ending = String.valueOf(file.getFileName()).substring(stem.length());
         for (int attempt = 1; ; attempt++) {
             String number = attempt == 1 ? "" : "-" + attempt;

@@ -4,7 +4,6 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
-import fourfold.upkeep.Removal;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;

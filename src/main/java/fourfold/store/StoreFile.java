@@ -1,6 +1,5 @@
 package fourfold.store;
 
-import fourfold.upkeep.Backups;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -178,15 +177,15 @@ public final class StoreFile {
     }
 
     /** An empty file beside backups is a loss and no beginning. */
-    private void refuseToBeginAnew(FileHead head) {
+    private void refuseToBeginAnew(FileHead head) throws IOException {
         if (head == FileHead.EMPTY && Journal.isHot(Journal.log(file))) {
             throw failed(
                     "it is gone or empty, but the log of its last answers is still there; put the file back, or move "
                             + Failure.shown(Journal.log(file)) + " away to begin anew");
         }
-        if (head == FileHead.EMPTY && !lastGood().isEmpty()) {
+        if (head == FileHead.EMPTY && BackupFiles.of(file).lastGood().isPresent()) {
             throw failed("it is gone or empty, but there are backups; restore one, or move "
-                    + Failure.shown(Backups.of(file).folder()) + " away to begin anew" + lastGood());
+                    + Failure.shown(BackupFiles.of(file).folder()) + " away to begin anew" + lastGood());
         }
     }
 
@@ -211,11 +210,16 @@ public final class StoreFile {
         }
     }
 
+    /** Names the newest backup that is whole; a folder that can't be read has none to offer. */
     private String lastGood() {
-        return Backups.of(file)
-                .lastGood()
-                .map(b -> " (the last good one is " + b.name() + "; fourfold restore puts it in place)")
-                .orElse("");
+        try {
+            return BackupFiles.of(file)
+                    .lastGood()
+                    .map(b -> " (the last good one is " + BackupFiles.stem(b) + "; fourfold restore puts it in place)")
+                    .orElse("");
+        } catch (IOException e) {
+            return "";
+        }
     }
 
     private void bringUpToDate(Connection connection) throws SQLException, IOException {

@@ -1,28 +1,23 @@
 package fourfold.upkeep;
 
+import fourfold.store.BackupFiles;
 import fourfold.store.Connections;
 import fourfold.store.DatabaseCopy;
 import fourfold.store.Failure;
-import fourfold.store.FileHead;
 import fourfold.store.Rights;
 import fourfold.store.StoreException;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * The backups of one family's file, in a folder beside it that only its owner can read: {@code fourfold-backups} beside
@@ -30,15 +25,16 @@ import java.util.stream.Stream;
  * never written again. The file may be in use meanwhile.
  */
 public final class Backups {
-    private static final String ENDING = ".db";
     private static final String UNFINISHED = ".unfinished";
 
     private final Path file;
+    private final BackupFiles files;
     private final Path folder;
 
     private Backups(Path file) {
         this.file = file.toAbsolutePath().normalize();
-        this.folder = this.file.resolveSibling(stem(this.file) + "-backups");
+        this.files = BackupFiles.of(this.file);
+        this.folder = files.folder();
     }
 
     /** The backups of this file, whether there are any or not. */
@@ -59,7 +55,7 @@ public final class Backups {
      * @throws StoreException if it can't be made; older backups are then left alone
      */
     public Optional<Backup> ofDay(LocalDate day) {
-        if (Files.exists(folder.resolve(day + ENDING))) {
+        if (Files.exists(folder.resolve(day + BackupFiles.ENDING))) {
             return Optional.empty();
         }
         Backup made = make(day.toString());
@@ -74,7 +70,7 @@ public final class Backups {
      */
     public Backup named(String name) {
         String free = name;
-        for (int number = 2; Files.exists(folder.resolve(free + ENDING)); number++) {
+        for (int number = 2; Files.exists(folder.resolve(free + BackupFiles.ENDING)); number++) {
             free = name + "-" + number;
         }
         return make(free);
@@ -83,36 +79,23 @@ public final class Backups {
     /** All backups, the newest first by when they were made; with the copies beside the file made before migrations. */
     public List<Backup> all() {
         try {
-            List<Path> found = new ArrayList<>(list(folder, ""));
-            found.addAll(list(parent(), stem(file) + "-before-"));
-            found.sort(Comparator.comparing(Backups::made)
-                    .thenComparing(Path::toString)
-                    .reversed());
-            return found.stream().map(f -> new Backup(f, stem(f))).toList();
+            return files.all().stream().map(Backups::backup).toList();
         } catch (IOException e) {
             throw failed("look at", Failure.reason(e), e);
         }
     }
 
-    private static List<Path> list(Path folder, String beginning) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(f -> f.toString().endsWith(ENDING)
-                            && String.valueOf(f.getFileName()).startsWith(beginning))
-                    .toList();
-        }
+    private static Backup backup(Path path) {
+        return new Backup(path, BackupFiles.stem(path));
     }
 
     /** The newest backup that is whole today; damaged ones are passed over. */
     public Optional<Backup> lastGood() {
-        return all().stream().filter(b -> isWhole(b.file())).findFirst();
-    }
-
-    private Path parent() {
-        Path parent = file.getParent();
-        return parent == null ? file : parent;
+        try {
+            return files.lastGood().map(Backups::backup);
+        } catch (IOException e) {
+            throw failed("look at", Failure.reason(e), e);
+        }
     }
 
     /**
@@ -126,7 +109,7 @@ public final class Backups {
             throw new StoreException(
                     "could not copy to " + Failure.shown(whole) + ": there is such a file already; name another file");
         }
-        return make(whole, stem(whole));
+        return make(whole, BackupFiles.stem(whole));
     }
 
     private Backup make(String name) {
@@ -135,7 +118,7 @@ public final class Backups {
         } catch (IOException e) {
             throw failed("make", Failure.reason(e), e);
         }
-        return make(folder.resolve(name + ENDING), name);
+        return make(folder.resolve(name + BackupFiles.ENDING), name);
     }
 
     private Backup make(Path made, String name) {
@@ -182,30 +165,6 @@ public final class Backups {
         } catch (DateTimeException e) {
             return Optional.empty();
         }
-    }
-
-    private static FileTime made(Path path) {
-        try {
-            return Files.getLastModifiedTime(path);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static boolean isWhole(Path path) {
-        try {
-            DatabaseCopy.check(path);
-            return FileHead.of(path) == FileHead.OURS;
-        } catch (SQLException | IOException e) {
-            return false;
-        }
-    }
-
-    /** The file's name without its ending. */
-    public static String stem(Path path) {
-        String name = String.valueOf(path.getFileName());
-        int dot = name.lastIndexOf('.');
-        return dot > 0 ? name.substring(0, dot) : name;
     }
 
     private static StoreException failed(String reason, Exception cause, Path half) {

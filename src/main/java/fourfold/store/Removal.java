@@ -1,8 +1,5 @@
-package fourfold.upkeep;
+package fourfold.store;
 
-import fourfold.store.Children;
-import fourfold.store.Database;
-import fourfold.store.SameChildren;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -14,7 +11,7 @@ import java.util.UUID;
  * not at all. What stays is that the child was removed, so that another computer's file does not bring it back. What was
  * deleted is overwritten in the file; backups still hold it.
  */
-public final class Removal {
+final class Removal {
     private static final List<String> DELETIONS = List.of(
             "DELETE FROM answer WHERE drill_nr IN (SELECT nr FROM drill WHERE child_nr = ?)",
             "DELETE FROM drill WHERE child_nr = ?",
@@ -23,7 +20,7 @@ public final class Removal {
 
     private Removal() {}
 
-    public static void of(Connection connection, UUID child, Instant at) throws SQLException {
+    static void of(Connection connection, UUID child, Instant at) throws SQLException {
         List<UUID> rows = SameChildren.in(connection).rows(child);
         for (UUID row : rows) {
             int number = Children.numberOf(connection, row);
