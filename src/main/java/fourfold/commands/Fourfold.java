@@ -4,6 +4,7 @@ import fourfold.home.Environment;
 import fourfold.home.Records;
 import fourfold.store.StoreException;
 import fourfold.terminal.TerminalException;
+import fourfold.words.Words;
 import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
@@ -17,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -107,6 +109,11 @@ public final class Fourfold {
     }
 
     private static int failed(Environment world, boolean debug, Exception e) {
+        if (e instanceof PractisingElsewhere elsewhere) {
+            Words language = Words.of(world.language(Optional.empty()));
+            world.err().println("fourfold: " + oneLine(language.say("drill.elsewhere", elsewhere.name())));
+            return ExitCode.WORLD;
+        }
         boolean foreseen = e instanceof StoreException
                 || e instanceof TerminalException
                 || e instanceof Records.NotKept

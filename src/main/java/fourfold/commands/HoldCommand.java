@@ -39,7 +39,7 @@ final class HoldCommand implements Callable<Integer> {
         scope.confirm(yes, spec);
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            home.records()
+            home.steering()
                     .keep(
                             whose,
                             scope.families().stream()

@@ -50,7 +50,7 @@ final class ManualPage {
         variable("FOURFOLD_STORE", "The file that holds the answers, where no --store names one.");
         variable(
                 "FOURFOLD_LANGUAGE",
-                "The language, en, de or es, where LC_ALL, LC_MESSAGES and LANG would say otherwise.");
+                "The language, en, de or es, where the settings, LC_ALL, LC_MESSAGES or LANG would say otherwise.");
         variable("NO_COLOR", "When set, nothing is coloured.");
         return page.toString();
     }

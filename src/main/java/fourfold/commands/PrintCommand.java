@@ -2,7 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.home.NewFile;
-import fourfold.home.Records;
+import fourfold.home.Printable;
 import fourfold.log.Child;
 import fourfold.paper.Paper;
 import fourfold.paper.PrintedPages;
@@ -48,9 +48,9 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
+        Printable wanted = word(Printable.class, page, "PAGE is cards, practice, table or progress");
         Paper paper = word(Paper.class, size, "--size is a4 or letter");
-        String html = wanted == Records.Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
+        String html = wanted == Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
@@ -67,11 +67,10 @@ final class PrintCommand implements Callable<Integer> {
         }
     }
 
-    private String ofAChild(Records.Printable wanted, Paper paper) {
+    private String ofAChild(Printable wanted, Paper paper) {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            return home.records()
-                    .worksheets()
+            return home.printPages()
                     .page(whose, wanted, paper, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
                             spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));

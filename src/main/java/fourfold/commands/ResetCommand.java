@@ -36,7 +36,7 @@ final class ResetCommand implements Callable<Integer> {
         scope.confirm(yes, spec);
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            home.records()
+            home.steering()
                     .keep(
                             whose,
                             scope.families().stream()
