@@ -4,11 +4,13 @@ import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.log.Child;
+import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -83,7 +85,7 @@ final class App implements Callable<Integer> {
      * @throws ParameterException if none fits, or more than one
      */
     Child child(Home home, CommandSpec command) {
-        ChildChoice choice = home.choice(child());
+        ChildChoice choice = home.children().named(child());
         return choice.only().orElseThrow(() -> {
             String names =
                     choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
@@ -96,16 +98,36 @@ final class App implements Callable<Integer> {
         });
     }
 
+    /** The language where no home is open. */
+    Words words() {
+        return words(world);
+    }
+
+    /** The language where no home is open. */
+    static Words words(Environment world) {
+        return Words.of(world.language(Optional.empty()));
+    }
+
+    /** The language of this home. */
+    Words words(Home home) {
+        return Words.of(world.language(home.settings().language()));
+    }
+
+    /** What the pages have around them. */
+    PageContext page(Home home) {
+        return new PageContext(home, words(home));
+    }
+
     /**
      * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
      * file's thread may still be waiting for another program.
      */
     int told(Home home) {
-        if (!home.records().fileWork().finish(Duration.ofSeconds(1))) {
-            world.err().println(home.records().words().say("drill.moment") + ".");
+        if (!home.practice().fileWork().finish(Duration.ofSeconds(1))) {
+            world.err().println(words(home).say("drill.moment") + ".");
         }
-        home.records().fileWork().close();
-        List<String> lines = home.records().toTell();
+        home.practice().fileWork().close();
+        List<String> lines = home.practice().toTell();
         lines.forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
         return lines.isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
@@ -121,7 +143,7 @@ final class App implements Callable<Integer> {
                 new PageLoop(
                                 stage,
                                 home.moments(),
-                                new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
+                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
                         .run();
                 home.rememberWindow(stage);
             }

@@ -61,7 +61,7 @@ final class ArchiveRun {
             PageLoop loop = new PageLoop(
                     stage,
                     home.moments(),
-                    new HomePage(home.records(), world().scheduler(), home.moments(), stage.surface()));
+                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()));
             loop.turn(Duration.ZERO);
             for (char key : "\n\n1".toCharArray()) {
                 stage.type(key);

@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import fourfold.home.ChildRegister;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
@@ -55,7 +56,7 @@ final class ChildrenCommand implements Callable<Integer> {
             if (app.child().isPresent()) {
                 tell(app.child(home, spec).name());
             } else {
-                home.records().allChildren().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
+                home.children().all().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
             }
             return ExitCode.DONE;
         }
@@ -69,16 +70,16 @@ final class ChildrenCommand implements Callable<Integer> {
         Instant now = home.moments().now();
         if (renamed != null) {
             try {
-                home.records().rename(app.child(home, spec), renamed, now);
+                home.children().rename(app.child(home, spec), renamed, now);
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
             }
         }
         if (archived != null) {
-            home.records().putAway(any(home, archived), true, now);
+            home.children().putAway(any(home, archived), now);
         }
         if (returned != null) {
-            home.records().putAway(any(home, returned), false, now);
+            home.children().bringBack(any(home, returned), now);
         }
         if (removed != null) {
             remove(home, any(home, removed), now);
@@ -92,8 +93,11 @@ final class ChildrenCommand implements Callable<Integer> {
                     "this would remove \"" + child.name()
                             + "\" with every answer; nothing was changed. Add --yes to do it");
         }
-        home.records()
-                .remove(child, now)
+        ChildRegister.Removal removal = home.children().remove(child, now);
+        if (!removal.done()) {
+            throw new PractisingElsewhere(child);
+        }
+        removal.backup()
                 .ifPresent(backup -> app.world()
                         .out()
                         .println("A backup that still holds " + SafeText.safe(child.name()) + " is " + backup + "."));
@@ -101,7 +105,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     /** The child of that name, put away or not. */
     private Child any(Home home, String name) {
-        return home.anyChild(name).fitting().stream()
+        return home.children().namedAmongAll(name).fitting().stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));
@@ -113,6 +117,6 @@ final class ChildrenCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
-        home.records().add(name, home.moments().now());
+        home.children().add(name, home.moments().now());
     }
 }

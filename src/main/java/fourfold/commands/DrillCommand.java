@@ -49,12 +49,12 @@ final class DrillCommand implements Callable<Integer> {
             Instant now = home.moments().now();
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
-                new PlainDrill(app.world(), home, whose).run(drill);
+                new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
                 return app.told(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new PageLoop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
+                new PageLoop(stage, home.moments(), new DrillPage(app.page(home), whose, drill, now)).run();
                 home.rememberWindow(stage);
             }
             return app.told(home);
@@ -64,7 +64,7 @@ final class DrillCommand implements Callable<Integer> {
     private Drill drill(Home home, Child whose, Progress progress, int length, Instant at, Surface surface) {
         return Drill.ready(
                 progress,
-                home.records().newSitting(whose, length, at),
+                home.practice().newSession(whose, length, at).orElseThrow(() -> new PractisingElsewhere(whose)),
                 app.world().scheduler(),
                 surface);
     }

@@ -37,7 +37,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
         try (Home home = export.app().open()) {
             List<Child> whose = export.app().child().isPresent()
                     ? List.of(export.app().child(home, spec))
-                    : home.records().children();
+                    : home.children().list();
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {

@@ -18,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -91,7 +92,7 @@ public final class Fourfold {
                     }
                     // The help's texts are read only when they are shown: most commands print none of them.
                     if (parsed.asCommandLineList().stream().anyMatch(CommandLine::isUsageHelpRequested)) {
-                        line.setResourceBundle(world.words().help());
+                        line.setResourceBundle(App.words(world).help());
                     }
                     return new CommandLine.RunLast().execute(parsed);
                 })
@@ -100,13 +101,18 @@ public final class Fourfold {
     }
 
     private static int wrongUsage(Environment world, ParameterException e) {
-        Words words = world.words();
+        Words words = App.words(world);
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
         world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.told(e, words), command)));
         return ExitCode.USAGE;
     }
 
     private static int failed(Environment world, boolean debug, Exception e) {
+        if (e instanceof PractisingElsewhere elsewhere) {
+            Words language = Words.of(world.language(Optional.empty()));
+            world.err().println("fourfold: " + oneLine(language.say("drill.elsewhere", elsewhere.name())));
+            return ExitCode.WORLD;
+        }
         boolean foreseen = e instanceof StoreException
                 || e instanceof TerminalException
                 || e instanceof Records.NotKept

@@ -1,8 +1,8 @@
 package fourfold.commands;
 
+import fourfold.home.Gate;
 import fourfold.home.Home;
 import fourfold.home.Pin;
-import fourfold.home.Records;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -34,7 +34,7 @@ final class GateCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--set and --reset exclude each other");
         }
         try (Home home = app.open()) {
-            Records.Gate gate = home.gate();
+            Gate gate = home.gate();
             if (set) {
                 set(gate, home.moments().now());
             } else if (reset) {
@@ -50,7 +50,7 @@ final class GateCommand implements Callable<Integer> {
         }
     }
 
-    private void set(Records.Gate gate, Instant now) throws IOException {
+    private void set(Gate gate, Instant now) throws IOException {
         app.world().out().println("Type a PIN of 4 to 8 digits:");
         app.world().out().flush();
         String pin = app.world().in().readLine();

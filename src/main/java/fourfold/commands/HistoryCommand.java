@@ -36,19 +36,18 @@ final class HistoryCommand implements Callable<Integer> {
             if (json) {
                 app.world()
                         .out()
-                        .print(ActionsJson.of(whose.name(), home.records().acts(whose)));
+                        .print(ActionsJson.of(whose.name(), home.records().actions(whose)));
                 return ExitCode.DONE;
             }
-            HistoryPage.lines(home.records().words(), home.records().acts(whose))
-                    .forEach(line -> {
-                        String safe = SafeText.safe(line);
-                        app.world()
-                                .out()
-                                .println(
-                                        app.world().unicode()
-                                                ? safe
-                                                : safe.replace('×', 'x').replace('÷', '/'));
-                    });
+            HistoryPage.lines(app.words(home), home.records().actions(whose)).forEach(line -> {
+                String safe = SafeText.safe(line);
+                app.world()
+                        .out()
+                        .println(
+                                app.world().unicode()
+                                        ? safe
+                                        : safe.replace('×', 'x').replace('÷', '/'));
+            });
             return ExitCode.DONE;
         }
     }

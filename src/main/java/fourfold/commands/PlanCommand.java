@@ -1,10 +1,10 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.Records;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
@@ -50,13 +50,12 @@ final class PlanCommand implements Callable<Integer> {
             Progress progress = home.records().progress(whose);
             Instant now = home.moments().now();
             Weeks weeks = Weeks.of(
-                    home.records().drills(whose).stream()
-                            .map(Records.PastDrill::sitting)
-                            .toList(),
+                    home.records().sessions(whose),
                     progress.localDay(now),
                     progress.steering().settings().days());
-            Optional<Projection> projection = projection(home.records().ahead(progress, weeks.usualDays(), now));
-            projection.ifPresent(p -> home.records().foreseen(whose, p, now));
+            Optional<Projection> projection =
+                    projection(progress, home.lookAhead().from(progress, weeks.usualDays(), now));
+            projection.ifPresent(p -> home.lookAhead().remember(whose, p, now));
             List<TableCount> tables = TableCount.of(progress);
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
@@ -73,8 +72,8 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<Projection> projection(Records.Ahead ahead) {
-        if (!ahead.isPossible()) {
+    private Optional<Projection> projection(Progress progress, Outlook ahead) {
+        if (!Outlook.isPossible(progress)) {
             return Optional.empty();
         }
         for (int run = 0; run < runs; run++) {

@@ -2,7 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.home.NewFile;
-import fourfold.home.Records;
+import fourfold.home.Printable;
 import fourfold.insight.PageContent;
 import fourfold.log.Child;
 import fourfold.paper.Paper;
@@ -43,10 +43,10 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
+        Printable wanted = word(Printable.class, page, "PAGE is cards, practice, table or progress");
         Paper paper = word(Paper.class, size, "--size is a4 or letter");
-        String html = wanted == Records.Printable.TABLE
-                ? PrintedPage.html(new PageContent.Table(), paper, app.world().words())
+        String html = wanted == Printable.TABLE
+                ? PrintedPage.html(new PageContent.Table(), paper, app.words())
                 : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
@@ -64,14 +64,14 @@ final class PrintCommand implements Callable<Integer> {
         }
     }
 
-    private String ofAChild(Records.Printable wanted, Paper paper) {
+    private String ofAChild(Printable wanted, Paper paper) {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            PageContent content = home.records()
-                    .toPrint(whose, wanted, home.moments().now())
+            PageContent content = home.printPages()
+                    .content(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), home.records().words().say("print.nothing", whose.name())));
-            return PrintedPage.html(content, paper, home.records().words());
+                            spec.commandLine(), app.words(home).say("print.nothing", whose.name())));
+            return PrintedPage.html(content, paper, app.words(home));
         }
     }
 }

@@ -33,11 +33,11 @@ final class ResetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Words words = app.world().words();
+        Words words = app.words();
         scope.confirm(yes, spec, words);
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            home.records()
+            home.steering()
                     .keep(
                             whose,
                             scope.families().stream()

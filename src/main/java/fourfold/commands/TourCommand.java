@@ -21,9 +21,9 @@ final class TourCommand implements Callable<Integer> {
     public Integer call() throws TerminalException {
         try (Home home = Home.open(app.world(), Optional.empty(), true);
                 TerminalSession stage = home.stage(app.world())) {
-            HomePage first = new HomePage(home.records(), app.world().scheduler(), home.moments(), stage.surface());
+            HomePage first = new HomePage(app.page(home), app.world().scheduler(), home.moments(), stage.surface());
             PageLoop loop = new PageLoop(stage, home.moments(), first);
-            new Tour(stage, loop, home.records().children().size(), "Lu").run();
+            new Tour(stage, loop, home.children().list().size(), "Lu").run();
             return ExitCode.DONE;
         }
     }

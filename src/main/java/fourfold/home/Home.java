@@ -1,54 +1,59 @@
 package fourfold.home;
 
 import fourfold.log.Surface;
-import fourfold.progress.Setting;
-import fourfold.progress.Steering;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
-import fourfold.terminal.WindowSize;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 
-/** A home that is open: its store, its records and its clock. */
+/** A home that is open: its use cases, on one file and with one clock. */
 public final class Home implements AutoCloseable {
-    /** Where the home's settings hold columns and rows of the window. */
-    private static final String WINDOW = "window";
-
     private final Store store;
-    private final Household records;
     private final SessionClock moments;
     private final Optional<Path> file;
     private final Optional<Demo> demo;
+    private final DrillSeat seat;
+    private final SteerPractice steering;
+    private final ChildRegister children;
+    private final Practice practice;
+    private final PracticeRecords records;
+    private final LookAhead lookAhead;
+    private final PrintPages printPages;
 
-    private Home(Store store, SessionClock moments, Household records, Optional<Path> file, Optional<Demo> demo) {
-        this.file = file;
+    private Home(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, Optional<Demo> demo) {
         this.store = store;
         this.moments = moments;
-        this.records = records;
+        this.file = file;
         this.demo = demo;
+        seat = new DrillSeat(file);
+        steering = new SteerPractice(store, moments);
+        children = new ChildRegister(store, file, seat, steering);
+        practice = new Practice(store, moments, seeds, file, seat);
+        records = new PracticeRecords(store);
+        lookAhead = new LookAhead(store, moments);
+        printPages = new PrintPages(store, moments, records, lookAhead, file);
     }
 
-    /** Opens the demo, the named file, or the usual one. */
+    /** Opens the demo, the named file, or the usual one: with backups, and one drill of a child at a time. */
     public static Home open(Environment world, Optional<Path> file, boolean demo) {
-        Home home = opened(world, file, demo);
-        home.records.speak(world.words());
-        return home;
-    }
-
-    private static Home opened(Environment world, Optional<Path> file, boolean demo) {
         SessionClock moments = world.clock().get();
+        LongSupplier seeds = () -> new SecureRandom().nextLong();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(
-                    copy.store(), moments, new Household(copy.store(), moments), Optional.empty(), Optional.of(copy));
+            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy));
         }
         Path place = place(world, file);
-        Store store = Store.open(place);
-        return new Home(store, moments, new Household(store, moments, place), Optional.of(place), Optional.empty());
+        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty());
+    }
+
+    /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */
+    public static Home on(Store store, SessionClock moments, LongSupplier seeds) {
+        return new Home(store, moments, seeds, Optional.empty(), Optional.empty());
     }
 
     /** The named file, or the usual one. */
@@ -56,64 +61,68 @@ public final class Home implements AutoCloseable {
         return file.orElseGet(() -> DataPath.usual(world.systemName(), world.environment(), world.home()));
     }
 
-    public Household records() {
-        return records;
+    /**
+     * The file a person named.
+     *
+     * @throws fourfold.store.StoreException if the text can't be a path here
+     */
+    public static Path path(String written) {
+        return DataPath.of(written);
     }
 
+    /** Loads what {@link #open} would load first; any thread may call it. */
+    public static void loadDriver() {
+        Store.loadDriver();
+    }
+
+    /** The one clock of this run. */
     public SessionClock moments() {
         return moments;
     }
 
-    /** The terminal, or a window of the size it had last, with letters as large as the child who needs the largest. */
-    public TerminalSession stage(Environment world) throws TerminalException {
-        TerminalSession stage = TerminalSession.open(world.environment(), this::window);
-        records.fileWork().onDone(stage::wake);
-        return stage;
+    /** Who practises here. */
+    public ChildRegister children() {
+        return children;
     }
 
-    public WindowSize window() {
-        int points = store.children().stream()
-                .mapToInt(child -> Integer.parseInt(
-                        Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS)))
-                .max()
-                .orElse(WindowSize.USUAL.points());
-        return store.homeSetting(WINDOW)
-                .flatMap(WindowSize::remembered)
-                .orElse(WindowSize.USUAL)
-                .withPoints(points);
+    /** A drill as the file sees it. */
+    public Practice practice() {
+        return practice;
     }
 
-    /** Remembers how large the window was; no harm is done if that fails. */
-    public void rememberWindow(TerminalSession stage) {
-        if (stage.surface() == Surface.WINDOW) {
-            rememberWindow(stage.columns(), stage.rows());
-        }
+    /** What a parent decides. */
+    public SteerPractice steering() {
+        return steering;
     }
 
-    public void rememberWindow(int columns, int rows) {
-        String written = columns + "x" + rows;
-        if (WindowSize.remembered(written).isPresent()) {
-            try {
-                store.keepHomeSetting(WINDOW, written);
-            } catch (StoreException e) {
-                // The window opens in its usual size next time; everything that counts was kept before.
-            }
-        }
+    /** What is recorded. */
+    public PracticeRecords records() {
+        return records;
     }
 
-    /** The children who practise here whom a name means, or all of them without one. */
-    public ChildChoice choice(Optional<String> name) {
-        return ChildChoice.of(records.children(), name);
+    /** When all may be fluent. */
+    public LookAhead lookAhead() {
+        return lookAhead;
     }
 
-    /** The children of a name, those put away too. */
-    public ChildChoice anyChild(String name) {
-        return ChildChoice.of(store.allChildren(), Optional.of(name));
+    /** Pages to print. */
+    public PrintPages printPages() {
+        return printPages;
+    }
+
+    /** What was answered on them. */
+    public PaperAnswers paperAnswers() {
+        return new PaperAnswers(practice, printPages);
     }
 
     /** The gate before the grown-ups' pages. */
-    public Records.Gate gate() {
-        return records.gate();
+    public Gate gate() {
+        return new Gate(store);
+    }
+
+    /** What is set for all. */
+    public HouseholdSettings settings() {
+        return new HouseholdSettings(store);
     }
 
     /** Answers from CSV. */
@@ -126,27 +135,27 @@ public final class Home implements AutoCloseable {
         return new MergeFile(store, file);
     }
 
-    /** Loads what {@link #open} would load first; any thread may call it. */
-    public static void loadDriver() {
-        Store.loadDriver();
+    /** The terminal, or a window of the size it had last. */
+    public TerminalSession stage(Environment world) throws TerminalException {
+        TerminalSession stage = TerminalSession.open(world.environment(), settings()::window);
+        practice.fileWork().onDone(stage::wake);
+        return stage;
     }
 
-    /**
-     * The file a person named.
-     *
-     * @throws fourfold.store.StoreException if the text can't be a path here
-     */
-    public static Path path(String written) {
-        return DataPath.of(written);
+    /** Remembers how large the window was, if it was one. */
+    public void rememberWindow(TerminalSession stage) {
+        if (stage.surface() == Surface.WINDOW) {
+            settings().rememberWindow(stage.columns(), stage.rows());
+        }
     }
 
     @Override
     public void close() {
         try {
-            records.fileWork().close();
+            practice.fileWork().close();
             store.close();
         } finally {
-            records.leaveSeat();
+            seat.leave();
             demo.ifPresent(Demo::close);
         }
     }

@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
- * memory, tried again from time to time, and told at the end if it is lost.
+ * memory, tried again from time to time, and is told at the end if it is lost.
  */
 public final class Keeping {
     /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
@@ -36,15 +36,15 @@ public final class Keeping {
         }
     }
 
-    private final Records records;
+    private final Practice practice;
     private final Deque<Effect> unkept = new ArrayDeque<>();
     private boolean goingOn;
     private String reason = "";
     private Instant lastTry = Instant.EPOCH;
 
-    /** Keeps in these records. */
-    public Keeping(Records records) {
-        this.records = records;
+    /** Keeps by this. */
+    public Keeping(Practice practice) {
+        this.practice = practice;
     }
 
     /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
@@ -61,9 +61,9 @@ public final class Keeping {
             while (!unkept.isEmpty()) {
                 Effect effect = unkept.element();
                 if (effect instanceof Effect.Begin begin) {
-                    records.begin(begin.sitting());
+                    practice.begin(begin.sitting());
                 } else if (effect instanceof Effect.Keep keep) {
-                    records.keep(keep.answer());
+                    practice.keep(keep.answer());
                 }
                 unkept.remove();
             }
@@ -107,15 +107,5 @@ public final class Keeping {
     /** Why the disk did not take it, in one line. */
     public String reason() {
         return reason;
-    }
-
-    /** What is lost if the program ends now, in one line for the parent. */
-    public String loss() {
-        int answers = answers();
-        if (answers == 0) {
-            return "The last drill could not be kept; it had no answers: " + reason;
-        }
-        return (answers == 1 ? "1 answer" : answers + " answers") + " of the last drill could not be kept and "
-                + (answers == 1 ? "is" : "are") + " lost: " + reason;
     }
 }

@@ -3,7 +3,6 @@ package fourfold.home;
 import fourfold.facts.Families;
 import fourfold.facts.Question;
 import fourfold.home.Records.NotKept;
-import fourfold.home.Records.Printable;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
 import fourfold.insight.PageContent;
@@ -13,6 +12,7 @@ import fourfold.insight.Weeks;
 import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,12 +25,18 @@ import java.util.stream.Stream;
 
 /** Pages to print for a child: chooses what stands on them and remembers it; drawing them is for others. */
 public final class PrintPages {
-    private final Household household;
     private final Store store;
+    private final SessionClock moments;
+    private final PracticeRecords records;
+    private final LookAhead ahead;
+    private final Optional<Path> file;
 
-    PrintPages(Household household, Store store) {
-        this.household = household;
+    PrintPages(Store store, SessionClock moments, PracticeRecords records, LookAhead ahead, Optional<Path> file) {
         this.store = store;
+        this.moments = moments;
+        this.records = records;
+        this.ahead = ahead;
+        this.file = file;
     }
 
     /**
@@ -41,7 +47,7 @@ public final class PrintPages {
         if (wanted == Printable.TABLE) {
             return Optional.of(new PageContent.Table());
         }
-        Progress progress = household.progress(child);
+        Progress progress = records.progress(child);
         Grid grid = Grid.of(progress, at);
         LocalDate day = LocalDate.ofEpochDay(progress.localDay(at));
         if (wanted == Printable.PROGRESS) {
@@ -61,18 +67,42 @@ public final class PrintPages {
 
     private PageContent report(Child child, Progress progress, Grid grid, LocalDate day) {
         DrillRates rates = new DrillRates();
-        household.read(child, rates);
+        records.read(child, rates);
         Weeks weeks = Weeks.of(
-                Household.told(() -> store.sittings(child.id())),
+                records.sessions(child),
                 day.toEpochDay(),
                 progress.steering().settings().days());
         return new PageContent.Report(
-                child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, household.foreseen(child));
+                child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, ahead.remembered(child));
+    }
+
+    /**
+     * Keeps a page that was drawn, beside the family's file, under the first free name of the day.
+     *
+     * @return the file
+     * @throws NotKept if the file can't be made
+     */
+    public String keep(Printable page, String html, Instant at) {
+        // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
+        Path folder = file.map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
+        String stem = "fourfold-" + page.key() + "-" + LocalDate.ofInstant(at, moments.zone());
+        Path made = folder.resolve(stem + ".html");
+        for (int number = 2; Files.exists(made); number++) {
+            made = folder.resolve(stem + "-" + number + ".html");
+        }
+        try {
+            NewFile.write(made, "the page", writer -> writer.write(html));
+        } catch (UncheckedIOException e) {
+            throw new NotKept(String.valueOf(e.getMessage()), e);
+        }
+        return made.toString();
     }
 
     /** The questions of the page that was last printed and not yet entered; none if there is no such page. */
     List<Question> remembered(Child child) {
-        String text = Household.told(() -> store.homeSetting(name(child))).orElse("");
+        String text = OnStore.read(() -> store.homeSetting(name(child))).orElse("");
         return text.isBlank()
                 ? List.of()
                 : Stream.of(text.split(" "))
@@ -86,28 +116,10 @@ public final class PrintPages {
         String text = questions.stream()
                 .map(q -> Integer.toString(Families.questions().indexOf(q), 36))
                 .collect(Collectors.joining(" "));
-        Household.told(() -> {
-            store.keepHomeSetting(name(child), text.isEmpty() ? " " : text);
-            return true;
-        });
+        OnStore.write(() -> store.keepHomeSetting(name(child), text.isEmpty() ? " " : text));
     }
 
     private static String name(Child child) {
         return "paper" + child.id().toString().replace("-", "");
-    }
-
-    /** Keeps a page as a new file in a folder, under the first free name of the day; gives the file. */
-    String keep(Printable page, String html, LocalDate day, Path folder) {
-        String stem = "fourfold-" + page.key() + "-" + day;
-        Path made = folder.resolve(stem + ".html");
-        for (int number = 2; Files.exists(made); number++) {
-            made = folder.resolve(stem + "-" + number + ".html");
-        }
-        try {
-            NewFile.write(made, "the page", writer -> writer.write(html));
-        } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
-        }
-        return made.toString();
     }
 }

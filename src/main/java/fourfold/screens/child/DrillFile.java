@@ -3,10 +3,11 @@ package fourfold.screens.child;
 import fourfold.drill.Effect;
 import fourfold.home.FileWork;
 import fourfold.home.Keeping;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
+import fourfold.screens.PageContext;
+import fourfold.words.LossLine;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -29,7 +30,7 @@ final class DrillFile {
      */
     record Came(Keeping.Standing standing, Optional<SummaryPicture> ending, Optional<String> advice) {}
 
-    private final Records records;
+    private final PageContext context;
     private final FileWork work;
     /** Used by the file's thread alone. */
     private final Keeping keeping;
@@ -39,10 +40,10 @@ final class DrillFile {
     private int onTheWay;
     private boolean ended;
 
-    DrillFile(Records records) {
-        this.records = records;
-        this.work = records.fileWork();
-        this.keeping = new Keeping(records);
+    DrillFile(PageContext context) {
+        this.context = context;
+        this.work = context.home().practice().fileWork();
+        this.keeping = new Keeping(context.home().practice());
         this.standing = keeping.standing();
     }
 
@@ -62,7 +63,7 @@ final class DrillFile {
             if (!keeping.keep(effects, at) && keeping.isGoingOn()) {
                 keeping.tryNow(at);
             }
-            Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(records, child, progress));
+            Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(context, child, progress));
             return new Came(keeping.standing(), ending, Optional.empty());
         });
     }
@@ -95,7 +96,10 @@ final class DrillFile {
     void end(DrillSession sitting, Instant at) {
         if (!ended) {
             ended = true;
-            begin(() -> new Came(keeping.standing(), Optional.empty(), records.ended(sitting, at)));
+            begin(() -> new Came(
+                    keeping.standing(),
+                    Optional.empty(),
+                    context.home().practice().ended(sitting, at)));
         }
     }
 
@@ -103,7 +107,7 @@ final class DrillFile {
     void giveUp(Instant at) {
         begin(() -> {
             if (keeping.isBehind() && !keeping.tryNow(at)) {
-                records.tellParent(keeping.loss());
+                context.home().practice().lost(LossLine.of(context.words(), keeping.answers(), keeping.reason()));
             }
             return done();
         });
@@ -116,7 +120,7 @@ final class DrillFile {
         ended = true;
         begin(() -> {
             if (!before && !keeping.isBehind()) {
-                records.ended(sitting, at);
+                context.home().practice().ended(sitting, at);
             }
             return done();
         });

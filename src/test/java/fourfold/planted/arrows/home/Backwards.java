@@ -1,12 +1,12 @@
 package fourfold.planted.arrows.home;
 
-import fourfold.plain.GridText;
+import fourfold.words.Words;
 
-/** Breaks the map on purpose: home does not know the plain face. */
+/** Breaks the map on purpose: home does not know words. */
 public final class Backwards {
     private Backwards() {}
 
-    public static boolean isThere(GridText it) {
+    public static boolean isThere(Words it) {
         return it != null;
     }
 }
