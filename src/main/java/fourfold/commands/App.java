@@ -7,6 +7,9 @@ import fourfold.store.DataPath;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.words.Words;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -38,12 +41,22 @@ final class App implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private @Nullable Words words;
+
     App(Environment world) {
         this.world = world;
     }
 
     Environment world() {
         return world;
+    }
+
+    /** The language: what the system asks for, and once the home is open, what the home says. */
+    Words words() {
+        if (words == null) {
+            words = world.words();
+        }
+        return words;
     }
 
     boolean isDemo() {
@@ -56,7 +69,9 @@ final class App implements Callable<Integer> {
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file).map(DataPath::of), demo);
+        Home home = Home.open(world, Optional.ofNullable(file).map(DataPath::of), demo);
+        words = home.records().words();
+        return home;
     }
 
     /**
@@ -66,9 +81,22 @@ final class App implements Callable<Integer> {
      */
     Path place() {
         if (demo) {
-            throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
+            throw new ParameterException(spec.commandLine(), words().say("usage.demo"));
         }
         return Home.place(world, Optional.ofNullable(file).map(DataPath::of));
+    }
+
+    /**
+     * Makes a file that was named on the command line.
+     *
+     * @throws UncheckedIOException with one line that says which file, what failed and what to do
+     */
+    void make(Path made, NewFile.Content content) {
+        try {
+            NewFile.write(made, content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(words().notWritten(made, e), e);
+        }
     }
 
     /** The name after {@code --child}, before or after the command. */
@@ -79,8 +107,7 @@ final class App implements Callable<Integer> {
     @Override
     public Integer call() throws TerminalException {
         if (child != null) {
-            throw new ParameterException(
-                    spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
+            throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
         }
         try (Home home = open()) {
             try (TerminalSession stage = home.stage(world)) {

@@ -55,7 +55,15 @@ final class ChildrenCommand implements Callable<Integer> {
             if (app.child().isPresent()) {
                 tell(home.child(app.child(), spec).name());
             } else {
-                home.records().allChildren().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
+                home.records()
+                        .allChildren()
+                        .forEach(k -> tell(
+                                k.away()
+                                        ? app.words()
+                                                .say(
+                                                        "command.children.away",
+                                                        k.child().name())
+                                        : k.child().name()));
             }
             return ExitCode.DONE;
         }
@@ -71,7 +79,7 @@ final class ChildrenCommand implements Callable<Integer> {
             try {
                 home.records().rename(home.child(app.child(), spec), renamed, now);
             } catch (IllegalArgumentException e) {
-                throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+                throw refused(renamed, e);
             }
         }
         if (archived != null) {
@@ -87,16 +95,13 @@ final class ChildrenCommand implements Callable<Integer> {
 
     private void remove(Home home, Child child, Instant now) {
         if (!yes) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "this would remove \"" + child.name()
-                            + "\" with every answer; nothing was changed. Add --yes to do it");
+            throw new ParameterException(spec.commandLine(), app.words().say("command.children.remove", child.name()));
         }
         home.records()
                 .remove(child, now)
                 .ifPresent(backup -> app.world()
                         .out()
-                        .println("A backup that still holds " + SafeText.safe(child.name()) + " is " + backup + "."));
+                        .println(app.words().say("command.children.backup", SafeText.safe(child.name()), backup)));
     }
 
     /** The child of that name, put away or not. */
@@ -104,14 +109,22 @@ final class ChildrenCommand implements Callable<Integer> {
         return Home.called(home.store().allChildren(), name).stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));
+                        spec.commandLine(), app.words().say("usage.child.unknown", SafeText.safe(name))));
+    }
+
+    private ParameterException refused(String name, IllegalArgumentException why) {
+        int length = name.strip().codePointCount(0, name.strip().length());
+        boolean fits = length >= 1 && length <= ChildName.LONGEST;
+        String key = name.codePoints().anyMatch(ChildName::isControl) ? "usage.name.control" : "usage.name.unseen";
+        return new ParameterException(
+                spec.commandLine(), fits ? app.words().say(key) : app.words().say("usage.name.length", length), why);
     }
 
     private void add(Home home, String name) {
         try {
             ChildName.chosen(name);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+            throw refused(name, e);
         }
         home.records().add(name, home.moments().now());
     }

@@ -41,13 +41,13 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
-        Paper paper = word(Paper.class, size, "--size is a4 or letter");
+        Records.Printable wanted = word(Records.Printable.class, page, "command.print.page");
+        Paper paper = word(Paper.class, size, "command.print.size");
         String html = wanted == Records.Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
-            NewFile.write(output, "the page", writer -> writer.write(html));
+            app.make(output, writer -> writer.write(html));
         }
         return ExitCode.DONE;
     }
@@ -56,7 +56,7 @@ final class PrintCommand implements Callable<Integer> {
         try {
             return Enum.valueOf(choices, word.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), otherwise + ", not " + word, e);
+            throw new ParameterException(spec.commandLine(), app.words().say(otherwise, word), e);
         }
     }
 
@@ -67,7 +67,7 @@ final class PrintCommand implements Callable<Integer> {
                     .worksheets()
                     .page(whose, wanted, paper, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));
+                            spec.commandLine(), app.words().say("print.nothing", whose.name())));
         }
     }
 }

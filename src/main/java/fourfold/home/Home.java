@@ -120,11 +120,13 @@ public final class Home implements AutoCloseable {
         }
         String names = children.stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
         String known = children.isEmpty()
-                ? "No child is here yet. Add one with: fourfold children --add NAME"
-                : "Name one with --child: " + names;
+                ? records.words().say("usage.child.none")
+                : records.words().say("usage.child.name", names);
         throw new ParameterException(
                 spec.commandLine(),
-                name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+                name.map(n -> records.words().say("usage.child.unknown", n) + " ")
+                                .orElse("")
+                        + known);
     }
 
     /** The children whom a typed name means; those written exactly so come before those of the same name. */

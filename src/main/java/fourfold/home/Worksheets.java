@@ -14,7 +14,7 @@ import fourfold.paper.Paper;
 import fourfold.paper.PrintedPages;
 import fourfold.progress.Progress;
 import fourfold.store.Store;
-import java.io.UncheckedIOException;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -83,9 +83,9 @@ public final class Worksheets {
             made = folder.resolve(stem + "-" + number + ".html");
         }
         try {
-            NewFile.write(made, "the page", writer -> writer.write(html));
-        } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
+            NewFile.write(made, writer -> writer.write(html));
+        } catch (IOException e) {
+            throw new NotKept(household.words().notWritten(made, e), e);
         }
         return made.toString();
     }
