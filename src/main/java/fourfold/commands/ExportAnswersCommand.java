@@ -41,7 +41,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
-                NewFile.write(file, "the answers", writer -> write(home, whose, writer));
+                export.app().make(file, writer -> write(home, whose, writer));
             }
             return ExitCode.DONE;
         }

@@ -43,7 +43,7 @@ final class ExportStatementsCommand implements Callable<Integer> {
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
-                NewFile.write(file, "the statements", writer -> write(home, whose, writer));
+                export.app().make(file, writer -> write(home, whose, writer));
             }
             return ExitCode.DONE;
         }

@@ -2,7 +2,6 @@ package fourfold.home;
 
 import fourfold.facts.Families;
 import fourfold.facts.Question;
-import fourfold.home.Records.NotKept;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
 import fourfold.insight.PageContent;
@@ -13,6 +12,7 @@ import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -80,7 +80,7 @@ public final class PrintPages {
      * Keeps a page that was drawn, beside the family's file, under the first free name of the day.
      *
      * @return the file
-     * @throws NotKept if the file can't be made
+     * @throws UncheckedIOException if the file, which is its message, can't be made
      */
     public String keep(Printable page, String html, Instant at) {
         // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
@@ -93,9 +93,9 @@ public final class PrintPages {
             made = folder.resolve(stem + "-" + number + ".html");
         }
         try {
-            NewFile.write(made, "the page", writer -> writer.write(html));
-        } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
+            NewFile.write(made, writer -> writer.write(html));
+        } catch (IOException e) {
+            throw new UncheckedIOException(made.toString(), e);
         }
         return made.toString();
     }

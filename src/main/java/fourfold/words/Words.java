@@ -9,6 +9,12 @@ import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
 import fourfold.progress.Setting;
 import fourfold.progress.WrongAnswer;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -131,6 +137,22 @@ public final class Words {
      */
     public static String isolated(String name) {
         return "\u2068" + name + "\u2069";
+    }
+
+    /** Why a new file could not be made and what to do, in one line. */
+    public String notWritten(Path file, IOException why) {
+        if (why instanceof FileAlreadyExistsException) {
+            return say("file.there", file);
+        }
+        if (why instanceof NoSuchFileException) {
+            return say("file.unwritten", file, say("file.nofolder"));
+        }
+        if (why instanceof AccessDeniedException) {
+            return say("file.unwritten", file, say("file.denied"));
+        }
+        boolean reasoned = why instanceof FileSystemException system && system.getReason() != null;
+        String reason = reasoned ? ((FileSystemException) why).getReason() : why.getMessage();
+        return say("file.unwritten", file, String.valueOf(reason));
     }
 
     /** How this language writes the sign of an operation: × or ·, ÷ or a colon. */
