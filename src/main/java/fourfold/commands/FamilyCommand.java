@@ -51,6 +51,7 @@ final class FamilyCommand implements Callable<Integer> {
             } else {
                 FamilyText.write(
                         app.world().out(),
+                        home.records().words(),
                         whose.name(),
                         family,
                         progress,

@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.log.Child;
+import fourfold.plain.Signs;
 import fourfold.records.ActionsJson;
 import fourfold.screens.parent.HistoryPage;
 import fourfold.words.SafeText;
@@ -41,15 +42,10 @@ final class HistoryCommand implements Callable<Integer> {
                 return ExitCode.DONE;
             }
             HistoryPage.lines(home.records().words(), home.records().acts(whose))
-                    .forEach(line -> {
-                        String safe = SafeText.safe(line);
-                        app.world()
-                                .out()
-                                .println(
-                                        app.world().unicode()
-                                                ? safe
-                                                : safe.replace('×', 'x').replace('÷', '/'));
-                    });
+                    .forEach(line -> app.world()
+                            .out()
+                            .println(Signs.printable(
+                                    SafeText.safe(line), app.world().unicode())));
             return ExitCode.DONE;
         }
     }

@@ -64,8 +64,9 @@ final class PlanCommand implements Callable<Integer> {
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
             } else {
-                PlanText.plan(
+                PlanText.write(
                         app.world().out(),
+                        home.records().words(),
                         whose.name(),
                         weeks,
                         tables,
