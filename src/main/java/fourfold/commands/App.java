@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
@@ -109,11 +110,11 @@ final class App implements Callable<Integer> {
             String names =
                     choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
             String known = choice.all().isEmpty()
-                    ? "No child is here yet. Add one with: fourfold children --add NAME"
-                    : "Name one with --child: " + names;
+                    ? words().say("usage.child.none")
+                    : words().say("usage.child.name", names);
             return new ParameterException(
                     command.commandLine(),
-                    child().map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+                    child().map(n -> words().say("usage.child.unknown", n) + " ").orElse("") + known);
         });
     }
 

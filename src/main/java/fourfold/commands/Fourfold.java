@@ -58,7 +58,7 @@ public final class Fourfold {
         boolean lostWords = world.out().checkError();
         boolean lostData = world.data().checkError();
         if ((lostWords || lostData) && code == ExitCode.DONE) {
-            world.err().println("fourfold: " + world.words().say("usage.output"));
+            world.err().println("fourfold: " + App.words(world).say("usage.output"));
             code = ExitCode.WORLD;
         }
         world.err().flush();
@@ -118,7 +118,7 @@ public final class Fourfold {
                 || e instanceof Records.NotKept
                 || e instanceof IOException
                 || e instanceof UncheckedIOException;
-        String words = foreseen ? e.getMessage() : world.words().say("usage.unforeseen", e);
+        String words = foreseen ? e.getMessage() : App.words(world).say("usage.unforeseen", e);
         world.err().println("fourfold: " + oneLine(String.valueOf(words)));
         if (debug) {
             e.printStackTrace(world.err());

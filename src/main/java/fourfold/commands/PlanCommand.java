@@ -60,8 +60,9 @@ final class PlanCommand implements Callable<Integer> {
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
             } else {
-                PlanText.plan(
+                PlanText.write(
                         app.world().out(),
+                        app.words(home),
                         whose.name(),
                         weeks,
                         tables,

@@ -7,6 +7,7 @@ import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
+import fourfold.progress.Rates;
 import fourfold.progress.Setting;
 import fourfold.progress.WrongAnswer;
 import java.io.IOException;
@@ -109,6 +110,11 @@ public final class Words {
     /** A change, as {@link #number}, with + or - before it. */
     public String change(double value) {
         return String.format(language, "%+.1f", value);
+    }
+
+    /** Digits and facts correct a minute, each five and four characters wide. */
+    public String rates(Rates rates) {
+        return String.format(language, "%5.1f / %4.1f", rates.digitsPerMinute(), rates.factsPerMinute());
     }
 
     /** A time in seconds with one decimal. */
