@@ -99,13 +99,13 @@ final class App implements Callable<Integer> {
     }
 
     /** The language where no home is open. */
-    Words words() {
-        return words(world);
+    static Words words(Environment world) {
+        return Words.of(world.language(Optional.empty()));
     }
 
     /** The language where no home is open. */
-    static Words words(Environment world) {
-        return Words.of(world.language(Optional.empty()));
+    Words words() {
+        return words(world);
     }
 
     /** The language of this home. */

@@ -76,30 +76,6 @@ public final class PrintPages {
                 child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, ahead.remembered(child));
     }
 
-    /**
-     * Keeps a page that was drawn, beside the family's file, under the first free name of the day.
-     *
-     * @return the file
-     * @throws NotKept if the file can't be made
-     */
-    public String keep(Printable page, String html, Instant at) {
-        // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
-        Path folder = file.map(Path::toAbsolutePath)
-                .map(Path::getParent)
-                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
-        String stem = "fourfold-" + page.key() + "-" + LocalDate.ofInstant(at, moments.zone());
-        Path made = folder.resolve(stem + ".html");
-        for (int number = 2; Files.exists(made); number++) {
-            made = folder.resolve(stem + "-" + number + ".html");
-        }
-        try {
-            NewFile.write(made, "the page", writer -> writer.write(html));
-        } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
-        }
-        return made.toString();
-    }
-
     /** The questions of the page that was last printed and not yet entered; none if there is no such page. */
     List<Question> remembered(Child child) {
         String text = OnStore.read(() -> store.homeSetting(name(child))).orElse("");
@@ -121,5 +97,28 @@ public final class PrintPages {
 
     private static String name(Child child) {
         return "paper" + child.id().toString().replace("-", "");
+    }
+
+    /**
+     * Keeps a page that was drawn as a new file, under the first free name of the day; gives the file.
+     *
+     * @throws NotKept if the file can't be made
+     */
+    public String keep(Printable page, String html, Instant at) {
+        // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
+        Path folder = file.map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
+        String stem = "fourfold-" + page.key() + "-" + LocalDate.ofInstant(at, moments.zone());
+        Path made = folder.resolve(stem + ".html");
+        for (int number = 2; Files.exists(made); number++) {
+            made = folder.resolve(stem + "-" + number + ".html");
+        }
+        try {
+            NewFile.write(made, "the page", writer -> writer.write(html));
+        } catch (UncheckedIOException e) {
+            throw new NotKept(String.valueOf(e.getMessage()), e);
+        }
+        return made.toString();
     }
 }
