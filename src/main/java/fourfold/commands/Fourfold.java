@@ -18,7 +18,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -109,7 +108,7 @@ public final class Fourfold {
 
     private static int failed(Environment world, boolean debug, Exception e) {
         if (e instanceof PractisingElsewhere elsewhere) {
-            Words language = Words.of(world.language(Optional.empty()));
+            Words language = App.words(world);
             world.err().println("fourfold: " + oneLine(language.say("drill.elsewhere", elsewhere.name())));
             return ExitCode.WORLD;
         }

@@ -44,10 +44,7 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--order", split = ",", paramLabel = "${bundle:label.table}")
     private List<Integer> order = List.of();
 
-    @Option(
-            names = "--language",
-            paramLabel = "xx|system",
-            description = "The language of this home by its two letters, like en or de; system: as the system says.")
+    @Option(names = "--language", paramLabel = "xx|system")
     private @Nullable String language;
 
     @Override
@@ -77,9 +74,7 @@ final class SettingsCommand implements Callable<Integer> {
             return Optional.empty();
         }
         if (!Words.of(Locale.forLanguageTag(written)).language().getLanguage().equals(written)) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    Words.of(app.world().language(Optional.empty())).say("settings.language.unknown", written));
+            throw new ParameterException(spec.commandLine(), app.words().say("settings.language.unknown", written));
         }
         return Optional.of(written);
     }

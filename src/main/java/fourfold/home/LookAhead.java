@@ -55,7 +55,8 @@ public final class LookAhead {
         return OnStore.read(() -> store.homeSetting(name(child)))
                 .map(text -> text.split(" "))
                 .filter(days -> days.length == 4)
-                .map(days -> new PageContent.Forecast(LocalDate.parse(days[0]), day(days[1]), day(days[2]), day(days[3])));
+                .map(days ->
+                        new PageContent.Forecast(LocalDate.parse(days[0]), day(days[1]), day(days[2]), day(days[3])));
     }
 
     private static Optional<LocalDate> day(String text) {

@@ -81,9 +81,7 @@ final class PrintPage implements Page {
         return context.home()
                 .printPages()
                 .content(child, page, at)
-                .map(content -> context.home()
-                        .printPages()
-                        .keep(page, PrintedPage.html(content, paper, words), at))
+                .map(content -> context.home().printPages().keep(page, PrintedPage.html(content, paper, words), at))
                 .map(file -> words.say("print.made", file))
                 .orElseGet(() -> words.say("print.nothing", child.name()));
     }
