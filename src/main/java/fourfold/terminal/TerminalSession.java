@@ -58,7 +58,7 @@ public final class TerminalSession implements AutoCloseable {
      * Opens the terminal the program was started in, or a window on the desktop if there is none.
      *
      * @param environment the variables that say what the terminal can show
-     * @throws TerminalException if there is neither, in one line that says what to do
+     * @throws TerminalException if there is neither
      */
     public static TerminalSession open(Map<String, String> environment) throws TerminalException {
         return open(environment, () -> WindowSize.USUAL);
@@ -67,7 +67,7 @@ public final class TerminalSession implements AutoCloseable {
     /**
      * The same with a size for the window, which is asked for only if there is to be one.
      *
-     * @throws TerminalException if there is neither, in one line that says what to do
+     * @throws TerminalException if there is neither
      */
     public static TerminalSession open(Map<String, String> environment, Supplier<WindowSize> window)
             throws TerminalException {
@@ -75,14 +75,14 @@ public final class TerminalSession implements AutoCloseable {
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         if (!windows && isInteractive()) {
             if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
-                throw new TerminalException("This terminal says that it can't draw (TERM=dumb). Use: drill --plain");
+                throw new TerminalException(TerminalException.Reason.DUMB);
             }
             return openTerminal(environment);
         }
         if (DesktopWindow.isPossible()) {
             return openWindow(window.get());
         }
-        throw new TerminalException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
+        throw new TerminalException(TerminalException.Reason.NONE);
     }
 
     /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
@@ -105,7 +105,7 @@ public final class TerminalSession implements AutoCloseable {
         try {
             terminal = RawTerminal.open(charset);
         } catch (IOException e) {
-            throw new TerminalException("Fourfold could not use this terminal (" + e.getMessage() + ").", e);
+            throw new TerminalException(TerminalException.Reason.UNUSABLE, String.valueOf(e.getMessage()), e);
         }
         return started(terminal, abilities, Surface.TERMINAL);
     }
@@ -125,7 +125,7 @@ public final class TerminalSession implements AutoCloseable {
             return stage;
         } catch (IOException e) {
             giveBack(terminal);
-            throw new TerminalException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
+            throw new TerminalException(TerminalException.Reason.UNDRAWABLE, String.valueOf(e.getMessage()), e);
         }
     }
 
