@@ -18,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -113,11 +114,14 @@ public final class Fourfold {
             return ExitCode.WORLD;
         }
         boolean foreseen = e instanceof StoreException
-                || e instanceof TerminalException
                 || e instanceof Records.NotKept
                 || e instanceof IOException
                 || e instanceof UncheckedIOException;
         String words = foreseen ? e.getMessage() : App.words(world).say("usage.unforeseen", e);
+        if (e instanceof TerminalException nowhere) {
+            String key = "terminal." + nowhere.reason().name().toLowerCase(Locale.ROOT);
+            words = App.words(world).say(key, nowhere.detail());
+        }
         world.err().println("fourfold: " + oneLine(String.valueOf(words)));
         if (debug) {
             e.printStackTrace(world.err());

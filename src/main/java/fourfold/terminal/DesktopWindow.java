@@ -40,9 +40,7 @@ final class DesktopWindow {
                     .createTerminalEmulator();
         } catch (HeadlessException | AWTError | LinkageError e) {
             throw new TerminalException(
-                    "Fourfold could not open a window (" + e.getClass().getSimpleName()
-                            + "). Start it in a terminal, or use: drill --plain",
-                    e);
+                    TerminalException.Reason.WINDOW, e.getClass().getSimpleName(), e);
         }
     }
 }

@@ -30,7 +30,7 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         if (!windows && isInteractive()) {
             if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
-                throw new TerminalException("This terminal says that it can't draw (TERM=dumb). Use: drill --plain");
+                throw new TerminalException(TerminalException.Reason.DUMB);
             }
             return ofProcess(environment);
         }
@@ -38,7 +38,7 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
             return new OpenTerminal(
                     DesktopWindow.open(window.get()), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
         }
-        throw new TerminalException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
+        throw new TerminalException(TerminalException.Reason.NONE);
     }
 
     private static OpenTerminal ofProcess(Map<String, String> environment) throws TerminalException {
@@ -48,7 +48,7 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
         try {
             return new OpenTerminal(RawTerminal.open(charset), abilities, Surface.TERMINAL);
         } catch (IOException e) {
-            throw new TerminalException("Fourfold could not use this terminal (" + e.getMessage() + ").", e);
+            throw new TerminalException(TerminalException.Reason.UNUSABLE, String.valueOf(e.getMessage()), e);
         }
     }
 

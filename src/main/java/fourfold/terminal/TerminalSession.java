@@ -56,7 +56,7 @@ public final class TerminalSession implements AutoCloseable {
      * Opens the terminal the program was started in, or a window on the desktop if there is none.
      *
      * @param environment the variables that say what the terminal can show
-     * @throws TerminalException if there is neither, in one line that says what to do
+     * @throws TerminalException if there is neither
      */
     public static TerminalSession open(Map<String, String> environment) throws TerminalException {
         return open(environment, () -> WindowSize.USUAL);
@@ -65,7 +65,7 @@ public final class TerminalSession implements AutoCloseable {
     /**
      * The same with a size for the window, which is asked for only if there is to be one.
      *
-     * @throws TerminalException if there is neither, in one line that says what to do
+     * @throws TerminalException if there is neither
      */
     public static TerminalSession open(Map<String, String> environment, Supplier<WindowSize> window)
             throws TerminalException {
@@ -77,7 +77,7 @@ public final class TerminalSession implements AutoCloseable {
             return session;
         } catch (IOException e) {
             open.giveBack();
-            throw new TerminalException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
+            throw new TerminalException(TerminalException.Reason.UNDRAWABLE, String.valueOf(e.getMessage()), e);
         }
     }
 

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.home.Environment;
+import fourfold.terminal.TerminalException;
+import fourfold.words.Words;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.StringReader;
@@ -14,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,6 +114,17 @@ class LanguageOfCommandsTest {
             assertEquals(1, run.err().lines().count(), run.err());
             assertTrue(run.err().contains(see), run.err());
             assertNoEnglish(run.err() + run.out());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "es"})
+    void everyReasonNotToDrawHasItsWords(String language) {
+        Words words = Words.of(Locale.forLanguageTag(language));
+        for (TerminalException.Reason reason : TerminalException.Reason.values()) {
+            assertTrue(words.say("terminal." + reason.name().toLowerCase(Locale.ROOT), "EPERM")
+                            .length()
+                    > 20);
         }
     }
 
