@@ -271,10 +271,6 @@ public final class Drill {
         return new Drill(before, next, scheduler, surface, upcoming, attention, phase);
     }
 
-    private Drill with(Upcoming next) {
-        return new Drill(before, progress, scheduler, surface, next, attention, phase);
-    }
-
     private Drill with(AttentionSignals next) {
         return new Drill(before, progress, scheduler, surface, upcoming, next, phase);
     }
