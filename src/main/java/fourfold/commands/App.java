@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
@@ -11,6 +12,8 @@ import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -45,6 +48,8 @@ final class App implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    private @Nullable Words words;
+
     App(Environment world) {
         this.world = world;
     }
@@ -59,7 +64,9 @@ final class App implements Callable<Integer> {
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file).map(Home::path), demo);
+        Home home = Home.open(world, Optional.ofNullable(file).map(Home::path), demo);
+        words = words(home);
+        return home;
     }
 
     /**
@@ -69,9 +76,22 @@ final class App implements Callable<Integer> {
      */
     Path place() {
         if (demo) {
-            throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
+            throw new ParameterException(spec.commandLine(), words().say("usage.demo"));
         }
         return Home.place(world, Optional.ofNullable(file).map(Home::path));
+    }
+
+    /**
+     * Makes a file that was named on the command line.
+     *
+     * @throws UncheckedIOException with one line that says which file, what failed and what to do
+     */
+    void make(Path made, NewFile.Content content) {
+        try {
+            NewFile.write(made, content);
+        } catch (IOException e) {
+            throw new UncheckedIOException(words().notWritten(made, e), e);
+        }
     }
 
     /** The name after {@code --child}, before or after the command. */
@@ -89,23 +109,27 @@ final class App implements Callable<Integer> {
         return choice.only().orElseThrow(() -> {
             String names =
                     choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
-            String known = choice.all().isEmpty()
-                    ? "No child is here yet. Add one with: fourfold children --add NAME"
-                    : "Name one with --child: " + names;
+            String known =
+                    choice.all().isEmpty() ? words().say("usage.child.none") : words().say("usage.child.name", names);
             return new ParameterException(
                     command.commandLine(),
-                    child().map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+                    child().map(n -> words().say("usage.child.unknown", n) + " ")
+                                    .orElse("")
+                            + known);
         });
+    }
+
+    /** The language: what the system asks for, and once the home is open, what the home says. */
+    Words words() {
+        if (words == null) {
+            words = words(world);
+        }
+        return words;
     }
 
     /** The language where no home is open. */
     static Words words(Environment world) {
         return Words.of(world.language(Optional.empty()));
-    }
-
-    /** The language where no home is open. */
-    Words words() {
-        return words(world);
     }
 
     /** The language of this home. */
@@ -135,8 +159,7 @@ final class App implements Callable<Integer> {
     @Override
     public Integer call() throws TerminalException {
         if (child != null) {
-            throw new ParameterException(
-                    spec.commandLine(), "--child goes with a command, such as: fourfold drill --child NAME");
+            throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
         }
         try (Home home = open()) {
             try (TerminalSession stage = home.stage(world)) {

@@ -56,7 +56,15 @@ final class ChildrenCommand implements Callable<Integer> {
             if (app.child().isPresent()) {
                 tell(app.child(home, spec).name());
             } else {
-                home.children().all().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
+                home.children()
+                        .all()
+                        .forEach(k -> tell(
+                                k.away()
+                                        ? app.words()
+                                                .say(
+                                                        "command.children.away",
+                                                        k.child().name())
+                                        : k.child().name()));
             }
             return ExitCode.DONE;
         }
@@ -72,7 +80,7 @@ final class ChildrenCommand implements Callable<Integer> {
             try {
                 home.children().rename(app.child(home, spec), renamed, now);
             } catch (IllegalArgumentException e) {
-                throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
+                throw refused(renamed, e);
             }
         }
         if (archived != null) {
@@ -88,10 +96,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     private void remove(Home home, Child child, Instant now) {
         if (!yes) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "this would remove \"" + child.name()
-                            + "\" with every answer; nothing was changed. Add --yes to do it");
+            throw new ParameterException(spec.commandLine(), app.words().say("command.children.remove", child.name()));
         }
         ChildRegister.Removal removal = home.children().remove(child, now);
         if (!removal.done()) {
@@ -100,7 +105,7 @@ final class ChildrenCommand implements Callable<Integer> {
         removal.backup()
                 .ifPresent(backup -> app.world()
                         .out()
-                        .println("A backup that still holds " + SafeText.safe(child.name()) + " is " + backup + "."));
+                        .println(app.words().say("command.children.backup", SafeText.safe(child.name()), backup)));
     }
 
     /** The child of that name, put away or not. */
@@ -108,14 +113,22 @@ final class ChildrenCommand implements Callable<Integer> {
         return home.children().namedAmongAll(name).fitting().stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));
+                        spec.commandLine(), app.words().say("usage.child.unknown", SafeText.safe(name))));
+    }
+
+    private ParameterException refused(String name, IllegalArgumentException why) {
+        int length = name.strip().codePointCount(0, name.strip().length());
+        boolean fits = length >= 1 && length <= ChildName.LONGEST;
+        String key = name.codePoints().anyMatch(ChildName::isControl) ? "usage.name.control" : "usage.name.unseen";
+        return new ParameterException(
+                spec.commandLine(), fits ? app.words().say(key) : app.words().say("usage.name.length", length), why);
     }
 
     private void add(Home home, String name) {
         try {
             ChildName.chosen(name);
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+            throw refused(name, e);
         }
         home.children().add(name, home.moments().now());
     }

@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.records.AnswersCsv;
 import java.io.IOException;
@@ -41,7 +40,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
-                NewFile.write(file, "the answers", writer -> write(home, whose, writer));
+                export.app().make(file, writer -> write(home, whose, writer));
             }
             return ExitCode.DONE;
         }

@@ -27,6 +27,6 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "say what to export: answers or statements");
+        throw new ParameterException(spec.commandLine(), app.words().say("command.export.what"));
     }
 }

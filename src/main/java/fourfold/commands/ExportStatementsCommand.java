@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.NewFile;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.records.Statements;
@@ -43,7 +42,7 @@ final class ExportStatementsCommand implements Callable<Integer> {
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
-                NewFile.write(file, "the statements", writer -> write(home, whose, writer));
+                export.app().make(file, writer -> write(home, whose, writer));
             }
             return ExitCode.DONE;
         }

@@ -50,6 +50,7 @@ final class FamilyCommand implements Callable<Integer> {
             } else {
                 FamilyText.write(
                         app.world().out(),
+                        app.words(home),
                         whose.name(),
                         family,
                         progress,

@@ -3,7 +3,6 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.words.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -36,8 +35,7 @@ final class FocusCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Words words = app.words();
-        scope.confirm(yes, spec, words);
+        scope.confirm(yes, spec, app.words());
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
             home.steering()
@@ -48,7 +46,9 @@ final class FocusCommand implements Callable<Integer> {
                                             f -> end ? new ParentAction.Release(f) : new ParentAction.Focus(f))
                                     .toList(),
                             home.moments().now());
-            app.world().out().println(words.say(end ? "steer.nofocus" : "command.focus.done", scope.name(words)));
+            app.world()
+                    .out()
+                    .println(app.words().say(end ? "steer.nofocus" : "command.focus.done", scope.name(app.words())));
             return ExitCode.DONE;
         }
     }

@@ -57,7 +57,7 @@ public final class Fourfold {
         boolean lostWords = world.out().checkError();
         boolean lostData = world.data().checkError();
         if ((lostWords || lostData) && code == ExitCode.DONE) {
-            world.err().println("fourfold: not everything could be written. Check where the output goes.");
+            world.err().println("fourfold: " + App.words(world).say("usage.output"));
             code = ExitCode.WORLD;
         }
         world.err().flush();
@@ -117,7 +117,7 @@ public final class Fourfold {
                 || e instanceof Records.NotKept
                 || e instanceof IOException
                 || e instanceof UncheckedIOException;
-        String words = foreseen ? e.getMessage() : "something unforeseen went wrong: " + e + " (--debug tells more)";
+        String words = foreseen ? e.getMessage() : App.words(world).say("usage.unforeseen", e);
         world.err().println("fourfold: " + oneLine(String.valueOf(words)));
         if (debug) {
             e.printStackTrace(world.err());

@@ -31,7 +31,7 @@ final class GateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (set && reset) {
-            throw new ParameterException(spec.commandLine(), "--set and --reset exclude each other");
+            throw new ParameterException(spec.commandLine(), app.words().say("command.gate.both"));
         }
         try (Home home = app.open()) {
             Gate gate = home.gate();
@@ -40,22 +40,17 @@ final class GateCommand implements Callable<Integer> {
             } else if (reset) {
                 gate.remove();
             }
-            app.world()
-                    .out()
-                    .println(
-                            gate.isSet()
-                                    ? "A PIN keeps a child out of the grown-ups' pages."
-                                    : "The grown-ups' pages are open to all.");
+            app.world().out().println(app.words().say(gate.isSet() ? "command.gate.set" : "command.gate.open"));
             return ExitCode.DONE;
         }
     }
 
     private void set(Gate gate, Instant now) throws IOException {
-        app.world().out().println("Type a PIN of 4 to 8 digits:");
+        app.world().out().println(app.words().say("command.gate.type"));
         app.world().out().flush();
         String pin = app.world().in().readLine();
         if (pin == null || !Pin.isPossible(pin.strip())) {
-            throw new ParameterException(spec.commandLine(), "a PIN has 4 to 8 digits; nothing was changed");
+            throw new ParameterException(spec.commandLine(), app.words().say("command.gate.pin"));
         }
         gate.set(pin.strip(), now);
     }

@@ -34,7 +34,11 @@ final class GridCommand implements Callable<Integer> {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid));
             } else {
                 GridText.write(
-                        app.world().out(), whose.name(), grid, app.world().unicode());
+                        app.world().out(),
+                        app.words(home),
+                        whose.name(),
+                        grid,
+                        app.world().unicode());
             }
             return ExitCode.DONE;
         }

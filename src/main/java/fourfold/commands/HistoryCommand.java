@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.log.Child;
+import fourfold.plain.Signs;
 import fourfold.records.ActionsJson;
 import fourfold.screens.parent.HistoryPage;
 import fourfold.words.SafeText;
@@ -39,15 +40,11 @@ final class HistoryCommand implements Callable<Integer> {
                         .print(ActionsJson.of(whose.name(), home.records().actions(whose)));
                 return ExitCode.DONE;
             }
-            HistoryPage.lines(app.words(home), home.records().actions(whose)).forEach(line -> {
-                String safe = SafeText.safe(line);
-                app.world()
-                        .out()
-                        .println(
-                                app.world().unicode()
-                                        ? safe
-                                        : safe.replace('×', 'x').replace('÷', '/'));
-            });
+            HistoryPage.lines(app.words(home), home.records().actions(whose))
+                    .forEach(line -> app.world()
+                            .out()
+                            .println(Signs.printable(
+                                    SafeText.safe(line), app.world().unicode())));
             return ExitCode.DONE;
         }
     }

@@ -3,7 +3,6 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.words.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,8 +31,7 @@ final class HoldCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Words words = app.words();
-        scope.confirm(yes, spec, words);
+        scope.confirm(yes, spec, app.words());
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
             home.steering()
@@ -44,7 +42,9 @@ final class HoldCommand implements Callable<Integer> {
                                             f -> end ? new ParentAction.Release(f) : new ParentAction.Hold(f))
                                     .toList(),
                             home.moments().now());
-            app.world().out().println(words.say(end ? "steer.nohold" : "command.hold.done", scope.name(words)));
+            app.world()
+                    .out()
+                    .println(app.words().say(end ? "steer.nohold" : "command.hold.done", scope.name(app.words())));
             return ExitCode.DONE;
         }
     }

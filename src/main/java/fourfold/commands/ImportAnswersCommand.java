@@ -4,6 +4,7 @@ import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
@@ -51,11 +52,11 @@ final class ImportAnswersCommand implements Callable<Integer> {
             ImportedAnswers imported = read(home, text);
             tell(imported);
             if (!yes) {
-                say("Nothing was changed. Add --yes to do it.");
+                say(words().say("command.nothing"));
                 return ExitCode.DONE;
             }
             home.importAnswers().keep(imported);
-            say("Done.");
+            say(words().say("command.import.done"));
         }
         return ExitCode.DONE;
     }
@@ -66,7 +67,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
                     .read(new StringReader(text), home.moments().now());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
-                    spec.commandLine(), name + ", " + e.getMessage() + ". Nothing was changed.", e);
+                    spec.commandLine(), words().say("command.import.problem", name, e.getMessage()), e);
         }
     }
 
@@ -74,7 +75,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
     private String text(Path file) throws IOException {
         try {
             if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
-                throw new ParameterException(spec.commandLine(), name + " is larger than any log of answers");
+                throw new ParameterException(spec.commandLine(), words().say("command.import.large", name));
             }
             String text = StandardCharsets.UTF_8
                     .newDecoder()
@@ -82,22 +83,25 @@ final class ImportAnswersCommand implements Callable<Integer> {
                     .toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw new ParameterException(
-                    spec.commandLine(), name + " is no text in UTF-8. Save it as \"CSV UTF-8\".", e);
+            throw new ParameterException(spec.commandLine(), words().say("command.import.encoding", name), e);
         } catch (NoSuchFileException e) {
-            throw new UncheckedIOException("There is no file " + file + ". Check its name.", e);
+            throw new UncheckedIOException(words().say("command.import.missing", file), e);
         } catch (IOException e) {
-            throw new UncheckedIOException("The file " + file + " can't be read. Check that it is a file of yours.", e);
+            throw new UncheckedIOException(words().say("command.import.unreadable", file), e);
         }
     }
 
     private void tell(ImportedAnswers imported) {
-        say(name + ": " + imported.fresh() + " new answers in " + imported.drills() + " new drills; " + imported.known()
-                + " answers are here already.");
+        say(words().say("command.import.counts", name, imported.fresh(), imported.drills(), imported.known()));
         if (!imported.newChildren().isEmpty()) {
-            say("New children: "
-                    + imported.newChildren().stream().map(Child::name).collect(Collectors.joining(", ")));
+            say(words().say(
+                            "command.import.children",
+                            imported.newChildren().stream().map(Child::name).collect(Collectors.joining(", "))));
         }
+    }
+
+    private Words words() {
+        return parent.app().words();
     }
 
     private void say(String line) {

@@ -27,6 +27,6 @@ final class ImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "say what to import: answers");
+        throw new ParameterException(spec.commandLine(), app.words().say("command.import.what"));
     }
 }

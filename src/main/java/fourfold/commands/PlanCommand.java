@@ -43,7 +43,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (runs < 1 || runs > 1000) {
-            throw new ParameterException(spec.commandLine(), "--runs is from 1 to 1000, not " + runs);
+            throw new ParameterException(spec.commandLine(), app.words().say("command.plan.runs", runs));
         }
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
@@ -60,8 +60,9 @@ final class PlanCommand implements Callable<Integer> {
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
             } else {
-                PlanText.plan(
+                PlanText.write(
                         app.world().out(),
+                        app.words(home),
                         whose.name(),
                         weeks,
                         tables,

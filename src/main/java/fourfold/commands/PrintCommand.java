@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.NewFile;
 import fourfold.home.Printable;
 import fourfold.insight.PageContent;
 import fourfold.log.Child;
@@ -43,15 +42,15 @@ final class PrintCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Printable wanted = word(Printable.class, page, "PAGE is cards, practice, table or progress");
-        Paper paper = word(Paper.class, size, "--size is a4 or letter");
+        Printable wanted = word(Printable.class, page, "command.print.page");
+        Paper paper = word(Paper.class, size, "command.print.size");
         String html = wanted == Printable.TABLE
                 ? PrintedPage.html(new PageContent.Table(), paper, app.words())
                 : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
-            NewFile.write(output, "the page", writer -> writer.write(html));
+            app.make(output, writer -> writer.write(html));
         }
         return ExitCode.DONE;
     }
@@ -60,7 +59,7 @@ final class PrintCommand implements Callable<Integer> {
         try {
             return Enum.valueOf(choices, word.toUpperCase(Locale.ROOT));
         } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), otherwise + ", not " + word, e);
+            throw new ParameterException(spec.commandLine(), app.words().say(otherwise, word), e);
         }
     }
 
@@ -70,8 +69,8 @@ final class PrintCommand implements Callable<Integer> {
             PageContent content = home.printPages()
                     .content(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), app.words(home).say("print.nothing", whose.name())));
-            return PrintedPage.html(content, paper, app.words(home));
+                            spec.commandLine(), app.words().say("print.nothing", whose.name())));
+            return PrintedPage.html(content, paper, app.words());
         }
     }
 }

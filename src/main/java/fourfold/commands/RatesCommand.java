@@ -3,7 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.insight.DrillRates;
 import fourfold.log.Child;
-import fourfold.plain.PlanText;
+import fourfold.plain.RatesText;
 import fourfold.records.PlanJson;
 import java.io.IOException;
 import java.util.concurrent.Callable;
@@ -34,8 +34,9 @@ final class RatesCommand implements Callable<Integer> {
             if (json) {
                 app.world().out().print(PlanJson.rates(whose.name(), rates.drills()));
             } else {
-                PlanText.rates(
+                RatesText.write(
                         app.world().out(),
+                        app.words(home),
                         whose.name(),
                         rates.drills(),
                         app.world().unicode());

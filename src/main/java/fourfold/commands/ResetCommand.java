@@ -3,7 +3,6 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.words.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,8 +32,7 @@ final class ResetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Words words = app.words();
-        scope.confirm(yes, spec, words);
+        scope.confirm(yes, spec, app.words());
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
             home.steering()
@@ -44,7 +42,7 @@ final class ResetCommand implements Callable<Integer> {
                                     .<ParentAction>map(ParentAction.Reset::new)
                                     .toList(),
                             home.moments().now());
-            app.world().out().println(words.say("command.reset.done", scope.name(words)));
+            app.world().out().println(app.words().say("command.reset.done", scope.name(app.words())));
             return ExitCode.DONE;
         }
     }

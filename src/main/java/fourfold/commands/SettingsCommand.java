@@ -4,7 +4,6 @@ import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Setting;
-import fourfold.progress.Settings;
 import fourfold.words.Words;
 import java.util.List;
 import java.util.Locale;
@@ -85,24 +84,30 @@ final class SettingsCommand implements Callable<Integer> {
     }
 
     private ParentAction deed() {
-        try {
-            if (!order.isEmpty()) {
+        if (!order.isEmpty()) {
+            try {
                 return new ParentAction.Order(order);
+            } catch (IllegalArgumentException e) {
+                throw refused("command.settings.order.wrong", order);
             }
-            String wanted = String.valueOf(name);
-            Optional<Setting> setting = Stream.of(Setting.values())
-                    .filter(s -> s.key().equals(wanted))
-                    .findFirst();
-            if (setting.isEmpty() || value == null) {
-                throw new IllegalArgumentException("name one of "
-                        + Stream.of(Setting.values()).map(Setting::key).collect(Collectors.joining(", "))
-                        + " and a value for it");
-            }
-            Settings.USUAL.with(wanted, value);
-            return new ParentAction.Choose(wanted, value);
-        } catch (IllegalArgumentException e) {
-            throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
         }
+        String wanted = String.valueOf(name);
+        Optional<Setting> setting =
+                Stream.of(Setting.values()).filter(s -> s.key().equals(wanted)).findFirst();
+        if (setting.isEmpty() || value == null) {
+            throw refused(
+                    "command.settings.unknown",
+                    Stream.of(Setting.values()).map(Setting::key).collect(Collectors.joining(", ")));
+        }
+        List<String> offered = setting.get().offered();
+        if (!offered.contains(value)) {
+            throw refused("command.settings.value", wanted, String.join(", ", offered), value);
+        }
+        return new ParentAction.Choose(wanted, value);
+    }
+
+    private ParameterException refused(String key, Object... gaps) {
+        return new ParameterException(spec.commandLine(), app.words().say(key, gaps));
     }
 
     private void list(Home home, Child whose) {
@@ -112,14 +117,15 @@ final class SettingsCommand implements Callable<Integer> {
                     .out()
                     .println(String.format(
                             Locale.ROOT,
-                            "%-10s %-9s of: %s",
+                            "%-10s %-9s %s %s",
                             setting.key(),
                             steering.settings().value(setting),
+                            app.words().say("command.settings.of"),
                             String.join(" ", setting.offered())));
         }
         app.world()
                 .out()
-                .println("order      "
+                .println(String.format(Locale.ROOT, "%-10s ", app.words().say("command.settings.order"))
                         + steering.order().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         listLanguage(home);
     }

@@ -70,10 +70,10 @@ final class Answering {
         Optional<Duration> whole = asking.interrupted()
                 ? Optional.empty()
                 : asking.shownAt().map(s -> Drill.atLeastZero(Duration.between(s, at)));
-        DrillSession sitting = drill.sitting();
+        DrillSession session = drill.sitting();
         return new Answer(
-                Answer.Place.in(sitting, drill.size() + 1),
-                new Moment(shown, sitting.zoneOffsetMinutes()),
+                Answer.Place.in(session, drill.size() + 1),
+                new Moment(shown, session.zoneOffsetMinutes()),
                 asking.purpose(),
                 asking.prompt(),
                 new Answer.Typing(asking.typed(), new Answer.Times(asking.firstKey(), whole), asking.erasures()),

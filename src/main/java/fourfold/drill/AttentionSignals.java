@@ -7,13 +7,13 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * What the drill has noticed of how the child is at it: answers that did not come, keys that mean nothing, and answers
+ * What shows how attentive the child is: answers that did not come, keys that mean nothing, and answers
  * given faster than they can be thought. All limits are our own choice.
  *
  * @param missingInARow prompts in a row that nobody answered
  * @param idleKeys keys in a row that meant nothing
  * @param lastIdleKey when the last of them came
- * @param saidAtTurn after how many questions from memory the child was last told that there is no hurry
+ * @param saidAtTurn after how many questions from memory the child last read that there is no hurry
  */
 record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastIdleKey, Optional<Integer> saidAtTurn) {
     /** Nothing yet. */
@@ -22,7 +22,7 @@ record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastI
     /** Keys that mean nothing count as one burst when they come no further apart. */
     private static final Duration BURST = Duration.ofMillis(400);
 
-    /** So many in a burst are no slip of the hand. */
+    /** This many in a burst are no slip of the hand. */
     private static final int MANY = 10;
 
     /** Nobody reads, thinks and types in less. */
@@ -36,7 +36,7 @@ record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastI
     private static final int RACED_OF = 4;
     private static final int RACED_ERRORS = 2;
 
-    /** The sentence is not said again within so many questions. */
+    /** The sentence is not said again within this many questions. */
     private static final int SAID_FOR = 10;
 
     AttentionSignals withMissing(int inARow) {
@@ -60,7 +60,7 @@ record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastI
         return new AttentionSignals(missingInARow, idleKeys, lastIdleKey, Optional.of(turn));
     }
 
-    /** Whether so many keys came at once that nobody can mean them. */
+    /** Whether more keys came at once than anybody can mean. */
     boolean isMashing() {
         return idleKeys >= MANY;
     }
@@ -82,7 +82,7 @@ record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastI
         return false;
     }
 
-    /** Whether the child races through with errors and was not told lately that there is no hurry. */
+    /** Whether the child races through with errors and did not read lately that there is no hurry. */
     boolean shouldHearThereIsNoHurry(DrillSoFar drill) {
         if (saidAtTurn.filter(t -> drill.turns() - t < SAID_FOR).isPresent()) {
             return false;

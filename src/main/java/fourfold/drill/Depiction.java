@@ -23,13 +23,13 @@ public enum Depiction {
      * The picture that a family's turn has come for. Each picture a child has seen of a family, when it was introduced
      * and after each error, moves it on by one, so the next is never the same; families begin at different ones.
      *
-     * @param progress where the child stands before the picture is shown
+     * @param progress what the child has reached before the picture is shown
      */
     public static Depiction of(Progress progress, Family family) {
         return of(family, seen(progress, family));
     }
 
-    /** The picture of a family of which so many were seen. */
+    /** The picture of a family of which {@code seen} were seen. */
     static Depiction of(Family family, int seen) {
         return values()[Math.floorMod(family.index() + seen, values().length)];
     }
@@ -47,9 +47,9 @@ public enum Depiction {
         int missed = 0;
         boolean taught = true;
         for (Trace trace : family.traces()) {
-            FactMastery standing = progress.standing(trace);
-            missed += standing.asked() - standing.right();
-            taught &= standing.isMet();
+            FactMastery mastery = progress.standing(trace);
+            missed += mastery.asked() - mastery.right();
+            taught &= mastery.isMet();
         }
         return missed + (taught ? 1 : 0);
     }

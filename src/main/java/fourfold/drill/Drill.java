@@ -24,7 +24,7 @@ import java.time.Instant;
  *
  * <p>Numbers to copy, then turns from the scheduler until it has none left. A wrong or missing answer from memory is
  * followed by the right fact, typed once with the answer in view. Two missing answers in a row make a pause.
- * Many keys at once are asked about, and a child who races with errors is told once that there is no hurry.
+ * Many keys at once are asked about, and a child who races with errors reads once that there is no hurry.
  * {@link NextPhase} chooses what comes after an answer, {@link Answering} what typing comes to.
  */
 public final class Drill {
@@ -65,18 +65,18 @@ public final class Drill {
     /**
      * A drill that is ready to begin.
      *
-     * @param progress where the child stands
-     * @param sitting whose drill it is, and how long; its start is when this is called
+     * @param progress what the child has reached
+     * @param session whose drill it is, and how long; its start is when this is called
      * @param scheduler chooses the questions
      * @param surface where answers are typed
      */
-    public static Drill ready(Progress progress, DrillSession sitting, Scheduler scheduler, Surface surface) {
+    public static Drill ready(Progress progress, DrillSession session, Scheduler scheduler, Surface surface) {
         return new Drill(
                 progress,
-                progress.beginning(sitting),
+                progress.beginning(session),
                 scheduler,
                 surface,
-                Upcoming.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), sitting.seed())),
+                Upcoming.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), session.seed())),
                 AttentionSignals.NOTHING,
                 new Ready());
     }
@@ -86,7 +86,7 @@ public final class Drill {
         return phase;
     }
 
-    /** Where the child stands, this drill's answers counted. */
+    /** What the child has reached, this drill's answers counted. */
     public Progress progress() {
         return progress;
     }
@@ -269,10 +269,6 @@ public final class Drill {
 
     private Drill with(Progress next) {
         return new Drill(before, next, scheduler, surface, upcoming, attention, phase);
-    }
-
-    private Drill with(Upcoming next) {
-        return new Drill(before, progress, scheduler, surface, next, attention, phase);
     }
 
     private Drill with(AttentionSignals next) {

@@ -5,11 +5,11 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * What stands in the answer's place so far, and how it came there.
+ * What is in the answer's place so far, and how it came there.
  *
  * @param typed the digits
  * @param seen when the prompt was shown, and when a key last came
- * @param firstKey from the prompt's paint to the first digit, if it can be told
+ * @param firstKey from the prompt's paint to the first digit, if it is known
  * @param erasures how often a digit was taken back
  * @param interrupted whether a pause came between, so that nothing is timed any more
  */

@@ -46,7 +46,7 @@ public sealed interface Event {
     /** Pause; in a pause: stop for today. */
     record Pause(Instant at) implements Event {}
 
-    /** The program is leaving: the terminal closed, or it was told to end. */
+    /** The program is leaving: the terminal closed, or it was asked to end. */
     record Leave(Instant at) implements Event {}
 
     /** The prompt's picture has left the program; its clock starts. */

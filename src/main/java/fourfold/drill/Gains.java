@@ -31,9 +31,8 @@ final class Gains {
                 continue;
             }
             Question question = answer.question().orElseThrow();
-            FactMastery standing = before.standing(question.traceIndex());
-            Optional<Duration> usual =
-                    standing.recent() >= FEWEST_BEFORE ? standing.medianThinking() : Optional.empty();
+            FactMastery mastery = before.standing(question.traceIndex());
+            Optional<Duration> usual = mastery.recent() >= FEWEST_BEFORE ? mastery.medianThinking() : Optional.empty();
             Optional<Duration> now = before.motor().thinking(answer);
             if (usual.isPresent() && now.isPresent()) {
                 int family = question.family().index();

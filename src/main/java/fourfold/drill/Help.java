@@ -8,7 +8,7 @@ import fourfold.progress.WrongAnswer;
 import java.util.Optional;
 
 /**
- * What stands beside a fact that is in view.
+ * What is shown beside a fact that is in view.
  *
  * @param depiction its picture; empty where the parent wants none
  * @param mixup the wrong answer that led here, if there was one
@@ -18,7 +18,7 @@ public record Help(Optional<Depiction> depiction, Optional<WrongAnswer> mixup, O
     /** Nothing. */
     static final Help NONE = new Help(Optional.empty(), Optional.empty(), Optional.empty());
 
-    /** The help after an answer that was wrong or did not come; {@code before} is where the child stood then. */
+    /** The help after an answer that was wrong or did not come; {@code before} is what the child had reached then. */
     static Help after(Answer answer, Progress before) {
         Question question = answer.question().orElseThrow();
         return new Help(depiction(before, question), WrongAnswer.of(answer), Hint.to(question, before));

@@ -28,7 +28,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
     /**
      * The next phase of a drill that is going on.
      *
-     * @param progress where the child stands, with the drill that is going on
+     * @param progress what the child has reached, with the drill that is going on
      * @param at now
      */
     static NextPhase of(

@@ -24,14 +24,14 @@ public sealed interface Phase {
      * @param family the family
      * @param depiction its picture; empty where the parent wants none
      * @param hint a way to the product from facts the child knows
-     * @param grown how many of the picture's groups stand there, 1 to the smaller factor
+     * @param grown how many of the picture's groups are shown, 1 to the smaller factor
      */
     record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown) implements Phase {
         Meeting grow() {
             return new Meeting(family, depiction, hint, grown + 1);
         }
 
-        /** Whether the whole picture stands there. */
+        /** Whether the whole picture is shown. */
         public boolean isWhole() {
             return grown >= family.low() || depiction.isEmpty();
         }
@@ -43,7 +43,7 @@ public sealed interface Phase {
      * @param prompt what is asked
      * @param purpose why, for the log
      * @param reason why, for the screen
-     * @param help what stands beside it
+     * @param help what is shown beside it
      * @param tries slips so far in typing what is in view
      * @param entry what was typed so far
      */
@@ -78,7 +78,7 @@ public sealed interface Phase {
             return entry.typed();
         }
 
-        /** From the paint to the first digit, if it can be told. */
+        /** From the paint to the first digit, if it is known. */
         public Optional<Duration> firstKey() {
             return entry.firstKey();
         }
@@ -142,7 +142,7 @@ public sealed interface Phase {
         SHOWN
     }
 
-    /** A short moment in which a right answer stands on the screen. */
+    /** A short moment in which a right answer stays on the screen. */
     record Right(Answer answer, Instant until) implements Phase {}
 
     /** Nothing moves; Enter goes on with {@code resumed}. */

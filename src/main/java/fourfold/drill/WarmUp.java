@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /**
- * The numbers a drill begins with, to be copied as they stand. The first drills have five of one digit and five of two,
+ * The numbers a drill begins with, to be copied as they are. The first drills have five of one digit and five of two,
  * for motor time is never taken from fewer than five copies; later ones have two of each, which follows the child's hands
  * as they grow quicker (counts are our own choice).
  */

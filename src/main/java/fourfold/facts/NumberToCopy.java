@@ -1,7 +1,7 @@
 package fourfold.facts;
 
 /**
- * A number shown on the screen to be typed as it stands; it tells how fast the child's hands are.
+ * A number shown on the screen to be typed as it is; it shows how fast the child's hands are.
  *
  * @param number 1 to 100
  */

@@ -2,14 +2,9 @@ package fourfold.home;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 
@@ -26,10 +21,10 @@ public final class NewFile {
     /**
      * Makes the file, in UTF-8.
      *
-     * @param what what it holds, as in "the answers"
-     * @throws UncheckedIOException with one line that says what failed, which file, and what to do
+     * @throws IOException as the system says it; a file that is there already is a {@link
+     *     java.nio.file.FileAlreadyExistsException}
      */
-    public static void write(Path file, String what, Content content) {
+    public static void write(Path file, Content content) throws IOException {
         boolean made = false;
         boolean whole = false;
         try (BufferedWriter writer =
@@ -38,31 +33,11 @@ public final class NewFile {
             content.to(writer);
             writer.flush();
             whole = true;
-        } catch (FileAlreadyExistsException e) {
-            throw new UncheckedIOException(
-                    "The file " + file + " is already there. Choose another name or remove it first.", e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(
-                    Character.toUpperCase(what.charAt(0)) + what.substring(1) + " could not be written to " + file
-                            + ": " + reason(e) + ". Name another file.",
-                    e);
         } finally {
             if (made && !whole) {
                 remove(file);
             }
         }
-    }
-
-    private static String reason(IOException e) {
-        if (e instanceof NoSuchFileException) {
-            return "there is no such folder";
-        }
-        if (e instanceof AccessDeniedException) {
-            return "the system does not allow it";
-        }
-        return e instanceof FileSystemException system && system.getReason() != null
-                ? system.getReason()
-                : String.valueOf(e.getMessage());
     }
 
     /** Half a file would be taken for a whole one. */

@@ -2,7 +2,6 @@ package fourfold.home;
 
 import fourfold.facts.Families;
 import fourfold.facts.Question;
-import fourfold.home.Records.NotKept;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
 import fourfold.insight.PageContent;
@@ -13,6 +12,7 @@ import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,6 +76,30 @@ public final class PrintPages {
                 child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, ahead.remembered(child));
     }
 
+    /**
+     * Keeps a page that was drawn, beside the family's file, under the first free name of the day.
+     *
+     * @return the file
+     * @throws UncheckedIOException if the file, which is its message, can't be made
+     */
+    public String keep(Printable page, String html, Instant at) {
+        // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
+        Path folder = file.map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
+        String stem = "fourfold-" + page.key() + "-" + LocalDate.ofInstant(at, moments.zone());
+        Path made = folder.resolve(stem + ".html");
+        for (int number = 2; Files.exists(made); number++) {
+            made = folder.resolve(stem + "-" + number + ".html");
+        }
+        try {
+            NewFile.write(made, writer -> writer.write(html));
+        } catch (IOException e) {
+            throw new UncheckedIOException(made.toString(), e);
+        }
+        return made.toString();
+    }
+
     /** The questions of the page that was last printed and not yet entered; none if there is no such page. */
     List<Question> remembered(Child child) {
         String text = OnStore.read(() -> store.homeSetting(name(child))).orElse("");
@@ -97,28 +121,5 @@ public final class PrintPages {
 
     private static String name(Child child) {
         return "paper" + child.id().toString().replace("-", "");
-    }
-
-    /**
-     * Keeps a page that was drawn as a new file, under the first free name of the day; gives the file.
-     *
-     * @throws NotKept if the file can't be made
-     */
-    public String keep(Printable page, String html, Instant at) {
-        // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
-        Path folder = file.map(Path::toAbsolutePath)
-                .map(Path::getParent)
-                .orElseGet(() -> Path.of(System.getProperty("java.io.tmpdir", ".")));
-        String stem = "fourfold-" + page.key() + "-" + LocalDate.ofInstant(at, moments.zone());
-        Path made = folder.resolve(stem + ".html");
-        for (int number = 2; Files.exists(made); number++) {
-            made = folder.resolve(stem + "-" + number + ".html");
-        }
-        try {
-            NewFile.write(made, "the page", writer -> writer.write(html));
-        } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
-        }
-        return made.toString();
     }
 }

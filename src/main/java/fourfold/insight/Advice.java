@@ -21,7 +21,7 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
     public enum About {
         /** Not met yet. */
         NEW,
-        /** One wrong number keeps coming: another fact stands in the way. */
+        /** One wrong number keeps coming: another fact gets in the way. */
         CONFUSED,
         /** The product is there, a division is not. */
         DIVISION_BEHIND,
@@ -45,7 +45,7 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
     /** A wrong number keeps coming if it came so often. */
     private static final int OFTEN = 2;
 
-    /** And lately: within so many days. */
+    /** Lately: within this many days. */
     private static final int LATELY = 45;
 
     /** The advice for a family now. */

@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param hint a way to its product, or to the division if that is what is weak, from what the child knows
  */
 public record AwayChoice(Family family, Question weakest, Optional<Hint> hint) {
-    /** The most families that are worth a few minutes. */
+    /** The most families that are named. */
     public static final int MOST = 4;
 
     /** The families met and not yet fluent, or fading, that need it most: lowest level first, then fewest right. */
@@ -54,7 +54,7 @@ public record AwayChoice(Family family, Question weakest, Optional<Hint> hint) {
         return division ? Hint.to(question, family -> Families.all().contains(family)) : otherwise;
     }
 
-    private static double share(FactMastery standing) {
-        return standing.asked() == 0 ? 0 : (double) standing.right() / standing.asked();
+    private static double share(FactMastery mastery) {
+        return mastery.asked() == 0 ? 0 : (double) mastery.right() / mastery.asked();
     }
 }

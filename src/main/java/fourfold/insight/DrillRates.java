@@ -13,7 +13,7 @@ import java.util.function.Consumer;
 
 /**
  * The rates of a child's drills: give it every answer, oldest first. Only drills with at least {@value #FEWEST} timed
- * answers of an operation are told for it; fewer say nothing (our own choice).
+ * answers of an operation count for it; fewer show nothing (our own choice).
  */
 public final class DrillRates implements Consumer<Answer> {
     /** The fewest timed answers of an operation that make a rate. */
@@ -75,15 +75,15 @@ public final class DrillRates implements Consumer<Answer> {
 
     /** How the digits correct a minute of one operation grow, for a week; empty with fewer than three drills. */
     public static Optional<Trend> digitsTrend(List<OfDrill> drills, Operation operation) {
-        List<OfDrill> told =
+        List<OfDrill> counted =
                 drills.stream().filter(d -> d.of(operation).isPresent()).toList();
-        if (told.size() < 3) {
+        if (counted.size() < 3) {
             return Optional.empty();
         }
-        double[] weeks = told.stream()
-                .mapToDouble(d -> (d.localDay() - told.get(0).localDay()) / 7.0)
+        double[] weeks = counted.stream()
+                .mapToDouble(d -> (d.localDay() - counted.get(0).localDay()) / 7.0)
                 .toArray();
-        double[] digits = told.stream()
+        double[] digits = counted.stream()
                 .mapToDouble(d -> d.of(operation).orElseThrow().digitsPerMinute())
                 .toArray();
         return Trend.through(weeks, digits);

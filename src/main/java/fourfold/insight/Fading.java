@@ -8,7 +8,7 @@ import fourfold.progress.Progress;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Whether a family that was there may be fading: what the mark ~ means wherever it stands. */
+/** Whether a family that was there may be fading: what the mark ~ means wherever it is shown. */
 final class Fading {
     /** A fact is fading if its chance of a quick right answer by the next drill is below this; our own choice. */
     private static final double TARGET = 0.85;
@@ -31,9 +31,9 @@ final class Fading {
         long today = progress.localDay(now);
         long next = now.plus(NEXT_DRILL).toEpochMilli();
         for (Trace trace : family.traces()) {
-            FactMastery standing = progress.standing(trace);
-            boolean wasQuick = standing.level().atLeast(Mastery.FLUENT);
-            if (standing.isDue(today) || (wasQuick && progress.memory().chanceQuick(trace.index(), next) < TARGET)) {
+            FactMastery mastery = progress.standing(trace);
+            boolean wasQuick = mastery.level().atLeast(Mastery.FLUENT);
+            if (mastery.isDue(today) || (wasQuick && progress.memory().chanceQuick(trace.index(), next) < TARGET)) {
                 return true;
             }
         }

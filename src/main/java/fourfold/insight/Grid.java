@@ -75,7 +75,7 @@ public record Grid(List<Cell> cells) {
                         .sum());
     }
 
-    /** How many steps a family's level has risen since earlier: below nought if it fell. */
+    /** How many steps a family's level has risen since earlier: below 0 if it fell. */
     public int change(Family family, Progress earlier) {
         return cell(family).level().ordinal() - earlier.level(family).ordinal();
     }

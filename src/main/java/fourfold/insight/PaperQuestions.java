@@ -15,7 +15,7 @@ import java.util.SplittableRandom;
  * inverse, mixed so that the two are never next to each other.
  */
 public final class PaperQuestions {
-    /** A page has at most so many. */
+    /** The most questions on a page. */
     public static final int MOST = 40;
 
     /** A sheet of cards has at most so many: four across and eight down. */

@@ -12,14 +12,14 @@ import java.util.Optional;
  * @param slope growth for one step of x
  * @param low lower end of the 95 % interval
  * @param high upper end of it
- * @param level where the line stands at x = 0
+ * @param level the height of the line at x = 0
  * @param points how many points there are, 2 or more
  */
 public record Trend(double slope, double low, double high, double level, int points) {
     /** The normal deviate for 95 %. */
     private static final double Z = 1.959964;
 
-    /** The newest so many points are looked at: pairs grow with the square. */
+    /** At most this many of the newest points are looked at: pairs grow with the square. */
     private static final int MOST_POINTS = 400;
 
     /**

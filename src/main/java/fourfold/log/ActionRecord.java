@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * A deed of the parent with its time. Acts are kept in a log of their own and read in order of time.
+ * A parent's action with its time. Actions are kept in a log of their own and read in order of time.
  *
  * @param id unique across computers
  * @param child whom it concerns
@@ -22,20 +22,20 @@ public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinute
     public static final Comparator<ActionRecord> IN_ORDER =
             Comparator.comparing(ActionRecord::at).thenComparing(a -> a.id().toString());
 
-    /** The acts that were not undone, oldest first; undos themselves are left out. */
-    public static List<ActionRecord> inForce(List<ActionRecord> acts) {
-        List<ActionRecord> sorted = acts.stream().sorted(IN_ORDER).toList();
+    /** The actions that were not undone, oldest first; undos themselves are left out. */
+    public static List<ActionRecord> inForce(List<ActionRecord> actions) {
+        List<ActionRecord> sorted = actions.stream().sorted(IN_ORDER).toList();
         Set<UUID> undone = new HashSet<>();
         List<ActionRecord> left = new ArrayList<>();
         for (int i = sorted.size() - 1; i >= 0; i--) {
-            ActionRecord act = sorted.get(i);
-            if (undone.contains(act.id())) {
+            ActionRecord action = sorted.get(i);
+            if (undone.contains(action.id())) {
                 continue;
             }
-            if (act.deed() instanceof ParentAction.Undo undo) {
+            if (action.deed() instanceof ParentAction.Undo undo) {
                 undone.add(undo.act());
             } else {
-                left.add(0, act);
+                left.add(0, action);
             }
         }
         return List.copyOf(left);

@@ -13,7 +13,7 @@ import java.util.UUID;
 /**
  * One answer as it was given. Whether it is right is worked out, never kept.
  *
- * @param place whose answer it is, and where it stands in which drill
+ * @param place whose answer it is, and its position in which drill
  * @param asked when the prompt had been shown
  * @param purpose why it was asked
  * @param prompt what was asked
@@ -28,7 +28,7 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     public static final int LAST_POSITION = 10_000;
 
     /**
-     * Where an answer stands.
+     * The position of an answer.
      *
      * @param child whose answer it is
      * @param drill the drill it was given in
@@ -70,7 +70,7 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     /**
      * What was typed, and how fast.
      *
-     * @param digits as they stood at the end, at most {@value #LONGEST_TYPED}; empty for no answer
+     * @param digits as they were at the end, at most {@value #LONGEST_TYPED}; empty for no answer
      * @param times how long it took
      * @param erasures how often the child took a digit back
      */
@@ -140,7 +140,7 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         return asked.zoneOffsetMinutes();
     }
 
-    /** The digits as they stood at the end; empty for no answer. */
+    /** The digits as they were at the end; empty for no answer. */
     public String typed() {
         return typing.digits;
     }

@@ -75,7 +75,8 @@ public final class ChildName {
         return text.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     }
 
-    private static boolean isControl(int c) {
+    /** Whether a character steers a terminal or breaks a line; none may be in a name. */
+    public static boolean isControl(int c) {
         int type = Character.getType(c);
         return type == Character.CONTROL
                 || type == Character.LINE_SEPARATOR

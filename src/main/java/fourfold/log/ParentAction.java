@@ -5,7 +5,7 @@ import fourfold.facts.Family;
 import java.util.List;
 import java.util.UUID;
 
-/** What a parent can do to steer a child's practice. Deeds are kept; none of them deletes an answer. */
+/** What a parent can do to steer a child's practice. Actions are kept; none of them deletes an answer. */
 public sealed interface ParentAction {
     /** Practise this family more, until it is fluent. */
     record Focus(Family family) implements ParentAction {}
@@ -63,6 +63,6 @@ public sealed interface ParentAction {
         }
     }
 
-    /** Take back an earlier deed. Taking back an undo brings the deed back. */
+    /** Take back an earlier action. Taking back an undo brings the action back. */
     record Undo(UUID act) implements ParentAction {}
 }

@@ -11,7 +11,7 @@ package fourfold.memory;
  * activation is off by no more than that; a test measures it.
  */
 final class FadingSum {
-    /** Terms of the sum; the last one stands for everything slower and does not fade. */
+    /** Terms of the sum; the last one covers everything slower and does not fade. */
     static final int TERMS = 22;
 
     private static final int FADING = TERMS - 1;

@@ -42,7 +42,7 @@ final class Likelihood {
         return recalled * (1 - parameters.slips) * fast + (1 - recalled) * worked + LEAST;
     }
 
-    /** The log-normal density, tempered where times are to count for less: at nought every time is as likely. */
+    /** The log-normal density, tempered where times are to count for less: at 0 every time is as likely. */
     private double heeded(double off, double spread) {
         double z = off / spread;
         double heed = parameters.heedTimes;

@@ -18,7 +18,7 @@ public final class Median {
         return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 
-    /** The place of the lower median among so many sorted numbers, from 0: one of them, and never between two. */
+    /** The index, from 0, of the lower median among {@code count} sorted numbers: one of them, never between two. */
     public static int lowerPlace(int count) {
         return (count - 1) / 2;
     }

@@ -6,19 +6,19 @@ import fourfold.log.Answer;
 import java.time.Instant;
 
 /**
- * One child's whole memory of the facts, as far as the answers tell: a fold of the answer log. Immutable.
+ * One child's whole memory of the facts, as far as the answers show: a fold of the answer log. Immutable.
  *
  * <p>Each trace has an activation, the logarithm of a sum of powers of the ages of its presentations; every presentation
  * fades with a decay of its own that grows with the activation it met (Pavlik and Anderson 2005) and with the trace's
  * rate of forgetting. That rate is learned from outcome and thinking time of every answer (after van Rijn, van Maanen and
- * van Woudenberg 2009; Sense and others 2016), here as a likelihood over a grid of rates that starts from the trace's kin.
+ * van Woudenberg 2009; Sense and others 2016), here as a likelihood over a grid of rates that starts from related facts.
  * Time between drills counts only in part. Answers with the right one in view are presentations and nothing more.
  */
 public final class Memory {
-    private final MemoryState ledger;
+    private final MemoryState state;
 
-    private Memory(MemoryState ledger) {
-        this.ledger = ledger;
+    private Memory(MemoryState state) {
+        this.state = state;
     }
 
     /** Of a child who has answered nothing yet. */
@@ -33,21 +33,21 @@ public final class Memory {
      * @param motor the hands' time before this answer
      */
     public Memory after(Answer answer, MotorTime motor) {
-        MemoryState more = new MemoryState(ledger);
+        MemoryState more = new MemoryState(state);
         more.take(answer, motor);
         return new Memory(more);
     }
 
     /** With a family begun again: nothing of it is remembered. */
     public Memory without(Family family) {
-        MemoryState less = new MemoryState(ledger);
+        MemoryState less = new MemoryState(state);
         family.traces().forEach(trace -> less.forget(trace.index()));
         return new Memory(less);
     }
 
     /** A place to fold many answers into this memory at once; much faster than one by one. */
     public Fold fold() {
-        return new Fold(new MemoryState(ledger));
+        return new Fold(new MemoryState(state));
     }
 
     /** What is to be expected of a trace at a moment; moments before the last answer count as the last answer's. */
@@ -58,11 +58,11 @@ public final class Memory {
     /** As {@link #forecast(Trace, Instant)}, by the trace's index and milliseconds since 1970: no object is looked up. */
     public Forecast forecast(int trace, long atMillis) {
         return new Forecast(
-                ledger.strength(trace, ledger.clockAt(atMillis)),
-                ledger.trace(trace).isFresh(),
-                ledger.unmetChance(trace),
-                ledger.pace,
-                ledger.parameters);
+                state.strength(trace, state.clockAt(atMillis)),
+                state.trace(trace).isFresh(),
+                state.unmetChance(trace),
+                state.pace,
+                state.parameters);
     }
 
     /**
@@ -72,24 +72,24 @@ public final class Memory {
      * @param laterMillis milliseconds since 1970, not before {@code practisedAt}
      */
     public Forecast forecastAfterPractice(int trace, long practisedAt, long laterMillis) {
-        double now = ledger.clockAt(practisedAt);
-        double later = Math.max(now, ledger.clockAt(laterMillis));
-        Parameters parameters = ledger.parameters;
-        TraceState state = ledger.trace(trace);
-        double met = Math.min(Math.exp(parameters.strongest), state.strength(now));
-        double gained = Math.pow(Math.max(1, later - now), -(state.rate() + parameters.decayScale * met));
-        return new Forecast(ledger.strength(trace, later) + gained, state.isFresh(), 0, ledger.pace, parameters);
+        double now = state.clockAt(practisedAt);
+        double later = Math.max(now, state.clockAt(laterMillis));
+        Parameters parameters = state.parameters;
+        TraceState traceState = state.trace(trace);
+        double met = Math.min(Math.exp(parameters.strongest), traceState.strength(now));
+        double gained = Math.pow(Math.max(1, later - now), -(traceState.rate() + parameters.decayScale * met));
+        return new Forecast(state.strength(trace, later) + gained, traceState.isFresh(), 0, state.pace, parameters);
     }
 
     /** The activation of a trace at a moment in milliseconds since 1970, as in its forecast. */
     public double activation(int trace, long atMillis) {
-        return Math.log(ledger.strength(trace, ledger.clockAt(atMillis)));
+        return Math.log(state.strength(trace, state.clockAt(atMillis)));
     }
 
     /** The activations of all traces at a moment in milliseconds since 1970, by trace index; quicker than one by one. */
     public double[] activations(long atMillis) {
         double[] all = new double[Trace.COUNT];
-        ledger.strengths(ledger.clockAt(atMillis), all);
+        state.strengths(state.clockAt(atMillis), all);
         for (int i = 0; i < all.length; i++) {
             all[i] = Math.log(all[i]);
         }
@@ -108,8 +108,8 @@ public final class Memory {
      */
     public double activationFor(double chance) {
         // The correction rises with the plain chance, so it is undone once and not in every step.
-        double plain = ledger.pace.uncorrected(chance);
-        return new Recall(ledger.secondsToThink(), ledger.pace, ledger.parameters).activationFor(plain);
+        double plain = state.pace.uncorrected(chance);
+        return new Recall(state.secondsToThink(), state.pace, state.parameters).activationFor(plain);
     }
 
     /**
@@ -118,74 +118,74 @@ public final class Memory {
      * @param atMillis milliseconds since 1970
      */
     public double chanceQuick(int trace, long atMillis) {
-        return forecast(trace, atMillis).chanceRightWithin(ledger.secondsToThink());
+        return forecast(trace, atMillis).chanceRightWithin(state.secondsToThink());
     }
 
     /** How often the child is right when a missed fact is asked again in the same drill, 0 to 1, lately. */
     public double chanceRightAgain() {
-        return ledger.rightAgain;
+        return state.rightAgain;
     }
 
     /** How often a family asked before it was ever taught here was known, 0 to 1, lately. */
     public double chanceKnown() {
-        return ledger.known;
+        return state.known;
     }
 
     /** A trace's rate of forgetting, 0.06 to 0.46 with the usual parameters: higher fades faster. */
     public double rate(Trace trace) {
-        return ledger.trace(trace.index()).rate();
+        return state.trace(trace.index()).rate();
     }
 
     /** When a trace was last presented, milliseconds since 1970; 0 if never. */
     public long lastAsked(int trace) {
-        return ledger.trace(trace).askedAt();
+        return state.trace(trace).askedAt();
     }
 
     /** How often a trace has been presented, answers with the right one in view counted too. */
     public int presentations(Trace trace) {
-        return ledger.trace(trace.index()).presentations();
+        return state.trace(trace.index()).presentations();
     }
 
     /** The constants in force. */
     public Parameters parameters() {
-        return ledger.parameters;
+        return state.parameters;
     }
 
     /** A memory in the making: takes answers in order of time, and hands out what they come to. Not for sharing. */
     public static final class Fold {
-        private final MemoryState ledger;
+        private final MemoryState state;
 
-        private Fold(MemoryState ledger) {
-            this.ledger = ledger;
+        private Fold(MemoryState state) {
+            this.state = state;
         }
 
         /** Takes one more answer, as {@link Memory#after}. */
         public Fold take(Answer answer, MotorTime motor) {
-            ledger.take(answer, motor);
+            state.take(answer, motor);
             return this;
         }
 
         /** Begins a family again, as {@link Memory#without}. */
         public Fold without(Family family) {
-            family.traces().forEach(trace -> ledger.forget(trace.index()));
+            family.traces().forEach(trace -> state.forget(trace.index()));
             return this;
         }
 
         /** The chance of a right answer within the child's limit, by trace index and milliseconds since 1970. */
         public double chance(int trace, long atMillis) {
             return new Forecast(
-                            ledger.strength(trace, ledger.clockAt(atMillis)),
-                            ledger.trace(trace).isFresh(),
-                            ledger.unmetChance(trace),
-                            ledger.pace,
-                            ledger.parameters)
-                    .chanceRightWithin(ledger.secondsToThink());
+                            state.strength(trace, state.clockAt(atMillis)),
+                            state.trace(trace).isFresh(),
+                            state.unmetChance(trace),
+                            state.pace,
+                            state.parameters)
+                    .chanceRightWithin(state.secondsToThink());
         }
 
         /** The memory so far; taking more answers afterwards does not change it. */
         public Memory memory() {
-            ledger.disown();
-            return new Memory(new MemoryState(ledger));
+            state.disown();
+            return new Memory(new MemoryState(state));
         }
     }
 }

@@ -23,7 +23,7 @@ final class MemoryState {
 
     private static final double HOPE_STEP = 0.02;
 
-    /** Probes' worth of trust in the usual share. Our own choice. */
+    /** How many probes the usual share counts as. Our own choice. */
     private static final int USUAL_PROBES = 4;
 
     private static final int[] PRODUCT_OF = productOfEachTrace();
@@ -31,7 +31,7 @@ final class MemoryState {
     final Parameters parameters;
     private final TraceState[] traces;
     private final boolean[] owned = new boolean[Trace.COUNT];
-    private final RelatedFactPrior kin;
+    private final RelatedFactPrior related;
     private final double[] strengths;
     private final double[] likelihoods;
     Pace pace;
@@ -48,7 +48,7 @@ final class MemoryState {
         this.parameters = parameters;
         this.traces = new TraceState[Trace.COUNT];
         java.util.Arrays.fill(traces, new TraceState(parameters));
-        this.kin = new RelatedFactPrior(parameters);
+        this.related = new RelatedFactPrior(parameters);
         this.pace = Pace.usual(parameters);
         this.strengths = new double[parameters.rates];
         this.likelihoods = new double[parameters.rates];
@@ -58,7 +58,7 @@ final class MemoryState {
     MemoryState(MemoryState other) {
         this.parameters = other.parameters;
         this.traces = other.traces.clone();
-        this.kin = new RelatedFactPrior(other.kin);
+        this.related = new RelatedFactPrior(other.related);
         this.pace = other.pace;
         this.rightAgain = other.rightAgain;
         this.known = other.known;
@@ -98,7 +98,7 @@ final class MemoryState {
         return product == trace ? 0 : parameters.fromProducts * traces[product].strength(at);
     }
 
-    /** The chance that a trace never met here is known all the same: what became of those asked so far. */
+    /** The chance that a trace never met here is known all the same, 0 to 1, from those asked so far. */
     double unmetChance(int trace) {
         return traces[trace].presentations() == 0 ? knownAll : 0;
     }
@@ -112,7 +112,7 @@ final class MemoryState {
         return traces[trace];
     }
 
-    /** Takes one more answer. Numbers copied are not the memory's business. */
+    /** Takes one more answer. Numbers to copy change nothing. */
     void take(Answer answer, MotorTime motor) {
         if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
             return;
@@ -131,18 +131,18 @@ final class MemoryState {
         double before = strength(index, clock);
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
-            // What was written on paper says nothing of the hands at the keys.
+            // What was written on paper says nothing about typing.
             hands = answer.firstKey().isPresent() ? motor.firstKeyMillis(answer.surface()) / 1000 : hands;
             judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
-            // A child goes on learning elsewhere: what was not known of late may be worth asking again some day.
+            // A child goes on learning elsewhere: what was not known of late is asked again some day.
             known += HOPE_STEP * (USUAL_KNOWN - known);
         }
         trace.present(clock, millis, strengths);
-        trace.mix(kin.expected(index));
+        trace.mix(related.expected(index));
         if (trace.answers() > 0) {
-            kin.put(index, trace.rate());
+            related.put(index, trace.rate());
         }
     }
 
@@ -155,14 +155,14 @@ final class MemoryState {
     void forget(int trace) {
         traces[trace] = new TraceState(parameters);
         owned[trace] = true;
-        kin.remove(trace);
+        related.remove(trace);
     }
 
     private void judge(Answer answer, double seconds, int index, double strength) {
         boolean right = answer.isCorrect();
         boolean timed = !Double.isNaN(seconds);
-        boolean tells = answer.isMissing() ? answer.whole().isPresent() : timed;
-        if (!tells) {
+        boolean informative = answer.isMissing() ? answer.whole().isPresent() : timed;
+        if (!informative) {
             return;
         }
         double thinking = Math.max(parameters.leastThinking, seconds);

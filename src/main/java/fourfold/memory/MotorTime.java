@@ -11,7 +11,7 @@ import java.util.Optional;
  * surface. What is left of a response time after it is the thinking time. Immutable.
  *
  * <p>Robust: medians of the last 20 copies, none older than eight weeks before the newest once five newer ones exist, and
- * never from fewer than five. Before that, the nearest digit count of the same surface stands in, and before that a
+ * never from fewer than five. Before that, the nearest digit count of the same surface is used, and before that a
  * default. All limits here are our own choice unless they name a source, and each has a test at its edge; no published
  * norm for children's digit keys was found.
  */
@@ -25,7 +25,7 @@ public final class MotorTime {
     /** A copy that takes longer than this was interrupted by something: 10 s, our own choice. */
     public static final Duration COPY_WALK_AWAY = Duration.ofSeconds(10);
 
-    /** An answer that takes longer than this tells nothing about thinking: 60 s, our own choice. */
+    /** An answer that takes longer than this says nothing about thinking: 60 s, our own choice. */
     public static final Duration ANSWER_WALK_AWAY = Duration.ofSeconds(60);
 
     /** The bounds within which a believed median first key is kept, milliseconds. Our own choice. */

@@ -4,14 +4,14 @@ package fourfold.memory;
  * What holds for a child as a whole: how fast recalled answers come, and how the child's own record corrects the
  * forecasts. A value; every change makes a new one.
  *
- * @param level ln seconds of thinking at activation nought
+ * @param level ln seconds of thinking at activation 0
  * @param weight answers the level rests on
  * @param offset A of the corrected log odds A + B·x
  * @param slope B of the corrected log odds A + B·x
  * @param fresh what is added to them for a fact answered fewer than {@link #FRESH} times from memory
  */
 record Pace(double level, double weight, double offset, double slope, double fresh) {
-    /** So many answers from memory and a fact is no longer fresh. Our own choice. */
+    /** After this many answers from memory a fact is no longer fresh. Our own choice. */
     static final int FRESH = 3;
 
     /** Before any record: what was only just met is known less surely than its activation says. Our own choice. */

@@ -53,10 +53,10 @@ public final class Parameters implements Cloneable {
      */
     double squareRate = -0.03;
 
-    /** Standard deviation of a trace's rate around what its kin suggest, 0.01 to 0.5. Our own choice. */
+    /** Standard deviation of a trace's rate around what related facts suggest, 0.01 to 0.5. Our own choice. */
     double rateSpread = 0.08;
 
-    /** Traces' worth of trust in the usual rate against the child's own mean, 0.5 to 50. Our own choice. */
+    /** How many traces the usual rate counts as against the child's own mean, 0.5 to 50. Our own choice. */
     double priorStrength = 4;
 
     /** Weight of a trace of the same family when a rate is first guessed, 0 to 2. Our own choice. */
@@ -96,15 +96,15 @@ public final class Parameters implements Cloneable {
     double heedTimes = 1;
 
     /**
-     * Thinking times below this count as this, seconds, 0.05 to 1: subtracting the hands' median leaves nought too
+     * Thinking times below this count as this, seconds, 0.05 to 1: subtracting the hands' median leaves 0 too
      * often. Our own choice.
      */
     double leastThinking = 0.2;
 
-    /** Ln seconds of thinking at activation nought before any evidence, −2 to 2. Published: F = 1 s (2009). */
+    /** Ln seconds of thinking at activation 0 before any evidence, −2 to 2. Published: F = 1 s (2009). */
     double usualPace = 0;
 
-    /** Answers' worth of trust in the usual pace, 1 to 100. Our own choice. */
+    /** How many answers the usual pace counts as, 1 to 100. Our own choice. */
     double paceTrust = 5;
 
     /** Answers the running pace looks back on, 20 to 2000. Our own choice. */
@@ -140,7 +140,7 @@ public final class Parameters implements Cloneable {
     /**
      * Seconds to the first key within which an answer counts as recalled, 0.5 to 10; the hands' own time is taken off,
      * and half of it is left for thinking at least. Common criterion of 3 s (Van de Walle; Mercer and Miller 1992);
-     * that the hands count is our own choice: more answers miss the limit, and each of them tells something.
+     * that the hands count is our own choice: more answers miss the limit, and each of them is informative.
      */
     double limit = 3;
 
@@ -164,14 +164,14 @@ public final class Parameters implements Cloneable {
         return other.checked();
     }
 
-    /** The same constants with thinking times that count for nothing, to measure what they are worth. */
+    /** The same constants with thinking times that count for nothing, to measure what they contribute. */
     public Parameters withoutTimes() {
         Parameters other = copy();
         other.heedTimes = 0;
         return other.checked();
     }
 
-    /** The same constants with one rate of forgetting for all traces, to measure what rates of their own are worth. */
+    /** The same constants with one rate of forgetting for all traces, to measure what rates of their own contribute. */
     public Parameters withOneRate() {
         Parameters other = copy();
         other.setOneRate(usualRate);

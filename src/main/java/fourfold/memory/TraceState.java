@@ -102,7 +102,7 @@ final class TraceState {
         }
     }
 
-    /** Mixes the sums anew, with the evidence so far and the rate that the trace's kin suggest. */
+    /** Mixes the sums anew, with the evidence so far and the rate that related facts suggest. */
     void mix(double expectedRate) {
         double[] weights = weights(expectedRate);
         java.util.Arrays.fill(mixture, 0);

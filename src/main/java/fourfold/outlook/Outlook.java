@@ -24,7 +24,7 @@ public final class Outlook {
     /** Fewer answers than this say too little; our own choice. */
     public static final int FEWEST_ANSWERS = 300;
 
-    /** The way is looked at for so many weeks. */
+    /** How many weeks ahead are played. */
     public static final int WEEKS = 80;
 
     private final Progress progress;
@@ -37,7 +37,7 @@ public final class Outlook {
     /**
      * An outlook in which nothing was played yet.
      *
-     * @param progress where the child stands
+     * @param progress what the child has reached
      * @param start now
      * @param daysAWeek days with a drill in a week, above 0, at most 7
      * @param seed decides all free choices
@@ -95,7 +95,7 @@ public final class Outlook {
             if (dice.nextDouble() < daysAWeek / 7) {
                 Instant begin = start.plus(Duration.ofDays(day)).plusSeconds(dice.nextInt(3600));
                 after[0] = now;
-                now = play.play(now, sitting(runSeed, day, begin));
+                now = play.play(now, session(runSeed, day, begin));
             }
         }
         return Long.MAX_VALUE;
@@ -107,7 +107,7 @@ public final class Outlook {
         learner.remember(after[0].memory());
     }
 
-    private DrillSession sitting(long runSeed, int day, Instant begin) {
+    private DrillSession session(long runSeed, int day, Instant begin) {
         int zone = progress.lastAnswer().map(Answer::zoneOffsetMinutes).orElse(0);
         UUID child = progress.lastAnswer().map(Answer::child).orElse(new UUID(0, 0));
         return new DrillSession(

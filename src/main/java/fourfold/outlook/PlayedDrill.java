@@ -42,14 +42,14 @@ public final class PlayedDrill {
         this.kept = kept;
     }
 
-    /** Plays the drill to its end; gives where the child stands then. */
-    public Progress play(Progress before, DrillSession sitting) {
-        now = sitting.startedAt();
-        Drill drill = apply(Drill.ready(before, sitting, scheduler, Surface.TERMINAL), new Event.Enter(now));
+    /** Plays the drill to its end; gives what the child has reached then. */
+    public Progress play(Progress before, DrillSession session) {
+        now = session.startedAt();
+        Drill drill = apply(Drill.ready(before, session, scheduler, Surface.TERMINAL), new Event.Enter(now));
         for (int steps = 0; !drill.isFinished(); steps++) {
             if (steps > MOST_STEPS) {
                 throw new IllegalStateException(
-                        "the drill of " + sitting.startedAt() + " does not end: " + drill.phase());
+                        "the drill of " + session.startedAt() + " does not end: " + drill.phase());
             }
             drill = turn(drill);
         }

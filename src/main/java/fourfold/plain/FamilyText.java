@@ -1,14 +1,14 @@
 package fourfold.plain;
 
 import fourfold.facts.Family;
-import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Progress;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.Locale;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** One family as plain text: its facts, and how each trace stands. */
@@ -19,41 +19,46 @@ public final class FamilyText {
      * Writes the family.
      *
      * @param out where to
+     * @param words the language
      * @param name the child's nickname
      * @param family the family
      * @param progress where the child stands
-     * @param unicode false to use ASCII only
+     * @param unicode false to use no signs beyond ASCII
      */
-    public static void write(Appendable out, String name, Family family, Progress progress, boolean unicode)
+    public static void write(
+            Appendable out, Words words, String name, Family family, Progress progress, boolean unicode)
             throws IOException {
-        StringBuilder text = new StringBuilder();
-        text.append(SafeText.safe(name)).append(": ");
-        text.append(family.low())
-                .append(", ")
-                .append(family.high())
-                .append(" and ")
-                .append(family.product());
-        text.append(", ").append(progress.level(family).word());
-        text.append(progress.isFocused(family) ? ", in focus" : "").append(progress.isHeld(family) ? ", on hold" : "");
-        text.append("\n\n");
-        text.append(String.format(
-                Locale.ROOT, "%-15s %-10s %-12s %-10s %s%n", "question", "level", "right", "thinking", "last asked"));
+        StringBuilder text = new StringBuilder(words.say(
+                "plain.family.title",
+                SafeText.safe(name),
+                family.low(),
+                family.high(),
+                family.product(),
+                words.level(progress.level(family))));
+        text.append(progress.isFocused(family) ? ", " + words.say("grid.focused") : "")
+                .append(progress.isHeld(family) ? ", " + words.say("grid.held") : "")
+                .append("\n\n");
+        TextTable table = new TextTable(false, 15, 10, 12, 10, 1);
+        table.row(List.of(
+                words.say("plain.family.question"),
+                words.say("family.level"),
+                words.say("family.right"),
+                words.say("family.thinking"),
+                words.say("family.last")));
         for (Trace trace : family.traces()) {
-            FactMastery standing = progress.standing(trace);
-            text.append(String.format(
-                    Locale.ROOT,
-                    "%-15s %-10s %-12s %-10s %s%n",
-                    trace.questions().stream().map(Question::toString).collect(Collectors.joining(", ")),
-                    standing.level().word(),
-                    standing.asked() == 0 ? "-" : standing.right() + " of " + standing.asked(),
-                    standing.medianThinking()
-                            .map(t -> String.format(Locale.ROOT, "%.1f s", t.toMillis() / 1000.0))
-                            .orElse("-"),
-                    standing.lastDay()
-                            .map(d -> LocalDate.ofEpochDay(d).toString())
-                            .orElse("-")));
+            table.row(row(words, trace, progress.standing(trace)));
         }
-        String all = text.toString().replace(System.lineSeparator(), "\n");
-        out.append(unicode ? all : all.replace('×', 'x').replace('÷', '/'));
+        out.append(Signs.printable(text.append(table.lines()).toString(), unicode));
+    }
+
+    private static List<String> row(Words words, Trace trace, FactMastery standing) {
+        return List.of(
+                trace.questions().stream().map(words::asked).collect(Collectors.joining(", ")),
+                words.level(standing.level()),
+                standing.asked() == 0 ? "-" : words.say("drills.of", standing.right(), standing.asked()),
+                standing.medianThinking().map(words::seconds).orElse("-"),
+                standing.lastDay()
+                        .map(d -> words.shortDate(LocalDate.ofEpochDay(d)))
+                        .orElse("-"));
     }
 }

@@ -5,6 +5,7 @@ import fourfold.facts.Family;
 import fourfold.insight.Grid;
 import fourfold.progress.Mastery;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.io.IOException;
 
 /** The grid as plain text: the stairs with a shade for each level, and what the shades mean. */
@@ -18,16 +19,15 @@ public final class GridText {
      * Writes the grid.
      *
      * @param out where to
+     * @param words the language
      * @param name the child's nickname
      * @param grid the grid
-     * @param unicode false to use ASCII only
+     * @param unicode false to use no signs beyond ASCII
      */
-    public static void write(Appendable out, String name, Grid grid, boolean unicode) throws IOException {
+    public static void write(Appendable out, Words words, String name, Grid grid, boolean unicode) throws IOException {
         long fluent = grid.count(Mastery.FLUENT) + grid.count(Mastery.LASTING);
-        out.append(SafeText.safe(name))
-                .append(": ")
-                .append(Long.toString(fluent))
-                .append(" of " + Families.COUNT + " families fluent\n\n");
+        out.append(words.say("plain.grid.title", SafeText.safe(name), fluent, Families.COUNT))
+                .append("\n\n");
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             out.append(wide(n)).append("  ");
             StringBuilder row = new StringBuilder();
@@ -43,10 +43,13 @@ public final class GridText {
         }
         out.append("\n     ");
         for (Mastery level : Mastery.values()) {
-            out.append(shade(level, unicode)).append(' ').append(level.word()).append(' ');
+            out.append(shade(level, unicode))
+                    .append(' ')
+                    .append(words.level(level))
+                    .append(' ');
             out.append(Long.toString(grid.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
         }
-        out.append("     * in focus   - on hold   ~ due again\n");
+        out.append("     ").append(words.say("grid.marks")).append('\n');
     }
 
     /** A number of at most three digits, as wide as three. */

@@ -15,7 +15,6 @@ import fourfold.words.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What a plain drill says: whole sentences, with signs in words, for the ear and the fingertip as much as the eye. */
@@ -154,7 +153,7 @@ final class PlainWords {
         return words.picture(depiction, question);
     }
 
-    private static String sentence(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
+    private String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(words.language()) + text.substring(1) + ".";
     }
 }

@@ -1,19 +1,18 @@
 package fourfold.plain;
 
 import fourfold.facts.Families;
-import fourfold.insight.DrillRates;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.outlook.Projection;
-import fourfold.progress.Rates;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/** The plan and the rates as plain text. */
+/** The plan as plain text: the days planned, when all may be fluent, the tables and the weeks. */
 public final class PlanText {
     private PlanText() {}
 
@@ -21,86 +20,57 @@ public final class PlanText {
      * Writes the plan.
      *
      * @param out where to
+     * @param words the language
      * @param name the child's nickname
      * @param projection when all may be fluent; empty if there are too few answers to guess from
-     * @param unicode false to use ASCII only
+     * @param unicode false to use no signs beyond ASCII
      */
-    public static void plan(
+    public static void write(
             Appendable out,
+            Words words,
             String name,
             Weeks weeks,
             List<TableCount> tables,
             Optional<Projection> projection,
             boolean unicode)
             throws IOException {
-        out.append(SafeText.safe(name)).append(": the plan\n\n");
-        out.append(String.format(
-                Locale.ROOT, "planned %d days a week; lately %.1f\n", weeks.planned(), weeks.usualDays()));
+        out.append(words.say("plain.plan.title", SafeText.safe(name))).append("\n\n");
+        out.append(words.counted("plain.plan.days", weeks.planned(), weeks.planned(), words.number(weeks.usualDays())))
+                .append('\n');
         out.append(projection
-                .map(p -> "all " + Families.COUNT + " families fluent: perhaps " + day(p.middle()) + ", between "
-                        + day(p.early()) + " and " + day(p.late())
-                        + " in eight of ten cases (a guess, not a promise)\n")
-                .orElse("too few answers to guess when all " + Families.COUNT + " families may be fluent\n"));
-        out.append("\ntable  families  met  accurate  fluent\n");
-        for (TableCount t : tables) {
-            out.append(String.format(
-                    Locale.ROOT, "%5d %9d %4d %9d %7d\n", t.table(), t.families(), t.met(), t.accurate(), t.fluent()));
-        }
-        out.append("\nweek of     days with a drill\n");
+                        .map(p -> words.say(
+                                "plain.plan.projected",
+                                Families.COUNT,
+                                day(words, p.middle()),
+                                day(words, p.early()),
+                                day(words, p.late())))
+                        .orElseGet(() -> words.say("plain.plan.few", Families.COUNT)))
+                .append("\n\n");
+        out.append(counts(words, tables)).append('\n');
+        TextTable calendar = new TextTable(false, 11, 13);
+        calendar.row(List.of(words.say("plain.plan.week"), words.say("plain.plan.practised")));
         for (Weeks.Week week : weeks.weeks()) {
             StringBuilder days = new StringBuilder();
             week.days().forEach(done -> days.append(done ? unicode ? "■ " : "# " : unicode ? "· " : ". "));
-            out.append(LocalDate.ofEpochDay(week.monday()).toString())
-                    .append("  ")
-                    .append(days.toString().strip())
-                    .append('\n');
+            calendar.row(List.of(words.shortDate(LocalDate.ofEpochDay(week.monday())), days.toString()));
         }
+        out.append(calendar.lines());
     }
 
-    private static String day(Optional<LocalDate> day) {
-        return day.map(LocalDate::toString).orElse("later than is looked ahead");
+    private static String counts(Words words, List<TableCount> tables) {
+        TextTable table = new TextTable(true, 5, 9, 4, 9, 7);
+        table.row(Stream.of("plan.head.table", "grid.family", "plan.head.met", "plan.head.accurate", "plan.head.fluent")
+                .map(words::say)
+                .toList());
+        for (TableCount t : tables) {
+            table.row(Stream.of(t.table(), t.families(), t.met(), t.accurate(), t.fluent())
+                    .map(String::valueOf)
+                    .toList());
+        }
+        return table.lines();
     }
 
-    /** Writes the rates, a line for each drill, oldest first, with the trends and published ranges. */
-    public static void rates(Appendable out, String name, List<DrillRates.OfDrill> drills, boolean unicode)
-            throws IOException {
-        out.append(SafeText.safe(name)).append(": digits and facts correct a minute\n\n");
-        out.append(String.format(Locale.ROOT, "%-12s%-18s%s\n", "day", "products", "quotients"));
-        for (DrillRates.OfDrill drill : drills) {
-            out.append(String.format(
-                    Locale.ROOT,
-                    "%-12s%-18s%s\n",
-                    LocalDate.ofEpochDay(drill.localDay()),
-                    told(drill.products(), unicode),
-                    told(drill.quotients(), unicode)));
-        }
-        out.append('\n');
-        for (fourfold.facts.Operation operation : fourfold.facts.Operation.values()) {
-            String which = operation == fourfold.facts.Operation.MULTIPLY ? "products" : "quotients";
-            out.append(DrillRates.digitsTrend(drills, operation)
-                    .map(t -> String.format(
-                            Locale.ROOT,
-                            "%s: %+.1f digits a minute each week (95 %%: %+.1f to %+.1f)\n",
-                            which,
-                            t.slope(),
-                            t.low(),
-                            t.high()))
-                    .orElse(which + ": a trend needs three drills\n"));
-        }
-        for (DrillRates.Range range : DrillRates.WRITTEN) {
-            out.append(String.format(
-                    Locale.ROOT,
-                    "for orientation, school years %d to %d, written by hand: %d to %d digits a minute\n",
-                    range.fromGrade(),
-                    range.toGrade(),
-                    range.low(),
-                    range.high()));
-        }
-        out.append("(Burns, VanDerHeyden and Jiban 2006; no grade: typing is not writing)\n");
-    }
-
-    private static String told(Optional<Rates> rates, boolean unicode) {
-        return rates.map(r -> String.format(Locale.ROOT, "%5.1f / %4.1f", r.digitsPerMinute(), r.factsPerMinute()))
-                .orElse(unicode ? "    –" : "    -");
+    private static String day(Words words, Optional<LocalDate> day) {
+        return day.map(words::shortDate).orElseGet(() -> words.say("plan.later"));
     }
 }

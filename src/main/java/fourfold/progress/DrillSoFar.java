@@ -21,7 +21,7 @@ public final class DrillSoFar {
     private static final int IN_VIEW = 0x200;
     private static final int NO_QUESTION = -1;
 
-    private final DrillSession sitting;
+    private final DrillSession session;
     private final Duration paused;
     private final int size;
     private final int turns;
@@ -31,13 +31,13 @@ public final class DrillSoFar {
     private final int[] codes;
 
     private DrillSoFar(
-            DrillSession sitting,
+            DrillSession session,
             Duration paused,
             int turns,
             Optional<DrillSoFar> before,
             Optional<Answer> last,
             int[] codes) {
-        this.sitting = sitting;
+        this.session = session;
         this.paused = paused;
         this.size = codes.length;
         this.codes = codes;
@@ -47,8 +47,8 @@ public final class DrillSoFar {
     }
 
     /** A drill that has only begun. */
-    public static DrillSoFar begun(DrillSession sitting) {
-        return new DrillSoFar(sitting, Duration.ZERO, 0, Optional.empty(), Optional.empty(), new int[0]);
+    public static DrillSoFar begun(DrillSession session) {
+        return new DrillSoFar(session, Duration.ZERO, 0, Optional.empty(), Optional.empty(), new int[0]);
     }
 
     /** With one more answer. */
@@ -56,7 +56,7 @@ public final class DrillSoFar {
         int[] more = Arrays.copyOf(codes, size + 1);
         more[size] = code(answer);
         return new DrillSoFar(
-                sitting,
+                session,
                 paused,
                 turns + (answer.purpose().isFromMemory() ? 1 : 0),
                 Optional.of(this),
@@ -66,12 +66,12 @@ public final class DrillSoFar {
 
     /** With so much more time spent in pauses. */
     public DrillSoFar pausedFor(Duration more) {
-        return new DrillSoFar(sitting, paused.plus(more), turns, before, last, codes);
+        return new DrillSoFar(session, paused.plus(more), turns, before, last, codes);
     }
 
     /** The drill as the log knows it. */
     public DrillSession sitting() {
-        return sitting;
+        return session;
     }
 
     /** How many prompts were answered, copies and answers in view included. */
@@ -86,13 +86,13 @@ public final class DrillSoFar {
 
     /** Time practised: since the beginning, pauses left out; never negative. */
     public Duration practised(Instant at) {
-        Duration practised = Duration.between(sitting.startedAt(), at).minus(paused);
+        Duration practised = Duration.between(session.startedAt(), at).minus(paused);
         return practised.isNegative() ? Duration.ZERO : practised;
     }
 
     /** Whether the planned time is over. */
     public boolean isOver(Instant at) {
-        return practised(at).compareTo(sitting.planned()) >= 0;
+        return practised(at).compareTo(session.planned()) >= 0;
     }
 
     /** The answers, newest first. */

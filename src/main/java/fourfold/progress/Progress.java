@@ -75,8 +75,8 @@ public final class Progress {
     }
 
     /** The fold of a log that is at hand as a list. */
-    public static Progress of(List<ActionRecord> acts, List<Answer> oldestFirst) {
-        Fold fold = new Fold(Steering.of(acts));
+    public static Progress of(List<ActionRecord> actions, List<Answer> oldestFirst) {
+        Fold fold = new Fold(Steering.of(actions));
         oldestFirst.forEach(fold);
         return fold.progress();
     }
@@ -170,9 +170,9 @@ public final class Progress {
     }
 
     /** With a drill begun. */
-    public Progress beginning(DrillSession sitting) {
+    public Progress beginning(DrillSession session) {
         return new Progress(
-                steering, order, motor, memory, masteries, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
+                steering, order, motor, memory, masteries, answers, lastAnswer, Optional.of(DrillSoFar.begun(session)));
     }
 
     /** With a pause added to the time that the drill has spent in pauses. */
@@ -197,7 +197,7 @@ public final class Progress {
     }
 
     /**
-     * What the child remembers, as far as the answers tell.
+     * What the child remembers, as far as the answers show.
      *
      * @throws java.util.NoSuchElementException if only the levels were folded
      */

@@ -85,7 +85,7 @@ final class RecentAnswers {
         return days[0] != days[Math.min(size, n) - 1];
     }
 
-    /** The gap that {@link FactMastery#bridged} tells of, in days; there must be an answer. */
+    /** The gap of {@link FactMastery#bridged}, in days; there must be an answer. */
     long bridged(long limitMillis) {
         int first = 0;
         while (first + 1 < size && days[first + 1] == days[0]) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** One thing a parent can choose for a child: its name in the log of acts, the values it can have, and the usual one. */
+/** One thing a parent can choose for a child: its name in the log of actions, the values it can have, and the usual one. */
 public enum Setting {
     /** Planned length of a drill, in minutes. */
     MINUTES("minutes", "8", numbers(5, 10, 1)),
@@ -30,7 +30,7 @@ public enum Setting {
     DIVISIONS("divisions", "together", "together later"),
     /** Whether a division is now and then asked as a missing factor, 7 × ? = 56. */
     MISSING("missing", "no", "no yes"),
-    /** Which keys the child is told to use. */
+    /** Which keys the child is asked to use. */
     KEYS("keys", "any", "any keypad left right"),
     /** Colours of the screen: those the terminal has, or our own dark, light or high-contrast ones. */
     COLOURS("colours", "terminal", "terminal dark light contrast"),
@@ -54,7 +54,7 @@ public enum Setting {
                 .collect(Collectors.joining(" "));
     }
 
-    /** Its name in the log of acts, which never changes. */
+    /** Its name in the log of actions, which never changes. */
     public String key() {
         return key;
     }

@@ -45,7 +45,7 @@ public record Settings(Map<Setting, String> chosen) {
             try {
                 settings = settings.with(choice.getKey(), choice.getValue());
             } catch (IllegalArgumentException outside) {
-                // The default stands.
+                // The default is kept.
             }
         }
         return settings;

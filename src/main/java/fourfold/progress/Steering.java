@@ -15,7 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What the parent's acts come to, read oldest first with every undone act left out.
+ * What the parent's actions come to, read oldest first with every undone action left out.
  *
  * @param focused families to practise more
  * @param held families left out for now
@@ -33,7 +33,7 @@ public record Steering(
         Set<Integer> closed,
         List<Integer> order,
         Settings settings) {
-    /** No act at all. */
+    /** No action at all. */
     public static final Steering NONE = of(List.of());
 
     public Steering {
@@ -45,8 +45,8 @@ public record Steering(
         order = List.copyOf(order);
     }
 
-    /** What these acts come to; their order does not matter, for they are sorted by time. */
-    public static Steering of(List<ActionRecord> acts) {
+    /** What these actions come to; their order does not matter, for they are sorted by time. */
+    public static Steering of(List<ActionRecord> actions) {
         Set<Family> focused = new HashSet<>();
         Set<Family> held = new HashSet<>();
         Map<Family, Instant> resets = new HashMap<>();
@@ -54,29 +54,29 @@ public record Steering(
         Set<Integer> closed = new HashSet<>();
         Map<String, String> chosen = new LinkedHashMap<>();
         List<Integer> order = Families.USUAL_ORDER;
-        for (ActionRecord act : ActionRecord.inForce(acts)) {
-            ParentAction deed = act.deed();
-            if (deed instanceof ParentAction.Focus focus) {
+        for (ActionRecord action : ActionRecord.inForce(actions)) {
+            ParentAction done = action.deed();
+            if (done instanceof ParentAction.Focus focus) {
                 held.remove(focus.family());
                 focused.add(focus.family());
-            } else if (deed instanceof ParentAction.Hold hold) {
+            } else if (done instanceof ParentAction.Hold hold) {
                 focused.remove(hold.family());
                 held.add(hold.family());
-            } else if (deed instanceof ParentAction.Release release) {
+            } else if (done instanceof ParentAction.Release release) {
                 focused.remove(release.family());
                 held.remove(release.family());
-            } else if (deed instanceof ParentAction.Reset reset) {
-                resets.put(reset.family(), act.at());
-            } else if (deed instanceof ParentAction.OpenTable open) {
+            } else if (done instanceof ParentAction.Reset reset) {
+                resets.put(reset.family(), action.at());
+            } else if (done instanceof ParentAction.OpenTable open) {
                 closed.remove(open.table());
                 opened.remove((Integer) open.table());
                 opened.add(open.table());
-            } else if (deed instanceof ParentAction.CloseTable close) {
+            } else if (done instanceof ParentAction.CloseTable close) {
                 opened.remove((Integer) close.table());
                 closed.add(close.table());
-            } else if (deed instanceof ParentAction.Order chosenOrder) {
+            } else if (done instanceof ParentAction.Order chosenOrder) {
                 order = chosenOrder.tables();
-            } else if (deed instanceof ParentAction.Choose choose) {
+            } else if (done instanceof ParentAction.Choose choose) {
                 chosen.put(choose.setting(), choose.chosen());
             }
         }

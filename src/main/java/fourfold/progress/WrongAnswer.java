@@ -32,7 +32,7 @@ public record WrongAnswer(Question question, int typed, Kind kind, Optional<Fact
         DIGITS_SWAPPED,
         /** The product of two other numbers. */
         OTHER_TABLE,
-        /** Nothing that tells where it came from. */
+        /** Nothing that shows where it came from. */
         OTHER;
 
         /** Its name in texts and files. */

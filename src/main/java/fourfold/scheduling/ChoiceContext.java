@@ -17,7 +17,7 @@ import java.util.function.IntToDoubleFunction;
 
 /** All that one choice looks at, laid out by trace and family index so that a look costs next to nothing. */
 public final class ChoiceContext {
-    /** A drill that stays below this share of right answers after so many turns turns to easy facts. Our own choice. */
+    /** A drill that stays below this share of right answers after this many turns asks easy facts. Our own choice. */
     private static final double LEAST_RIGHT = 0.85;
 
     private static final int ENOUGH_TO_TELL = 12;
@@ -60,11 +60,11 @@ public final class ChoiceContext {
         java.util.Arrays.fill(accurate, true);
         java.util.Arrays.fill(neverMissed, true);
         for (int i = 0; i < Trace.COUNT; i++) {
-            FactMastery standing = progress.standing(i);
-            met[i] = standing.isMet();
+            FactMastery mastery = progress.standing(i);
+            met[i] = mastery.isMet();
             familyMet[FAMILY_OF[i]] |= met[i];
-            neverMissed[FAMILY_OF[i]] &= standing.asked() > 0 && standing.right() == standing.asked();
-            accurate[FAMILY_OF[i]] &= standing.level().atLeast(Mastery.ACCURATE);
+            neverMissed[FAMILY_OF[i]] &= mastery.asked() > 0 && mastery.right() == mastery.asked();
+            accurate[FAMILY_OF[i]] &= mastery.level().atLeast(Mastery.ACCURATE);
         }
         for (Family family : progress.steering().held()) {
             held[family.index()] = true;
@@ -129,7 +129,7 @@ public final class ChoiceContext {
         return weakest(family, asked::times, ranking::sureness);
     }
 
-    /** Of a family's divisions the first by these numbers, the first of which tells most; one that rests comes last. */
+    /** Of a family's divisions the first by these numbers, the first of which decides most; one that rests comes last. */
     int weakest(int family, IntToDoubleFunction... order) {
         int best = -1;
         for (int division : DIVISIONS[family]) {
@@ -166,7 +166,7 @@ public final class ChoiceContext {
         return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
     }
 
-    /** Where the child stands, with the drill that is going on. */
+    /** What the child has reached, with the drill that is going on. */
     public Progress progress() {
         return progress;
     }

@@ -16,7 +16,7 @@ final class NewFamilyPolicy {
     /** A handful of families makes practice possible; until then nothing else can be asked. Our own choice. */
     private static final int FEWEST = 3;
 
-    /** Below so many families neighbours cannot be kept apart. Our own choice. */
+    /** With fewer families neighbours cannot be kept apart. Our own choice. */
     static final int HANDFUL = 12;
 
     /** A new family needs so much of the drill to be asked again in it. Our own choice. */
@@ -131,7 +131,7 @@ final class NewFamilyPolicy {
                 .isPresent();
     }
 
-    /** Whether fewer than so many families were taught in this drill, and the last of them long enough ago. */
+    /** Whether fewer families than the limit were taught in this drill, and the last of them long enough ago. */
     private boolean paced(int most) {
         int taught = 0;
         boolean[] seen = new boolean[Families.COUNT];

@@ -6,7 +6,7 @@ import fourfold.progress.FactMastery;
 import fourfold.progress.Mastery;
 import java.time.Duration;
 
-/** The ranking of {@link LastingGain}: what is due, weak and worth asking by the child's memory. */
+/** The ranking of {@link LastingGain}: what is due, what is weak and what gains most, by the child's memory. */
 final class PracticeValue implements Ranking {
     private static final long DAY_MILLIS = 86_400_000L;
     private static final long LONGEST_GAP = 30;
@@ -66,25 +66,25 @@ final class PracticeValue implements Ranking {
     }
 
     private boolean restedLong(int trace) {
-        FactMastery standing = here.progress.standing(trace);
-        return standing.asked() > 0 && here.now - memory.lastAsked(trace) >= longestGap(standing) * DAY_MILLIS;
+        FactMastery mastery = here.progress.standing(trace);
+        return mastery.asked() > 0 && here.now - memory.lastAsked(trace) >= longestGap(mastery) * DAY_MILLIS;
     }
 
-    private static long longestGap(FactMastery standing) {
-        return standing.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
+    private static long longestGap(FactMastery mastery) {
+        return mastery.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
     }
 
     /**
      * After success the next gap is no shorter than the one before. Success is an answer within half the limit: a slower
-     * one tells that the trace is not sure yet.
+     * one shows that the trace is not sure yet.
      */
     private boolean restsStill(int trace) {
-        FactMastery standing = here.progress.standing(trace);
-        if (standing.asked() == 0) {
+        FactMastery mastery = here.progress.standing(trace);
+        if (mastery.asked() == 0) {
             return false;
         }
-        long bridged = Math.min(longestGap(standing), standing.bridged(sure));
-        return bridged > 0 && here.today - standing.lastDayOr(0) < bridged;
+        long bridged = Math.min(longestGap(mastery), mastery.bridged(sure));
+        return bridged > 0 && here.today - mastery.lastDayOr(0) < bridged;
     }
 
     /** The activation that would be left at the next drill without practice. */
@@ -95,7 +95,7 @@ final class PracticeValue implements Ranking {
 
     /** Lasting gain per second. */
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         double gain = gain(trace);
         double cost = cost(trace);
         if (rules.pairs() && ChoiceContext.isProduct(trace)) {

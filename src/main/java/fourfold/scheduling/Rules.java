@@ -133,7 +133,7 @@ public final class Rules implements Cloneable {
         return longestWait;
     }
 
-    /** No new family while so many families are below accurate. */
+    /** No new family while this many families are below accurate. */
     public int mostShaky() {
         return mostShaky;
     }

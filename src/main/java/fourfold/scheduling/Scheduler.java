@@ -10,7 +10,7 @@ public interface Scheduler {
     /**
      * The next turn of the drill that is going on.
      *
-     * @param progress where the child stands, with a drill begun
+     * @param progress what the child has reached, with a drill begun
      * @param at now
      * @param seed decides free choices, such as the order of two factors
      * @return the turn; empty when the drill is over or there is nothing to ask

@@ -187,10 +187,10 @@ public final class TurnFrame implements Scheduler {
             return turnFor(best);
         }
 
-        /** What the parent wants practised comes first; of the rest what is worth most, or what is easy. */
+        /** What the parent wants practised comes first; of the rest what has the greatest value, or what is easy. */
         private double value(int t) {
             double focus = isFocused(t) ? 1e6 : 0;
-            return focus + (gentle ? here.memory.activation(t, here.now) : ranking.worth(t));
+            return focus + (gentle ? here.memory.activation(t, here.now) : ranking.value(t));
         }
 
         /** Whether the parent wants the trace practised, and it was not asked often enough in this drill yet. */

@@ -44,7 +44,7 @@ final class WrapUp {
                 : between();
     }
 
-    /** The surest division that may stand between; a neighbour, and at last one that rests, rather than no inverse. */
+    /** The surest division that may come between; a neighbour, and at last one that rests, rather than no inverse. */
     private Optional<Turn> between() {
         int best = -1;
         double surest = Double.NEGATIVE_INFINITY;

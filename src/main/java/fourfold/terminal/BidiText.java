@@ -3,9 +3,9 @@ package fourfold.terminal;
 import java.text.Bidi;
 
 /**
- * Puts letters into the order in which they stand on the screen. A sheet of single cells has one direction; a name that runs
+ * Puts letters into the order in which they are drawn. A sheet of single cells has one direction; a name that runs
  * from right to left is turned in place, so that it reads rightly and nothing beside it moves (Unicode Standard Annex 9).
- * What stands between a first strong isolate and its end is turned by itself.
+ * What lies between a first strong isolate and its end is turned by itself.
  */
 final class BidiText {
     private static final char ISOLATE = '\u2068';
@@ -14,7 +14,7 @@ final class BidiText {
 
     private BidiText() {}
 
-    /** The text as it stands, left to right. */
+    /** The text as it is drawn, left to right. */
     static String order(String text) {
         char[] letters = text.toCharArray();
         if (!Bidi.requiresBidi(letters, 0, letters.length)) {

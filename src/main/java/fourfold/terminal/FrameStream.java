@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
  * Gathers a frame and hands it on in one write when flushed.
  *
  * <p>It can be shut: a frame half drawn is dropped, a farewell goes out, and nothing that another thread still draws can
- * follow it. A reader that has gone away is remembered and no error: there is nobody left to tell.
+ * follow it. A reader that has gone away is remembered and no error: there is nobody left to report to.
  */
 final class FrameStream extends OutputStream {
     private final OutputStream out;

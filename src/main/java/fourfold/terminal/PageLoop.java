@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /**
  * The one place where a key goes in and a picture comes out. One thread does everything but work on the file of which
- * a page says so, whose end wakes it; keys were stamped by the stage's reader when they arrived.
+ * a page says so, whose end wakes it; keys were stamped by the reader when they arrived.
  */
 public final class PageLoop {
     private static final Duration TICK = Duration.ofMillis(50);
@@ -17,18 +17,18 @@ public final class PageLoop {
     /** Turns follow each other within {@link #TICK}, but a grown-up's page may wait some seconds for a file: more is no turn. */
     private static final Duration STANDSTILL = Duration.ofSeconds(15);
 
-    private final TerminalSession stage;
-    private final SessionClock moments;
+    private final TerminalSession session;
+    private final SessionClock clock;
     private final Deque<Page> pages = new ArrayDeque<>();
     private Picture shown;
     private Theme theme = Theme.TERMINAL;
     private boolean fresh = true;
 
     /** A loop that begins with one page. */
-    public PageLoop(TerminalSession stage, SessionClock moments, Page first) {
-        this.stage = stage;
-        this.moments = moments;
-        this.shown = new Picture(1, 1, stage.unicode());
+    public PageLoop(TerminalSession session, SessionClock clock, Page first) {
+        this.session = session;
+        this.clock = clock;
+        this.shown = new Picture(1, 1, session.unicode());
         pages.push(first);
     }
 
@@ -39,27 +39,27 @@ public final class PageLoop {
         }
     }
 
-    /** One turn: waits for a key at most so long. False when the program is over. */
+    /** One turn: waits for a key, at most for {@code wait}. False when the program is over. */
     public boolean turn(Duration wait) {
         if (fresh) {
             fresh = false;
             paint(true);
         }
-        Optional<KeyPress> press = stage.next(wait);
+        Optional<KeyPress> press = session.next(wait);
         boolean changed = asleep();
         while (press.isPresent()) {
             changed = true;
             if (!key(press.get())) {
                 return false;
             }
-            press = stage.next(Duration.ZERO);
+            press = session.next(Duration.ZERO);
         }
-        if (stage.ended()) {
+        if (session.ended()) {
             leave();
             return false;
         }
-        boolean all = stage.resized();
-        changed |= pages.element().tick(moments.now());
+        boolean all = session.resized();
+        changed |= pages.element().tick(clock.now());
         Navigation next = pages.element().next();
         if (next != Navigation.STAY) {
             changed = true;
@@ -75,17 +75,17 @@ public final class PageLoop {
 
     /** Whether the computer slept: what was going on then is interrupted, as by a pause. */
     private boolean asleep() {
-        Optional<Instant> since = moments.sleptSince(STANDSTILL);
+        Optional<Instant> since = clock.sleptSince(STANDSTILL);
         since.ifPresent(at -> {
             pages.element().interrupted(at);
-            moments.catchUp();
+            clock.catchUp();
         });
         return since.isPresent();
     }
 
     /** Does what a key does, as if it were pressed now; false when the program is over. */
     public boolean play(KeyStroke key) {
-        boolean going = key(new KeyPress(key, stage.now()));
+        boolean going = key(new KeyPress(key, session.now()));
         if (going) {
             paint(false);
         }
@@ -94,7 +94,7 @@ public final class PageLoop {
 
     private boolean key(KeyPress press) {
         Key key = Key.of(press.key());
-        Instant at = moments.at(press.nanos());
+        Instant at = clock.at(press.nanos());
         switch (key.kind()) {
             case INTERRUPT -> {
                 leave();
@@ -102,7 +102,7 @@ public final class PageLoop {
             }
             case SUSPEND -> {
                 pages.element().interrupted(at);
-                stage.suspend();
+                session.suspend();
                 paint(true);
                 return true;
             }
@@ -141,15 +141,15 @@ public final class PageLoop {
     }
 
     private void leave() {
-        Instant now = moments.now();
+        Instant now = clock.now();
         pages.forEach(page -> page.leave(now));
     }
 
     private void paint(boolean all) {
-        Picture next = new Picture(stage.size().getColumns(), stage.size().getRows(), stage.unicode());
+        Picture next = new Picture(session.size().getColumns(), session.size().getRows(), session.unicode());
         if (next.width() < 40 || next.height() < 12) {
             next.text(0, 0, "This window is too small. Please make it larger.");
-            pages.element().interrupted(moments.now());
+            pages.element().interrupted(clock.now());
         } else {
             pages.element().draw(next);
         }
@@ -161,12 +161,12 @@ public final class PageLoop {
                 .orElse(Theme.TERMINAL);
         boolean other = wanted != theme;
         theme = wanted;
-        next.show(stage.screen(), all || other ? new Picture(1, 1, stage.unicode()) : shown, theme);
+        next.show(session.screen(), all || other ? new Picture(1, 1, session.unicode()) : shown, theme);
         shown = next;
-        stage.paint(all);
-        long left = moments.reading();
-        if (pages.element().painted(moments.at(left))) {
-            stage.dropKeysBefore(left);
+        session.paint(all);
+        long left = clock.reading();
+        if (pages.element().painted(clock.at(left))) {
+            session.dropKeysBefore(left);
         }
     }
 

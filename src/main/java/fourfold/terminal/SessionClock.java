@@ -16,7 +16,7 @@ import java.util.function.Supplier;
  * clock, and {@link #catchUp} moves this clock forward to it; back it is never moved.
  */
 public final class SessionClock {
-    /** The wall clock may run so much ahead of the monotonic one between two looks: it is being put right. */
+    /** The wall clock may run this far ahead of the monotonic one between two looks: it is being put right. */
     private static final Duration AHEAD = Duration.ofSeconds(2);
 
     private final long startNanos;
@@ -39,7 +39,7 @@ public final class SessionClock {
     }
 
     /**
-     * The same with a wall clock to look at again, so that a computer that slept is noticed.
+     * The same with a wall clock to look at again, so that a computer that slept is found out.
      *
      * @param wall the wall clock, such as {@code Instant::now}
      */

@@ -23,21 +23,21 @@ final class Signals {
         }
     }
 
-    /** Runs {@code act} on each signal called {@code name}, such as {@code WINCH}; on a thread of the system's. */
-    static void on(String name, Runnable act) {
+    /** Runs {@code action} on each signal called {@code name}, such as {@code WINCH}; on a thread of the system's. */
+    static void on(String name, Runnable action) {
         try {
             Class<?> handler = Class.forName(HANDLER);
-            handle(name, handler, proxy(handler, act));
+            handle(name, handler, proxy(handler, action));
         } catch (ReflectiveOperationException | RuntimeException e) {
             // No such signal here, or the virtual machine keeps it for itself: nothing to add.
         }
     }
 
-    private static Object proxy(Class<?> handler, Runnable act) {
+    private static Object proxy(Class<?> handler, Runnable action) {
         return Proxy.newProxyInstance(
                 Signals.class.getClassLoader(), new Class<?>[] {handler}, (proxy, method, arguments) -> {
                     if (method.getName().equals("handle")) {
-                        act.run();
+                        action.run();
                     }
                     return null;
                 });
@@ -54,12 +54,12 @@ final class Signals {
         }
     }
 
-    private static void handle(String name, Class<?> handler, @Nullable Object act)
+    private static void handle(String name, Class<?> handler, @Nullable Object action)
             throws ReflectiveOperationException {
         Class<?> signal = Class.forName(SIGNAL);
         try {
             Object named = signal.getConstructor(String.class).newInstance(name);
-            signal.getMethod("handle", signal, handler).invoke(null, named, act);
+            signal.getMethod("handle", signal, handler).invoke(null, named, action);
         } catch (InvocationTargetException e) {
             throw new ReflectiveOperationException(e);
         }

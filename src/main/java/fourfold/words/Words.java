@@ -7,8 +7,15 @@ import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
+import fourfold.progress.Rates;
 import fourfold.progress.Setting;
 import fourfold.progress.WrongAnswer;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -105,6 +112,11 @@ public final class Words {
         return String.format(language, "%+.1f", value);
     }
 
+    /** Digits and facts correct a minute, each five and four characters wide. */
+    public String rates(Rates rates) {
+        return String.format(language, "%5.1f / %4.1f", rates.digitsPerMinute(), rates.factsPerMinute());
+    }
+
     /** A time in seconds with one decimal. */
     public String seconds(Duration time) {
         return say("number.seconds", number(time.toMillis() / 1000.0));
@@ -131,6 +143,22 @@ public final class Words {
      */
     public static String isolated(String name) {
         return "\u2068" + name + "\u2069";
+    }
+
+    /** Why a new file could not be made and what to do, in one line. */
+    public String notWritten(Path file, IOException why) {
+        if (why instanceof FileAlreadyExistsException) {
+            return say("file.there", file);
+        }
+        if (why instanceof NoSuchFileException) {
+            return say("file.unwritten", file, say("file.nofolder"));
+        }
+        if (why instanceof AccessDeniedException) {
+            return say("file.unwritten", file, say("file.denied"));
+        }
+        boolean reasoned = why instanceof FileSystemException system && system.getReason() != null;
+        String reason = reasoned ? ((FileSystemException) why).getReason() : why.getMessage();
+        return say("file.unwritten", file, String.valueOf(reason));
     }
 
     /** How this language writes the sign of an operation: × or ·, ÷ or a colon. */

@@ -220,11 +220,11 @@ class WrongUsageTest {
         Path nowhere = folder.resolve("nowhere").resolve("answers.csv");
         assertTold(
                 1,
-                "The answers could not be written to " + nowhere + ": there is no such folder. Name another file.",
+                "The file " + nowhere + " could not be written: there is no such folder. Name another file.",
                 CommandRun.of(file, "export", "answers", nowhere.toString()));
         Path inAFile = file.resolve("answers.csv");
         CommandRun run = CommandRun.of(file, "export", "answers", inAFile.toString());
-        assertTrue(run.err().startsWith("fourfold: The answers could not be written to " + inAFile), run.err());
+        assertTrue(run.err().startsWith("fourfold: The file " + inAFile + " could not be written: "), run.err());
         assertEquals(1, run.code());
     }
 

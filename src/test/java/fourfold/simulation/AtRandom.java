@@ -26,7 +26,7 @@ final class AtRandom implements Ranking {
     }
 
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         return worth[trace];
     }
 }

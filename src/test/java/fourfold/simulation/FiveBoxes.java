@@ -27,7 +27,7 @@ final class FiveBoxes implements Ranking {
     }
 
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         return -days(trace);
     }
 

@@ -44,7 +44,7 @@ final class LowestActivation implements Ranking {
     }
 
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         return -soon[trace];
     }
 }

@@ -106,7 +106,7 @@ final class OracleScheduler implements Scheduler, Ranking {
     }
 
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         return worth[trace];
     }
 }

@@ -42,7 +42,7 @@ final class TablesInOrder implements Ranking {
     }
 
     @Override
-    public double worth(int trace) {
+    public double value(int trace) {
         int place = order.indexOf(family(trace));
         if (isInItsRounds(trace)) {
             return NEWEST_FIRST - ROUND * here.times(trace) - place;

@@ -118,7 +118,8 @@ final class FamilyPage implements Page {
         String facts = trace.questions().stream().map(words::asked).collect(Collectors.joining(", "));
         String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
         String thinking = told.thinking()
-                .map(s -> number(s.median()) + (wide ? " (" + number(s.low()) + "–" + number(s.high()) + ") s" : " s"))
+                .map(s -> words.number(s.median())
+                        + (wide ? " (" + words.number(s.low()) + "–" + words.number(s.high()) + ") s" : " s"))
                 .orElse("–");
         return String.format(
                 form,
@@ -157,9 +158,7 @@ final class FamilyPage implements Page {
         }
         return ago == 1
                 ? words.say("family.yesterday")
-                : ago < 60
-                        ? words.say("family.ago", ago)
-                        : LocalDate.ofEpochDay(day).toString();
+                : ago < 60 ? words.say("family.ago", ago) : words.shortDate(LocalDate.ofEpochDay(day));
     }
 
     /** Median thinking time by week, a column for each week, the newest at the right. */
@@ -171,8 +170,8 @@ final class FamilyPage implements Page {
         String title = words.say("family.plot");
         double most =
                 weeks.stream().mapToDouble(TraceRecord.Week::seconds).max().orElse(1);
-        String range = "  " + number(most) + " s → "
-                + number(weeks.get(weeks.size() - 1).seconds()) + " s";
+        String range = "  " + words.number(most) + " s → "
+                + words.number(weeks.get(weeks.size() - 1).seconds()) + " s";
         int columns = Math.max(4, width - title.length() - range.length() - 1);
         return title + " " + Columns.of(weeks, columns, most) + range;
     }
@@ -216,14 +215,6 @@ final class FamilyPage implements Page {
         return told
                 + hint.map(h -> " " + words.hint(h, q -> words.fact(q.fact()))).orElse("")
                 + state;
-    }
-
-    static String seconds(Duration time) {
-        return String.format(Locale.ROOT, "%.1f s", time.toMillis() / 1000.0);
-    }
-
-    private String number(double seconds) {
-        return String.format(words.language(), "%.1f", seconds);
     }
 
     @Override

@@ -13,6 +13,7 @@ import fourfold.terminal.Picture;
 import fourfold.words.ActionWords;
 import fourfold.words.Words;
 import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -20,12 +21,15 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
 /** What the parent did, newest first, each with its time; what was taken back says so. */
 public final class HistoryPage implements Page {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
     private final Words words;
     private final Child child;
     private final List<String> lines;
@@ -39,13 +43,13 @@ public final class HistoryPage implements Page {
 
     /** All acts in words, newest first; undos are told at what they took back. */
     public static List<String> lines(Words words, List<ActionRecord> acts) {
-        DateTimeFormatter when = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
         Set<UUID> inForce = new HashSet<>();
         ActionRecord.inForce(acts).forEach(a -> inForce.add(a.id()));
         List<String> lines = new ArrayList<>();
         for (List<ActionRecord> together : together(acts)) {
             ActionRecord first = together.get(0);
-            String time = when.format(first.at().atOffset(ZoneOffset.ofTotalSeconds(60 * first.zoneOffsetMinutes())));
+            OffsetDateTime at = first.at().atOffset(ZoneOffset.ofTotalSeconds(60 * first.zoneOffsetMinutes()));
+            String time = words.shortDate(at.toLocalDate()) + " " + CLOCK.format(at);
             lines.add(time + "  "
                     + ActionWords.told(
                             words, together.stream().map(ActionRecord::deed).toList())

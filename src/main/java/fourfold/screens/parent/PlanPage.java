@@ -82,7 +82,7 @@ final class PlanPage implements Page {
         int width = Math.min(76, picture.width() - 2);
         int x = (picture.width() - width) / 2;
         int y = tall ? 3 : 1;
-        String lately = String.format(words.language(), "%.1f", weeks.usualDays());
+        String lately = words.number(weeks.usualDays());
         String planned = words.say(
                 "plan.days", weeks.planned(), progress.steering().settings().minutes(), lately);
         for (String line : Wrapping.lines(planned, width)) {
@@ -150,7 +150,7 @@ final class PlanPage implements Page {
             Weeks.Week week = all.get(newest + i);
             StringBuilder days = new StringBuilder();
             week.days().forEach(done -> days.append(done ? "■ " : "· "));
-            picture.text(x, top + 1 + i, days + " " + LocalDate.ofEpochDay(week.monday()), Ink.PLAIN);
+            picture.text(x, top + 1 + i, days + " " + words.shortDate(LocalDate.ofEpochDay(week.monday())), Ink.PLAIN);
         }
     }
 

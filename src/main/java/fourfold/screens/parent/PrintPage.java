@@ -15,6 +15,8 @@ import fourfold.terminal.Page;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,6 +67,8 @@ final class PrintPage implements Page {
         if (menu.on(key)) {
             try {
                 told = print(Printable.values()[menu.chosen()], at);
+            } catch (UncheckedIOException e) {
+                told = words.notWritten(Path.of(String.valueOf(e.getMessage())), e.getCause());
             } catch (Records.NotKept e) {
                 told = e.line();
             }

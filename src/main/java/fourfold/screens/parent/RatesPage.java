@@ -72,15 +72,14 @@ final class RatesPage implements Page {
                     top + 2 + i,
                     String.format(
                             form,
-                            LocalDate.ofEpochDay(drill.localDay()),
+                            words.shortDate(LocalDate.ofEpochDay(drill.localDay())),
                             told(drill.products()),
                             told(drill.quotients())));
         }
     }
 
     private String told(Optional<Rates> rates) {
-        return rates.map(r -> String.format(words.language(), "%5.1f / %4.1f", r.digitsPerMinute(), r.factsPerMinute()))
-                .orElse("    –");
+        return rates.map(words::rates).orElse("    –");
     }
 
     private List<String> foot(int width) {
@@ -101,11 +100,8 @@ final class RatesPage implements Page {
     }
 
     private String told(Trend trend) {
-        return words.say("rates.trend", signed(trend.slope()), signed(trend.low()), signed(trend.high()));
-    }
-
-    private String signed(double number) {
-        return String.format(words.language(), "%+.1f", number);
+        return words.say(
+                "rates.trend", words.change(trend.slope()), words.change(trend.low()), words.change(trend.high()));
     }
 
     @Override

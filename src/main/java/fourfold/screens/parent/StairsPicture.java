@@ -138,7 +138,7 @@ final class StairsPicture {
         lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
         progress.standing(chosen.traces().get(0))
                 .medianThinking()
-                .ifPresent(t -> lines.add(words.say("grid.thinking", FamilyPage.seconds(t))));
+                .ifPresent(t -> lines.add(words.say("grid.thinking", words.seconds(t))));
         int x = left + 4 + 5 * cellWidth + 1;
         for (int i = 0; i < lines.size(); i++) {
             picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);

@@ -1,0 +1,59 @@
+package fourfold.plain;
+
+import fourfold.facts.Operation;
+import fourfold.insight.DrillRates;
+import fourfold.progress.Rates;
+import fourfold.words.SafeText;
+import fourfold.words.Words;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** The rates as plain text. */
+public final class RatesText {
+    private RatesText() {}
+
+    /**
+     * Writes a line for each drill, oldest first, then the trends and published ranges.
+     *
+     * @param out where to
+     * @param words the language
+     * @param name the child's nickname
+     * @param unicode false to use no signs beyond ASCII
+     */
+    public static void write(Appendable out, Words words, String name, List<DrillRates.OfDrill> drills, boolean unicode)
+            throws IOException {
+        out.append(words.say("plain.rates.title", SafeText.safe(name))).append("\n\n");
+        TextTable table = new TextTable(false, 11, 17, 9);
+        table.row(List.of(words.say("rates.head"), words.say("rates.products"), words.say("rates.quotients")));
+        for (DrillRates.OfDrill drill : drills) {
+            table.row(List.of(
+                    words.shortDate(LocalDate.ofEpochDay(drill.localDay())),
+                    told(words, drill.products(), unicode),
+                    told(words, drill.quotients(), unicode)));
+        }
+        out.append(table.lines()).append('\n');
+        for (Operation operation : Operation.values()) {
+            String which = words.say(operation == Operation.MULTIPLY ? "rates.products" : "rates.quotients");
+            out.append(DrillRates.digitsTrend(drills, operation)
+                            .map(t -> words.say(
+                                    "plain.rates.trend",
+                                    which,
+                                    words.change(t.slope()),
+                                    words.change(t.low()),
+                                    words.change(t.high())))
+                            .orElseGet(() -> words.say("plain.rates.notrend", which)))
+                    .append('\n');
+        }
+        for (DrillRates.Range range : DrillRates.WRITTEN) {
+            out.append(words.say("plain.rates.range", range.fromGrade(), range.toGrade(), range.low(), range.high()))
+                    .append('\n');
+        }
+        out.append(words.say("plain.rates.source")).append('\n');
+    }
+
+    private static String told(Words words, Optional<Rates> rates, boolean unicode) {
+        return rates.map(words::rates).orElse(unicode ? "    –" : "    -");
+    }
+}
