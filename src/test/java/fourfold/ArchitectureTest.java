@@ -56,7 +56,7 @@ class ArchitectureTest {
         room("upkeep", "facts log store");
         room("records", PURE + " insight outlook");
         room("paper", PURE + " insight outlook words");
-        room("home", PURE + " scheduling drill insight outlook terminal store upkeep records paper");
+        room("home", PURE + " scheduling drill insight outlook terminal store upkeep records");
         room("screens", PURE + " drill insight words terminal home");
         room("screens.parent", PURE + " drill insight outlook words terminal home screens paper upkeep");
         room("screens.child", PURE + " scheduling drill insight words terminal home screens screens.parent");

@@ -109,12 +109,13 @@ final class App implements Callable<Integer> {
         return choice.only().orElseThrow(() -> {
             String names =
                     choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
-            String known = choice.all().isEmpty()
-                    ? words().say("usage.child.none")
-                    : words().say("usage.child.name", names);
+            String known =
+                    choice.all().isEmpty() ? words().say("usage.child.none") : words().say("usage.child.name", names);
             return new ParameterException(
                     command.commandLine(),
-                    child().map(n -> words().say("usage.child.unknown", n) + " ").orElse("") + known);
+                    child().map(n -> words().say("usage.child.unknown", n) + " ")
+                                    .orElse("")
+                            + known);
         });
     }
 

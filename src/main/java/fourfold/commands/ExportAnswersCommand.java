@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.records.AnswersCsv;
 import java.io.IOException;

@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.NewFile;
 import fourfold.home.Printable;
 import fourfold.insight.PageContent;
 import fourfold.log.Child;

@@ -1,5 +1,6 @@
 /**
  * What the child's and the parent's pages share: pictures of facts, tall digits, shapes and colours of the levels.
+ * {@link fourfold.screens.PageContext} is what each page has around it.
  *
  * <p>Begin with {@link fourfold.screens.FactPicture}, {@link fourfold.screens.BigDigits} and
  * {@link fourfold.screens.Shades}. The pages themselves are in the rooms child and parent.
