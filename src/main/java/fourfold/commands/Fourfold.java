@@ -1,8 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Environment;
-import fourfold.home.Records;
-import fourfold.store.StoreException;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.TerminalException;
 import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
@@ -107,12 +106,14 @@ public final class Fourfold {
     }
 
     private static int failed(Environment world, boolean debug, Exception e) {
-        boolean foreseen = e instanceof StoreException
-                || e instanceof TerminalException
-                || e instanceof Records.NotKept
-                || e instanceof IOException
-                || e instanceof UncheckedIOException;
-        String words = foreseen ? e.getMessage() : "something unforeseen went wrong: " + e + " (--debug tells more)";
+        boolean foreseen =
+                e instanceof TerminalException || e instanceof IOException || e instanceof UncheckedIOException;
+        String words;
+        if (e instanceof RecordsFailure failure) {
+            words = world.words().failure(failure);
+        } else {
+            words = foreseen ? e.getMessage() : "something unforeseen went wrong: " + e + " (--debug tells more)";
+        }
         world.err().println("fourfold: " + oneLine(String.valueOf(words)));
         if (debug) {
             e.printStackTrace(world.err());

@@ -1,9 +1,11 @@
 package fourfold.commands;
 
+import fourfold.log.Problem;
 import fourfold.store.DataPath;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Verification;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -28,14 +30,15 @@ final class VerifyCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Words words = app.world().words();
         Path file = name == null ? app.place() : DataPath.of(name);
-        List<String> findings = Verification.of(file);
-        Verification.notes(file).forEach(this::say);
+        List<Problem> findings = Verification.of(file);
+        Verification.notes(file).forEach(note -> say(words.problem(note)));
         if (findings.isEmpty()) {
             say(file + ": all is well.");
             return ExitCode.DONE;
         }
-        findings.forEach(f -> say(file + ": " + f));
+        findings.forEach(f -> say(file + ": " + words.problem(f)));
         if (name == null) {
             say(Backups.of(file)
                     .lastGood()

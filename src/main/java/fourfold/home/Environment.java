@@ -42,7 +42,7 @@ public record Environment(
     }
 
     /** The language that is asked for: by FOURFOLD_LANGUAGE, else by the usual variables (POSIX.1-2017, 8.2). */
-    Words words() {
+    public Words words() {
         String wanted = Stream.of("FOURFOLD_LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG")
                 .map(name -> environment.getOrDefault(name, ""))
                 .filter(value -> !value.isEmpty())

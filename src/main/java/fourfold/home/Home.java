@@ -3,12 +3,12 @@ package fourfold.home;
 import fourfold.commands.ExitCode;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
@@ -105,7 +105,7 @@ public final class Home implements AutoCloseable {
         if (WindowSize.remembered(written).isPresent()) {
             try {
                 store.keepHomeSetting(WINDOW, written);
-            } catch (StoreException e) {
+            } catch (RecordsFailure e) {
                 // The window opens in its usual size next time; everything that counts was kept before.
             }
         }

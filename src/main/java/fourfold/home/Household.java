@@ -10,6 +10,9 @@ import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
 import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.paper.Paper;
@@ -17,7 +20,6 @@ import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import fourfold.terminal.SessionClock;
 import fourfold.upkeep.Backups;
 import fourfold.words.Words;
@@ -293,8 +295,10 @@ public final class Household implements Records {
         if (file.isPresent()) {
             seat = told(() -> DrillLock.take(file.get(), child.id()));
             if (seat.isEmpty()) {
-                String words = child.name() + " is practising in another window. Finish there first.";
-                throw new NotKept(words, new IllegalStateException(words));
+                throw new RecordsFailure(
+                        RecordsFailure.Task.BEGIN_DRILL,
+                        List.of(),
+                        Problem.of(Reason.PRACTISING_ELSEWHERE, child.name()));
             }
         }
     }
@@ -322,14 +326,14 @@ public final class Household implements Records {
     }
 
     @Override
-    public Optional<String> ended(DrillSession sitting, Instant at) {
+    public Optional<RecordsFailure> ended(DrillSession sitting, Instant at) {
         leaveSeat();
         try {
             store.checkpoint();
             file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(sitting.localDay())));
             return Optional.empty();
-        } catch (StoreException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+        } catch (RecordsFailure e) {
+            return Optional.of(e);
         }
     }
 
@@ -384,12 +388,8 @@ public final class Household implements Records {
         });
     }
 
-    /** What fails in the store is told in the words that the screens know. */
+    /** Work on the store; what it throws goes on to whoever asked. */
     static <T> T told(Supplier<T> work) {
-        try {
-            return work.get();
-        } catch (StoreException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
-        }
+        return work.get();
     }
 }

@@ -8,6 +8,7 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.outlook.Projection;
 import fourfold.progress.Progress;
 import fourfold.words.Words;
@@ -18,28 +19,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * What the screens need of the home's records. Every method may fail with {@link NotKept}, and may wait some seconds for a
+ * What the screens need of the home's records. Every method may fail with {@link RecordsFailure}, and may wait some seconds for a
  * file that another program holds: a drill calls them by {@link #fileWork} alone.
  */
 public interface Records {
-    /** Something could not be kept or read; the message says what, where, and what to do, in one line. */
-    final class NotKept extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-
-        private final String line;
-
-        /** With a one-line message. */
-        public NotKept(String message, Throwable cause) {
-            super(message, cause);
-            line = message;
-        }
-
-        /** What could not be done, where, and what to do, in one line. */
-        public String line() {
-            return line;
-        }
-    }
-
     /** One past drill in a line: when it began, how many questions were asked from memory, how many were right. */
     record PastDrill(DrillSession sitting, int asked, int right) {}
 
@@ -174,7 +157,7 @@ public interface Records {
      *
      * @return what a grown-up should know, in one line, if something about it went wrong
      */
-    Optional<String> ended(DrillSession sitting, Instant at);
+    Optional<RecordsFailure> ended(DrillSession sitting, Instant at);
 
     /** Something a grown-up must be told when the program ends, in one line. */
     void tellParent(String line);

@@ -2,7 +2,6 @@ package fourfold.home;
 
 import fourfold.commands.NewFile;
 import fourfold.facts.Question;
-import fourfold.home.Records.NotKept;
 import fourfold.home.Records.Printable;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
@@ -10,9 +9,14 @@ import fourfold.insight.PaperQuestions;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.paper.Paper;
 import fourfold.paper.PrintedPages;
 import fourfold.progress.Progress;
+import fourfold.store.Failure;
 import fourfold.store.Store;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -22,6 +26,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Pages of paper for a child, made from the home's records. */
@@ -73,10 +78,9 @@ public final class Worksheets {
 
     /** Makes the page as a file in a folder, under the first free name of the day; gives the file. */
     String file(Child child, Printable page, Paper paper, Instant at, Path folder, ZoneId zone) {
-        String html = page(child, page, paper, at).orElseThrow(() -> {
-            String line = household.words().say("print.nothing", child.name());
-            return new NotKept(line, new IllegalStateException(line));
-        });
+        String html = page(child, page, paper, at)
+                .orElseThrow(() ->
+                        new RecordsFailure(Task.PRINT, List.of(), Problem.of(Reason.NOTHING_TO_PRINT, child.name())));
         String stem = "fourfold-" + page.name().toLowerCase(Locale.ROOT) + "-" + LocalDate.ofInstant(at, zone);
         Path made = folder.resolve(stem + ".html");
         for (int number = 2; Files.exists(made); number++) {
@@ -85,7 +89,8 @@ public final class Worksheets {
         try {
             NewFile.write(made, "the page", writer -> writer.write(html));
         } catch (UncheckedIOException e) {
-            throw new NotKept(String.valueOf(e.getMessage()), e);
+            throw new RecordsFailure(
+                    Task.PRINT, Failure.shown(made), Failure.problem(Objects.requireNonNull(e.getCause())), e);
         }
         return made.toString();
     }

@@ -48,7 +48,7 @@ public final class PlainDrill {
         }
         if (keeping.isBehind() && !keeping.tryNow(now())) {
             say(words.lost(keeping.answers()));
-            home.records().tellParent(keeping.loss());
+            home.records().tellParent(home.records().words().lost(keeping.answers(), keeping.failure()));
             return;
         }
         if (drill.phase() instanceof Phase.Finished finished) {
@@ -57,7 +57,10 @@ public final class PlainDrill {
                     words.say("plain.stairs", home.records().filling(child).begun()),
                     words.say("plain.see", SafeText.safe(child.name()))));
         }
-        home.records().ended(drill.sitting(), now()).ifPresent(advice -> say(List.of(SafeText.safe(advice))));
+        home.records()
+                .ended(drill.sitting(), now())
+                .ifPresent(failure ->
+                        say(List.of(SafeText.safe(home.records().words().failure(failure)))));
     }
 
     private Drill turn(Drill drill) throws IOException {
@@ -145,7 +148,7 @@ public final class PlainDrill {
         Step step = drill.on(event);
         boolean kept = keeping.keep(step.effects(), event.at());
         while (!kept && !keeping.isGoingOn()) {
-            say(words.notKept(keeping.reason()));
+            say(words.notKept(keeping.failure()));
             Optional<String> typed = line();
             if (typed.isEmpty() || typed.get().equalsIgnoreCase("q")) {
                 stopped = true;

@@ -95,7 +95,10 @@ final class DrillFile {
     void end(DrillSession sitting, Instant at) {
         if (!ended) {
             ended = true;
-            begin(() -> new Came(keeping.standing(), Optional.empty(), records.ended(sitting, at)));
+            begin(() -> new Came(
+                    keeping.standing(),
+                    Optional.empty(),
+                    records.ended(sitting, at).map(records.words()::failure)));
         }
     }
 
@@ -103,7 +106,7 @@ final class DrillFile {
     void giveUp(Instant at) {
         begin(() -> {
             if (keeping.isBehind() && !keeping.tryNow(at)) {
-                records.tellParent(keeping.loss());
+                records.tellParent(records.words().lost(keeping.answers(), keeping.failure()));
             }
             return done();
         });
@@ -181,6 +184,6 @@ final class DrillFile {
 
     /** Why the disk did not take it, in one line. */
     String reason() {
-        return standing.reason();
+        return standing.failure().map(records.words()::failure).orElse("");
     }
 }

@@ -3,6 +3,7 @@ package fourfold.screens.child;
 import fourfold.facts.Family;
 import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
@@ -58,8 +59,8 @@ public final class HomePage implements Page {
             theme = Colours.shared(children.stream()
                     .map(child -> Colours.of(Steering.of(records.acts(child)).settings()))
                     .toList());
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = records.words().failure(e);
         }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(records.words().say("home.add"));
@@ -106,8 +107,8 @@ public final class HomePage implements Page {
         int line = menu.chosen();
         try {
             return open(line);
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = records.words().failure(e);
             return Navigation.STAY;
         }
     }

@@ -3,6 +3,7 @@ package fourfold.screens.child;
 import fourfold.drill.Drill;
 import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
@@ -108,8 +109,8 @@ final class MinutesPage implements Page {
         try {
             Drill drill = Drill.ready(progress, records.newSitting(child, minutes, at), scheduler, surface);
             return new Navigation.Replace(new DrillPage(records, child, drill, moments.now()));
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = records.words().failure(e);
             return Navigation.STAY;
         }
     }

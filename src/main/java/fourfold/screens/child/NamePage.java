@@ -2,6 +2,7 @@ package fourfold.screens.child;
 
 import fourfold.home.Records;
 import fourfold.log.ChildName;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
@@ -59,7 +60,10 @@ final class NamePage implements Page {
         try {
             records.add(name.toString(), at);
             return Navigation.BACK;
-        } catch (IllegalArgumentException | Records.NotKept e) {
+        } catch (RecordsFailure e) {
+            trouble = records.words().failure(e);
+            return Navigation.STAY;
+        } catch (IllegalArgumentException e) {
             trouble = String.valueOf(e.getMessage());
             return Navigation.STAY;
         }

@@ -7,6 +7,7 @@ import fourfold.home.Records;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
@@ -53,7 +54,7 @@ final class SummaryPicture {
                     progress,
                     Optional.of(records.filling(child)),
                     Optional.of(records.timings(child)));
-        } catch (Records.NotKept e) {
+        } catch (RecordsFailure e) {
             return without(records.words(), child, progress);
         }
     }

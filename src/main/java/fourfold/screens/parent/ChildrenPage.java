@@ -3,6 +3,7 @@ package fourfold.screens.parent;
 import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -79,7 +80,10 @@ public final class ChildrenPage implements Page {
     public Navigation on(Key key, Instant at) {
         try {
             return asking == Asking.NOTHING ? chooses(key, at) : types(key, at);
-        } catch (IllegalArgumentException | Records.NotKept e) {
+        } catch (RecordsFailure e) {
+            told = records.words().failure(e);
+            return Navigation.STAY;
+        } catch (IllegalArgumentException e) {
             told = String.valueOf(e.getMessage());
             return Navigation.STAY;
         }

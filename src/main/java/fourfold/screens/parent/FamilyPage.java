@@ -8,6 +8,7 @@ import fourfold.insight.Advice;
 import fourfold.insight.FamilyRecord;
 import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
@@ -233,8 +234,8 @@ final class FamilyPage implements Page {
         try {
             act(key, at);
             progress = records.progress(child);
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(records.words().failure(e));
         }
         return Navigation.STAY;
     }

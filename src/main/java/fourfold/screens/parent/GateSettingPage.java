@@ -1,6 +1,7 @@
 package fourfold.screens.parent;
 
 import fourfold.home.Records;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -77,8 +78,8 @@ final class GateSettingPage implements Page {
             gate.remove();
             isSet = false;
             told = words.say("gate.removed");
-        } catch (Records.NotKept e) {
-            told = e.line();
+        } catch (RecordsFailure e) {
+            told = words.failure(e);
         }
     }
 
@@ -99,8 +100,8 @@ final class GateSettingPage implements Page {
                 gate.set(now, at);
                 isSet = true;
                 told = words.say("gate.kept");
-            } catch (Records.NotKept e) {
-                told = e.line();
+            } catch (RecordsFailure e) {
+                told = words.failure(e);
             }
         }
     }

@@ -7,6 +7,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -110,8 +111,8 @@ final class PaperPage implements Page {
             records.printed(child, List.of());
             kept = true;
             told = words.say("paper.kept", questions.size() - wrong.cardinality(), questions.size());
-        } catch (Records.NotKept e) {
-            told = e.line();
+        } catch (RecordsFailure e) {
+            told = records.words().failure(e);
         }
     }
 }

@@ -2,6 +2,7 @@ package fourfold.screens.parent;
 
 import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
@@ -56,8 +57,8 @@ public final class ParentPage implements Page {
         }
         try {
             return new Navigation.Open(new GridPage(records, children.get(menu.chosen()), moments));
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = records.words().failure(e);
             return Navigation.STAY;
         }
     }

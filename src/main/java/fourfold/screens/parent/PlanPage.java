@@ -4,6 +4,7 @@ import fourfold.home.Records;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.outlook.Projection;
 import fourfold.progress.Progress;
 import fourfold.terminal.Footer;
@@ -66,7 +67,7 @@ final class PlanPage implements Page {
         if (played == RUNS) {
             try {
                 records.foreseen(child, ahead.projection(), at);
-            } catch (Records.NotKept e) {
+            } catch (RecordsFailure e) {
                 // It is on the screen; only a printed page will not tell it.
             }
         }

@@ -2,6 +2,7 @@ package fourfold.screens.parent;
 
 import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -62,8 +63,8 @@ final class PrintPage implements Page {
             try {
                 told = words.say(
                         "print.made", records.print(child, Records.Printable.values()[menu.chosen()], letter, at));
-            } catch (Records.NotKept e) {
-                told = e.line();
+            } catch (RecordsFailure e) {
+                told = records.words().failure(e);
             }
         }
         return Navigation.STAY;

@@ -3,6 +3,7 @@ package fourfold.screens.parent;
 import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
 import fourfold.terminal.Footer;
@@ -108,8 +109,8 @@ final class SettingsPage implements Page {
                     }
                 }
             }
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(records.words().failure(e));
         }
         return Navigation.STAY;
     }
