@@ -35,15 +35,15 @@ final class VerifyCommand implements Callable<Integer> {
         List<Problem> findings = Verification.of(file);
         Verification.notes(file).forEach(note -> say(words.problem(note)));
         if (findings.isEmpty()) {
-            say(file + ": all is well.");
+            say(words.say("command.verify.well", file));
             return ExitCode.DONE;
         }
         findings.forEach(f -> say(file + ": " + words.problem(f)));
         if (name == null) {
             say(Backups.of(file)
                     .lastGood()
-                    .map(b -> "The last good backup is " + b.name() + ". To go back to it: fourfold restore")
-                    .orElse("There is no backup. To save what can be read: fourfold salvage NEW-FILE"));
+                    .map(b -> words.say("command.verify.backup", b.name()))
+                    .orElseGet(() -> words.say("command.verify.nobackup")));
         }
         return ExitCode.WORLD;
     }
