@@ -1,15 +1,22 @@
 package fourfold.commands;
 
+import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
+import fourfold.log.Child;
+import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
-import fourfold.store.DataPath;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,42 +26,20 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program itself: without a command it opens on the screen. */
-@Command(
-        name = "fourfold",
-        description =
-                "Short daily practice of multiplication and division facts. Without a command, opens the program.",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        sortOptions = false,
-        footer = {"", "Exit codes: 0 done, 1 the world failed (file, disk, terminal), 2 wrong usage."})
+@Command(name = "fourfold", mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false)
 final class App implements Callable<Integer> {
     private final Environment world;
 
-    @Option(
-            names = "--store",
-            paramLabel = "FILE",
-            scope = ScopeType.INHERIT,
-            description =
-                    "The file that holds the answers. Default: FOURFOLD_STORE, or the usual place of this system.")
+    @Option(names = "--store", paramLabel = "${bundle:label.file}", scope = ScopeType.INHERIT)
     private @Nullable String file;
 
-    @Option(
-            names = "--child",
-            paramLabel = "NAME",
-            scope = ScopeType.INHERIT,
-            description = "Whose answers. Not needed if there is only one child.")
+    @Option(names = "--child", paramLabel = "${bundle:label.name}", scope = ScopeType.INHERIT)
     private @Nullable String child;
 
-    @Option(
-            names = "--demo",
-            scope = ScopeType.INHERIT,
-            description = "Use a throw-away copy of an invented family's answers.")
+    @Option(names = "--demo", scope = ScopeType.INHERIT)
     private boolean demo;
 
-    @Option(
-            names = "--debug",
-            scope = ScopeType.INHERIT,
-            description = "Print more: the stack trace of an error, and what kept the start from being quick.")
+    @Option(names = "--debug", scope = ScopeType.INHERIT)
     private boolean debug;
 
     @Spec
@@ -68,17 +53,13 @@ final class App implements Callable<Integer> {
         return world;
     }
 
-    boolean isDemo() {
-        return demo;
-    }
-
     boolean debug() {
         return debug;
     }
 
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
-        return Home.open(world, Optional.ofNullable(file).map(DataPath::of), demo);
+        return Home.open(world, Optional.ofNullable(file).map(Home::path), demo);
     }
 
     /**
@@ -90,12 +71,65 @@ final class App implements Callable<Integer> {
         if (demo) {
             throw new ParameterException(spec.commandLine(), "--demo has no file of its own to look after");
         }
-        return Home.place(world, Optional.ofNullable(file).map(DataPath::of));
+        return Home.place(world, Optional.ofNullable(file).map(Home::path));
     }
 
     /** The name after {@code --child}, before or after the command. */
     Optional<String> child() {
         return Optional.ofNullable(child);
+    }
+
+    /**
+     * The named child, or the only one.
+     *
+     * @throws ParameterException if none fits, or more than one
+     */
+    Child child(Home home, CommandSpec command) {
+        ChildChoice choice = home.children().named(child());
+        return choice.only().orElseThrow(() -> {
+            String names =
+                    choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
+            String known = choice.all().isEmpty()
+                    ? "No child is here yet. Add one with: fourfold children --add NAME"
+                    : "Name one with --child: " + names;
+            return new ParameterException(
+                    command.commandLine(),
+                    child().map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
+        });
+    }
+
+    /** The language where no home is open. */
+    Words words() {
+        return words(world);
+    }
+
+    /** The language where no home is open. */
+    static Words words(Environment world) {
+        return Words.of(world.language(Optional.empty()));
+    }
+
+    /** The language of this home. */
+    Words words(Home home) {
+        return Words.of(world.language(home.settings().language()));
+    }
+
+    /** What the pages have around them. */
+    PageContext page(Home home) {
+        return new PageContext(home, words(home));
+    }
+
+    /**
+     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
+     * file's thread may still be waiting for another program.
+     */
+    int told(Home home) {
+        if (!home.practice().fileWork().finish(Duration.ofSeconds(1))) {
+            world.err().println(words(home).say("drill.moment") + ".");
+        }
+        home.practice().fileWork().close();
+        List<String> lines = home.practice().toTell();
+        lines.forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
+        return lines.isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
 
     @Override
@@ -109,11 +143,11 @@ final class App implements Callable<Integer> {
                 new PageLoop(
                                 stage,
                                 home.moments(),
-                                new HomePage(home.records(), world.scheduler(), home.moments(), stage.surface()))
+                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
                         .run();
                 home.rememberWindow(stage);
             }
-            return home.told(world);
+            return told(home);
         }
     }
 }

@@ -1,11 +1,5 @@
 package fourfold.commands;
 
-import com.googlecode.lanterna.TerminalSize;
-import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
-import com.googlecode.lanterna.input.InputDecoder;
-import com.googlecode.lanterna.input.KeyStroke;
-import com.googlecode.lanterna.input.KeyType;
-import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.screens.child.HomePage;
@@ -18,7 +12,6 @@ import java.io.Reader;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -63,17 +56,15 @@ final class ArchiveRun {
 
     /** The first child, who is ready, types a digit. */
     private static void draw(Home home) {
-        KeyStroke enter = new KeyStroke(KeyType.Enter);
         TerminalSession.loadLibrary();
-        try (TerminalSession stage =
-                TerminalSession.on(new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true)) {
+        try (TerminalSession stage = TerminalSession.inMemory(80, 24)) {
             PageLoop loop = new PageLoop(
                     stage,
                     home.moments(),
-                    new HomePage(home.records(), world().scheduler(), home.moments(), stage.surface()));
+                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()));
             loop.turn(Duration.ZERO);
-            for (KeyStroke key : List.of(enter, enter, new KeyStroke('1', false, false))) {
-                stage.press(key, stage.now());
+            for (char key : "\n\n1".toCharArray()) {
+                stage.type(key);
                 loop.turn(Duration.ZERO);
             }
         }
@@ -84,6 +75,6 @@ final class ArchiveRun {
         Process process = new ProcessBuilder(System.getProperty("java.home") + "/bin/java", "-version").start();
         process.getErrorStream().readAllBytes();
         process.waitFor();
-        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
+        TerminalSession.loadKeyReader();
     }
 }

@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.store.DataPath;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.words.SafeText;
@@ -13,24 +12,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** Makes a backup now, or lists those there are. */
-@Command(
-        name = "backup",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Make a backup now and check it. One is made by itself after each day's first drill.",
-        footer = {"", "Example:", "  fourfold backup --list"})
+@Command(name = "backup", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold backup --list")
 final class BackupCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
-    @Option(names = "--list", description = "Only list the backups, the newest first.")
+    @Option(names = "--list")
     private boolean list;
 
-    @Option(
-            names = "--to",
-            paramLabel = "FILE",
-            description =
-                    "Copy the answers to this new file, which is whole by itself; also while the program is open.")
+    @Option(names = "--to", paramLabel = "${bundle:label.file}")
     private @Nullable String to;
 
     @Override
@@ -43,7 +33,7 @@ final class BackupCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            tell(to == null ? backups.named(today + "-by-hand") : backups.to(DataPath.of(to)));
+            tell(to == null ? backups.named(today + "-by-hand") : backups.to(Home.path(to)));
         }
         return ExitCode.DONE;
     }

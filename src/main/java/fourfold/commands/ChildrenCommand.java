@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import fourfold.home.ChildRegister;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
@@ -19,8 +20,7 @@ import picocli.CommandLine.Spec;
         name = "children",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "List the children who practise here; add, rename, put away, bring back or remove one first.",
-        footer = {"", "Example:", "  fourfold children --add Juno"})
+        footer = "  fourfold children --add Juno")
 final class ChildrenCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -28,34 +28,22 @@ final class ChildrenCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--add",
-            paramLabel = "NAME",
-            description = "Add a child: a first name or nickname of 1 to 40 characters.")
+    @Option(names = "--add", paramLabel = "${bundle:label.name}")
     private @Nullable String added;
 
-    @Option(
-            names = "--rename",
-            paramLabel = "NEW",
-            description = "Give the child named by --child, or the only one, another name.")
+    @Option(names = "--rename", paramLabel = "${bundle:label.new}")
     private @Nullable String renamed;
 
-    @Option(
-            names = "--archive",
-            paramLabel = "NAME",
-            description = "Put a child away: nothing is deleted, the name is only no longer offered.")
+    @Option(names = "--archive", paramLabel = "${bundle:label.name}")
     private @Nullable String archived;
 
-    @Option(names = "--return", paramLabel = "NAME", description = "Bring back a child who was put away.")
+    @Option(names = "--return", paramLabel = "${bundle:label.name}")
     private @Nullable String returned;
 
-    @Option(
-            names = "--remove",
-            paramLabel = "NAME",
-            description = "Remove a child with every answer, for good, after a backup; needs --yes.")
+    @Option(names = "--remove", paramLabel = "${bundle:label.name}")
     private @Nullable String removed;
 
-    @Option(names = "--yes", description = "Really remove.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override
@@ -66,9 +54,9 @@ final class ChildrenCommand implements Callable<Integer> {
             }
             change(home);
             if (app.child().isPresent()) {
-                tell(home.child(app.child(), spec).name());
+                tell(app.child(home, spec).name());
             } else {
-                home.records().allChildren().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
+                home.children().all().forEach(k -> tell(k.child().name() + (k.away() ? "  (put away)" : "")));
             }
             return ExitCode.DONE;
         }
@@ -82,16 +70,16 @@ final class ChildrenCommand implements Callable<Integer> {
         Instant now = home.moments().now();
         if (renamed != null) {
             try {
-                home.records().rename(home.child(app.child(), spec), renamed, now);
+                home.children().rename(app.child(home, spec), renamed, now);
             } catch (IllegalArgumentException e) {
                 throw new ParameterException(spec.commandLine(), String.valueOf(e.getMessage()), e);
             }
         }
         if (archived != null) {
-            home.records().putAway(any(home, archived), true, now);
+            home.children().putAway(any(home, archived), now);
         }
         if (returned != null) {
-            home.records().putAway(any(home, returned), false, now);
+            home.children().bringBack(any(home, returned), now);
         }
         if (removed != null) {
             remove(home, any(home, removed), now);
@@ -105,8 +93,11 @@ final class ChildrenCommand implements Callable<Integer> {
                     "this would remove \"" + child.name()
                             + "\" with every answer; nothing was changed. Add --yes to do it");
         }
-        home.records()
-                .remove(child, now)
+        ChildRegister.Removal removal = home.children().remove(child, now);
+        if (!removal.done()) {
+            throw new PractisingElsewhere(child);
+        }
+        removal.backup()
                 .ifPresent(backup -> app.world()
                         .out()
                         .println("A backup that still holds " + SafeText.safe(child.name()) + " is " + backup + "."));
@@ -114,7 +105,7 @@ final class ChildrenCommand implements Callable<Integer> {
 
     /** The child of that name, put away or not. */
     private Child any(Home home, String name) {
-        return Home.called(home.store().allChildren(), name).stream()
+        return home.children().namedAmongAll(name).fitting().stream()
                 .findFirst()
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(), "There is no child \"" + SafeText.safe(name) + "\"."));
@@ -126,6 +117,6 @@ final class ChildrenCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), e.getMessage(), e);
         }
-        home.records().add(name, home.moments().now());
+        home.children().add(name, home.moments().now());
     }
 }

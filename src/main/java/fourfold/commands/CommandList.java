@@ -52,6 +52,7 @@ final class CommandList {
     static CommandLine all(Environment world) {
         CommandLine line = new CommandLine(new App(world));
         addTo(line);
+        line.setResourceBundle(App.words(world).help());
         return line;
     }
 

@@ -7,12 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 
 /** Prints what makes a shell complete this program's commands and options. */
-@Command(
-        name = "completion",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print a script that lets bash or zsh complete commands and options.",
-        footer = {"", "Example:", "  fourfold completion"})
+@Command(name = "completion", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold completion")
 final class CompletionCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

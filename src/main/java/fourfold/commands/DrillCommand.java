@@ -20,15 +20,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
 /** Begins a drill at once. */
 @Command(
         name = "drill",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Begin a drill at once.",
-        footer = {"", "Example:", "  fourfold drill --child Mina --plain"})
+        footer = "  fourfold drill --child Mina --plain")
 final class DrillCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -36,44 +34,37 @@ final class DrillCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--minutes",
-            paramLabel = "N",
-            converter = Minutes.class,
-            description = "How long: 1 to 30 minutes. Default: the child's setting, which is 8 unless it was changed.")
+    @Option(names = "--minutes", paramLabel = "${bundle:label.number}", converter = Minutes.class)
     private @Nullable Integer minutes;
 
-    @Option(
-            names = "--plain",
-            description =
-                    "Ask and read line by line, without any drawing: for screen readers, braille lines and pipes.")
+    @Option(names = "--plain")
     private boolean plain;
 
     @Override
     public Integer call() throws IOException, TerminalException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
-                new PlainDrill(app.world(), home, whose).run(drill);
-                return home.told(app.world());
+                new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
+                return app.told(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new PageLoop(stage, home.moments(), new DrillPage(home.records(), whose, drill, now)).run();
+                new PageLoop(stage, home.moments(), new DrillPage(app.page(home), whose, drill, now)).run();
                 home.rememberWindow(stage);
             }
-            return home.told(app.world());
+            return app.told(home);
         }
     }
 
     private Drill drill(Home home, Child whose, Progress progress, int length, Instant at, Surface surface) {
         return Drill.ready(
                 progress,
-                home.records().newSitting(whose, length, at),
+                home.practice().newSession(whose, length, at).orElseThrow(() -> new PractisingElsewhere(whose)),
                 app.world().scheduler(),
                 surface);
     }
@@ -83,7 +74,7 @@ final class DrillCommand implements Callable<Integer> {
         @Override
         public Integer convert(String text) {
             if (!text.matches("0*([1-9]|[12][0-9]|30)")) {
-                throw new TypeConversionException("a drill lasts 1 to 30 minutes, not \"" + text + "\"");
+                throw new WrongValue("usage.minutes", text);
             }
             return Integer.valueOf(text);
         }

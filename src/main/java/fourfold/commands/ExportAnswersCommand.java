@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.records.AnswersCsv;
 import java.io.IOException;
@@ -20,8 +21,7 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Write every answer as CSV (RFC 4180).",
-        footer = {"", "Example:", "  fourfold export answers answers.csv"})
+        footer = "  fourfold export answers answers.csv")
 final class ExportAnswersCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;
@@ -29,19 +29,15 @@ final class ExportAnswersCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The file to make; it must not be there yet. Without it, the standard output.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file.new")
     private @Nullable Path file;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = export.app().open()) {
             List<Child> whose = export.app().child().isPresent()
-                    ? List.of(home.child(export.app().child(), spec))
-                    : home.store().children();
+                    ? List.of(export.app().child(home, spec))
+                    : home.children().list();
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
@@ -54,7 +50,7 @@ final class ExportAnswersCommand implements Callable<Integer> {
     private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
         AnswersCsv.Sheet sheet = new AnswersCsv.Sheet(writer);
         for (Child one : whose) {
-            home.store().readAnswers(one.id(), answer -> sheet.write(answer, one.name()));
+            home.records().read(one, answer -> sheet.write(answer, one.name()));
         }
         sheet.flush();
     }

@@ -12,8 +12,8 @@ import picocli.CommandLine.Spec;
         name = "export",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Write records in open formats.",
-        subcommands = {ExportAnswersCommand.class, ExportStatementsCommand.class})
+        subcommands = {ExportAnswersCommand.class, ExportStatementsCommand.class},
+        footer = "  fourfold export answers")
 final class ExportCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

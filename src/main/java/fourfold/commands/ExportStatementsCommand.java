@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.NewFile;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.records.Statements;
@@ -22,9 +23,7 @@ import picocli.CommandLine.Spec;
         name = "statements",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description =
-                "Write every answer to a question as a learning-record statement (xAPI, IEEE 9274.1.1), a line each.",
-        footer = {"", "Example:", "  fourfold export statements --child Mina"})
+        footer = "  fourfold export statements --child Mina")
 final class ExportStatementsCommand implements Callable<Integer> {
     @ParentCommand
     private ExportCommand export;
@@ -32,19 +31,15 @@ final class ExportStatementsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            paramLabel = "FILE",
-            description = "The file to make; it must not be there yet. Without it, the standard output.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file.new")
     private @Nullable Path file;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = export.app().open()) {
             List<Child> whose = export.app().child().isPresent()
-                    ? List.of(home.child(export.app().child(), spec))
-                    : home.store().children();
+                    ? List.of(export.app().child(home, spec))
+                    : home.children().list();
             if (file == null) {
                 write(home, whose, export.app().world().data());
             } else {
@@ -57,7 +52,7 @@ final class ExportStatementsCommand implements Callable<Integer> {
     private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
         for (Child one : whose) {
             try {
-                home.store().readAnswers(one.id(), answer -> line(writer, answer, one.name()));
+                home.records().read(one, answer -> line(writer, answer, one.name()));
             } catch (UncheckedIOException e) {
                 throw e.getCause();
             }

@@ -2,31 +2,48 @@ package fourfold.commands;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.words.Words;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.TypeConversionException;
 
 /**
- * What a deed is about: one family, written {@code 6x7}, a whole table, written {@code 7}, or {@code all}.
+ * What an action is about: one family, written {@code 6x7}, a whole table, written {@code 7}, or {@code all}.
  *
- * @param name as the parent would say it
+ * @param key of the text that names it
+ * @param gap what fills that text's gap, if it has one
  * @param families one family, the ten of a table, or all
  */
-record FamilyArgument(String name, List<Family> families) {
-    /** How it is written, for help. */
-    static final String HELP = "A family, like 6x7, a whole table, like 7, or all.";
+record FamilyArgument(String key, String gap, List<Family> families) {
+    /** As the parent would say it. */
+    String name(Words words) {
+        return words.say(key, gap);
+    }
 
     /**
      * Asks once before something is done to all families.
      *
      * @throws ParameterException if it was not said that it is meant
      */
-    void confirm(boolean yes, CommandSpec spec) {
+    void confirm(boolean yes, CommandSpec spec, Words words) {
         if (families.size() == Families.all().size() && !yes) {
-            throw new ParameterException(
-                    spec.commandLine(), "this would concern all families; nothing was changed. Add --yes to do it");
+            throw new ParameterException(spec.commandLine(), words.say("usage.all"));
+        }
+    }
+
+    private static Family family(String text) {
+        try {
+            return Family.parse(text);
+        } catch (IllegalArgumentException e) {
+            String[] factors = text.strip().split("\\s*[xX×*]\\s*", -1);
+            boolean numbers = factors.length == 2 && factors[0].matches("\\d{1,2}") && factors[1].matches("\\d{1,2}");
+            throw numbers
+                    ? new WrongValue(
+                            "usage.family.factors",
+                            Math.min(Integer.parseInt(factors[0]), Integer.parseInt(factors[1])),
+                            Math.max(Integer.parseInt(factors[0]), Integer.parseInt(factors[1])))
+                    : new WrongValue("usage.family", text);
         }
     }
 
@@ -34,19 +51,18 @@ record FamilyArgument(String name, List<Family> families) {
     static final class Reader implements ITypeConverter<FamilyArgument> {
         @Override
         public FamilyArgument convert(String text) {
-            try {
-                if (text.equals("all")) {
-                    return new FamilyArgument("All families", Families.all());
-                }
-                if (text.matches("\\d{1,4}")) {
-                    int table = Families.checkTable(Integer.parseInt(text));
-                    return new FamilyArgument("The table of " + table, Families.inTable(table));
-                }
-                Family family = Family.parse(text);
-                return new FamilyArgument("The family " + family, List.of(family));
-            } catch (IllegalArgumentException e) {
-                throw new TypeConversionException(e.getMessage());
+            if (text.equals("all")) {
+                return new FamilyArgument("scope.all", "", Families.all());
             }
+            if (text.matches("\\d{1,4}")) {
+                int table = Integer.parseInt(text);
+                if (table < 1 || table > Families.LARGEST_FACTOR) {
+                    throw new WrongValue("usage.table", table);
+                }
+                return new FamilyArgument("scope.table", String.valueOf(table), Families.inTable(table));
+            }
+            Family family = family(text);
+            return new FamilyArgument("scope.family", family.toString(), List.of(family));
         }
     }
 
@@ -54,11 +70,7 @@ record FamilyArgument(String name, List<Family> families) {
     static final class FamilyReader implements ITypeConverter<Family> {
         @Override
         public Family convert(String text) {
-            try {
-                return Family.parse(text);
-            } catch (IllegalArgumentException e) {
-                throw new TypeConversionException(e.getMessage());
-            }
+            return family(text);
         }
     }
 }

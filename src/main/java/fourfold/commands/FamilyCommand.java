@@ -21,8 +21,7 @@ import picocli.CommandLine.Spec;
         name = "family",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print one family's facts and how each stands.",
-        footer = {"", "Example:", "  fourfold family 6x7 --child Mina"})
+        footer = "  fourfold family 6x7 --child Mina")
 final class FamilyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -31,18 +30,18 @@ final class FamilyCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Parameters(
-            paramLabel = "FAMILY",
+            paramLabel = "${bundle:label.family}",
             converter = FamilyArgument.FamilyReader.class,
-            description = "The family, like 6x7.")
+            descriptionKey = "family")
     private Family family;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().levels(whose);
             if (json) {
                 FamilyRecord record = new FamilyRecord(family);

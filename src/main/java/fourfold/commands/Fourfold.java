@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Environment;
 import fourfold.log.RecordsFailure;
 import fourfold.terminal.TerminalException;
+import fourfold.words.Words;
 import java.io.BufferedOutputStream;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
@@ -16,15 +17,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
 /** Runs the command line and turns whatever goes wrong into one line and an exit code. */
 public final class Fourfold {
-    /** How the options' library names the place of a value that was no good; what is wrong with it follows. */
-    private static final String PLACE =
-            "^Invalid value for (option '[^']*'|positional parameter at index [0-9]+)( \\([^)]*\\))?: ";
-
     private Fourfold() {}
 
     /** Runs the program on the process's own streams; gives the exit code. */
@@ -91,6 +89,10 @@ public final class Fourfold {
                         ArchiveCheck.complaint()
                                 .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
                     }
+                    // The help's texts are read only when they are shown: most commands print none of them.
+                    if (parsed.asCommandLineList().stream().anyMatch(CommandLine::isUsageHelpRequested)) {
+                        line.setResourceBundle(App.words(world).help());
+                    }
                     return new CommandLine.RunLast().execute(parsed);
                 })
                 .setExecutionExceptionHandler((e, command, parsed) -> failed(world, app.debug(), e))
@@ -98,22 +100,28 @@ public final class Fourfold {
     }
 
     private static int wrongUsage(Environment world, ParameterException e) {
-        String words = String.valueOf(e.getMessage()).replaceFirst(PLACE, "");
-        world.err()
-                .println("fourfold: " + oneLine(words) + " (see "
-                        + e.getCommandLine().getCommandSpec().qualifiedName() + " --help)");
+        Words words = App.words(world);
+        String command = e.getCommandLine().getCommandSpec().qualifiedName();
+        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.told(e, words), command)));
         return ExitCode.USAGE;
     }
 
     private static int failed(Environment world, boolean debug, Exception e) {
+        if (e instanceof PractisingElsewhere elsewhere) {
+            Words language = Words.of(world.language(Optional.empty()));
+            world.err().println("fourfold: " + oneLine(language.say("drill.elsewhere", elsewhere.name())));
+            return ExitCode.WORLD;
+        }
+        if (e instanceof RecordsFailure failure) {
+            world.err().println("fourfold: " + oneLine(App.words(world).failure(failure)));
+            if (debug) {
+                e.printStackTrace(world.err());
+            }
+            return ExitCode.WORLD;
+        }
         boolean foreseen =
                 e instanceof TerminalException || e instanceof IOException || e instanceof UncheckedIOException;
-        String words;
-        if (e instanceof RecordsFailure failure) {
-            words = world.words().failure(failure);
-        } else {
-            words = foreseen ? e.getMessage() : "something unforeseen went wrong: " + e + " (--debug tells more)";
-        }
+        String words = foreseen ? e.getMessage() : "something unforeseen went wrong: " + e + " (--debug tells more)";
         world.err().println("fourfold: " + oneLine(String.valueOf(words)));
         if (debug) {
             e.printStackTrace(world.err());

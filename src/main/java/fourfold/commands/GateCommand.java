@@ -1,7 +1,7 @@
 package fourfold.commands;
 
+import fourfold.home.Gate;
 import fourfold.home.Home;
-import fourfold.home.HouseGate;
 import fourfold.home.Pin;
 import java.io.IOException;
 import java.time.Instant;
@@ -14,16 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The gate before the grown-ups' pages. */
-@Command(
-        name = "gate",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = {
-            "Say whether a PIN keeps a child out of the grown-ups' pages; with --set, set one that is typed on the next"
-                    + " line; with --reset, take it away, for whoever has forgotten it.",
-            "It keeps a child out of those pages and does not encrypt anything; commands are not behind it."
-        },
-        footer = {"", "Example:", "  fourfold gate"})
+@Command(name = "gate", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold gate")
 final class GateCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -31,10 +22,10 @@ final class GateCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--set", description = "Read a PIN of 4 to 8 digits from the standard input and set it.")
+    @Option(names = "--set")
     private boolean set;
 
-    @Option(names = "--reset", description = "Take the PIN away.")
+    @Option(names = "--reset")
     private boolean reset;
 
     @Override
@@ -43,7 +34,7 @@ final class GateCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--set and --reset exclude each other");
         }
         try (Home home = app.open()) {
-            HouseGate gate = new HouseGate(home.store());
+            Gate gate = home.gate();
             if (set) {
                 set(gate, home.moments().now());
             } else if (reset) {
@@ -59,7 +50,7 @@ final class GateCommand implements Callable<Integer> {
         }
     }
 
-    private void set(HouseGate gate, Instant now) throws IOException {
+    private void set(Gate gate, Instant now) throws IOException {
         app.world().out().println("Type a PIN of 4 to 8 digits:");
         app.world().out().flush();
         String pin = app.world().in().readLine();

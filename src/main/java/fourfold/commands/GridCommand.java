@@ -14,12 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Prints a child's grid. */
-@Command(
-        name = "grid",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print a child's families and how far each has come.",
-        footer = {"", "Example:", "  fourfold grid --child Mina"})
+@Command(name = "grid", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold grid --child Mina")
 final class GridCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,13 +22,13 @@ final class GridCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Grid grid = Grid.of(home.records().progress(whose), home.moments().now());
             if (json) {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid));

@@ -18,8 +18,7 @@ import picocli.CommandLine.Spec;
         name = "history",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print what you did to steer the practice, newest first: focus, hold, reset, tables, settings.",
-        footer = {"", "Example:", "  fourfold history --child Mina"})
+        footer = "  fourfold history --child Mina")
 final class HistoryCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,29 +26,28 @@ final class HistoryCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             if (json) {
                 app.world()
                         .out()
-                        .print(ActionsJson.of(whose.name(), home.records().acts(whose)));
+                        .print(ActionsJson.of(whose.name(), home.records().actions(whose)));
                 return ExitCode.DONE;
             }
-            HistoryPage.lines(home.records().words(), home.records().acts(whose))
-                    .forEach(line -> {
-                        String safe = SafeText.safe(line);
-                        app.world()
-                                .out()
-                                .println(
-                                        app.world().unicode()
-                                                ? safe
-                                                : safe.replace('×', 'x').replace('÷', '/'));
-                    });
+            HistoryPage.lines(app.words(home), home.records().actions(whose)).forEach(line -> {
+                String safe = SafeText.safe(line);
+                app.world()
+                        .out()
+                        .println(
+                                app.world().unicode()
+                                        ? safe
+                                        : safe.replace('×', 'x').replace('÷', '/'));
+            });
             return ExitCode.DONE;
         }
     }

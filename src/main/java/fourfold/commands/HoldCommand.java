@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.words.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,12 +13,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Leave a family, a table or all families out for now. */
-@Command(
-        name = "hold",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Leave a family, a table or all families out for now.",
-        footer = {"", "Example:", "  fourfold hold 7 --child Mina"})
+@Command(name = "hold", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold hold 7 --child Mina")
 final class HoldCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -25,21 +21,22 @@ final class HoldCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "WHAT", converter = FamilyArgument.Reader.class, description = FamilyArgument.HELP)
+    @Parameters(paramLabel = "${bundle:label.what}", converter = FamilyArgument.Reader.class, descriptionKey = "scope")
     private FamilyArgument scope;
 
-    @Option(names = "--end", description = "End it: neither focus nor hold any longer.")
+    @Option(names = "--end")
     private boolean end;
 
-    @Option(names = "--yes", description = "Really do it to all families.")
+    @Option(names = "--yes", descriptionKey = "yes.all")
     private boolean yes;
 
     @Override
     public Integer call() {
-        scope.confirm(yes, spec);
+        Words words = app.words();
+        scope.confirm(yes, spec, words);
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
-            home.records()
+            Child whose = app.child(home, spec);
+            home.steering()
                     .keep(
                             whose,
                             scope.families().stream()
@@ -47,7 +44,7 @@ final class HoldCommand implements Callable<Integer> {
                                             f -> end ? new ParentAction.Release(f) : new ParentAction.Hold(f))
                                     .toList(),
                             home.moments().now());
-            app.world().out().println(scope.name() + (end ? ": practised again." : ": left out for now."));
+            app.world().out().println(words.say(end ? "steer.nohold" : "command.hold.done", scope.name(words)));
             return ExitCode.DONE;
         }
     }

@@ -3,8 +3,6 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
-import fourfold.store.DataPath;
-import fourfold.upkeep.Backups;
 import fourfold.words.SafeText;
 import java.io.IOException;
 import java.io.StringReader;
@@ -30,8 +28,7 @@ import picocli.CommandLine.Spec;
         name = "answers",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Take in answers that export answers wrote. All lines are checked first; all are taken or none.",
-        footer = {"", "Example:", "  fourfold import answers answers.csv"})
+        footer = "  fourfold import answers answers.csv")
 final class ImportAnswersCommand implements Callable<Integer> {
     private static final long LARGEST = 512L << 20;
 
@@ -41,15 +38,15 @@ final class ImportAnswersCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The CSV file.")
+    @Parameters(paramLabel = "${bundle:label.file}", descriptionKey = "file")
     private String name;
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override
     public Integer call() throws IOException {
-        String text = text(DataPath.of(name));
+        String text = text(Home.path(name));
         try (Home home = parent.app().open()) {
             ImportedAnswers imported = read(home, text);
             tell(imported);
@@ -57,10 +54,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
                 say("Nothing was changed. Add --yes to do it.");
                 return ExitCode.DONE;
             }
-            if (!parent.app().isDemo()) {
-                Backups.of(parent.app().place()).named("before-import");
-            }
-            imported.keep();
+            home.importAnswers().keep(imported);
             say("Done.");
         }
         return ExitCode.DONE;
@@ -68,8 +62,8 @@ final class ImportAnswersCommand implements Callable<Integer> {
 
     private ImportedAnswers read(Home home, String text) {
         try {
-            return ImportedAnswers.read(
-                    home.store(), new StringReader(text), home.moments().now());
+            return home.importAnswers()
+                    .read(new StringReader(text), home.moments().now());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
                     spec.commandLine(), name + ", " + e.getMessage() + ". Nothing was changed.", e);

@@ -12,8 +12,8 @@ import picocli.CommandLine.Spec;
         name = "import",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Take in records that were exported.",
-        subcommands = ImportAnswersCommand.class)
+        subcommands = ImportAnswersCommand.class,
+        footer = "  fourfold import answers answers.csv")
 final class ImportCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

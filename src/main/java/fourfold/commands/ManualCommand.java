@@ -5,12 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 
 /** Prints the manual page. */
-@Command(
-        name = "manual",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print the manual page, for man: the same texts as --help, of every command.",
-        footer = {"", "Example:", "  fourfold manual"})
+@Command(name = "manual", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold manual")
 final class ManualCommand implements Callable<Integer> {
     @ParentCommand
     private App app;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.ResourceBundle;
 import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -17,10 +18,12 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  */
 final class ManualPage {
     private final CommandLine program;
+    private final ResourceBundle texts;
     private final StringBuilder page = new StringBuilder();
 
     ManualPage(CommandLine program) {
         this.program = program;
+        this.texts = program.getCommandSpec().resourceBundle();
     }
 
     /** The whole page. */
@@ -29,30 +32,37 @@ final class ManualPage {
         String name = spec.name();
         page.setLength(0);
         macro("TH", name.toUpperCase(java.util.Locale.ROOT), "1", "", name + " " + Version.number(), "");
-        macro("SH", "NAME");
-        line(name + " \\- practise multiplication and division facts at home");
-        macro("SH", "SYNOPSIS");
-        line("\\fB" + name + "\\fR [\\fIoptions\\fR] [\\fIcommand\\fR]");
-        macro("SH", "DESCRIPTION");
+        section("name");
+        line(name + " \\- " + escaped(texts.getString("manual.purpose")));
+        section("synopsis");
+        line("\\fB" + name + "\\fR [" + italic(texts.getString("manual.option")) + "] ["
+                + italic(texts.getString("manual.command")) + "]");
+        section("description");
         words(spec.usageMessage().description());
-        macro("SH", "OPTIONS");
+        section("options");
         Set<String> shared = new LinkedHashSet<>();
         for (OptionSpec option : spec.options()) {
             shared.add(option.longestName());
             argument(option);
         }
-        macro("SH", "COMMANDS");
-        line("The options above can be given to each command too.");
+        section("commands");
+        line(texts.getString("manual.shared"));
         commands("", program, shared);
-        macro("SH", "EXIT STATUS");
-        line("0 done, 1 the world failed (file, disk, terminal), 2 wrong usage.");
-        macro("SH", "ENVIRONMENT");
-        variable("FOURFOLD_STORE", "The file that holds the answers, where no --store names one.");
-        variable(
-                "FOURFOLD_LANGUAGE",
-                "The language, en, de or es, where LC_ALL, LC_MESSAGES and LANG would say otherwise.");
-        variable("NO_COLOR", "When set, nothing is coloured.");
+        section("exit");
+        line(texts.getString("manual.exit.codes"));
+        section("environment");
+        variable("FOURFOLD_STORE", texts.getString("manual.variable.store"));
+        variable("FOURFOLD_LANGUAGE", texts.getString("manual.variable.language"));
+        variable("NO_COLOR", texts.getString("manual.variable.colour"));
         return page.toString();
+    }
+
+    private void section(String name) {
+        macro("SH", texts.getString("manual." + name));
+    }
+
+    private static String italic(String word) {
+        return "\\fI" + escaped(word) + "\\fR";
     }
 
     private void commands(String before, CommandLine parent, Set<String> shared) {
@@ -72,6 +82,7 @@ final class ManualPage {
             if (!footer.isEmpty()) {
                 macro("PP");
                 macro("nf");
+                line(spec.usageMessage().footerHeading().replace("%n", ""));
                 footer.stream().filter(f -> !f.isBlank()).forEach(this::line);
                 macro("fi");
             }
@@ -95,11 +106,11 @@ final class ManualPage {
         macro("TP");
         if (argument instanceof OptionSpec option) {
             List<String> names = new ArrayList<>(Arrays.asList(option.names()));
-            String value = option.arity().max() > 0 ? "=\\fI" + escaped(option.paramLabel()) + "\\fR" : "";
+            String value = option.arity().max() > 0 ? "=" + italic(option.paramLabel()) : "";
             names.replaceAll(n -> "\\fB" + escaped(n) + "\\fR");
             page.append(String.join(", ", names)).append(value).append('\n');
         } else {
-            page.append("\\fI").append(escaped(argument.paramLabel())).append("\\fR\n");
+            page.append(italic(argument.paramLabel())).append('\n');
         }
         words(argument.description());
     }

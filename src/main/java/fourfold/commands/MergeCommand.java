@@ -1,9 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.store.DataPath;
-import fourfold.store.Store;
-import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
@@ -21,13 +18,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Takes in what another computer's file holds. */
-@Command(
-        name = "merge",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description =
-                "Take in the children, drills, answers and changes of another computer's file, which is only read.",
-        footer = {"", "Example:", "  fourfold merge other.db"})
+@Command(name = "merge", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold merge other.db")
 final class MergeCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -35,24 +26,21 @@ final class MergeCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "OTHER", description = "The other computer's file, or a copy of it.")
+    @Parameters(paramLabel = "${bundle:label.other}", descriptionKey = "other")
     private String other;
 
-    @Option(names = "--same", paramLabel = "NAME", description = "A name that means the same child in both files.")
+    @Option(names = "--same", paramLabel = "${bundle:label.name}")
     private Set<String> same = Set.of();
 
-    @Option(
-            names = "--apart",
-            paramLabel = "NAME=NEW",
-            description = "A name that means two children, and what the other file's child is to be called here.")
+    @Option(names = "--apart", paramLabel = "${bundle:label.pair}")
     private Map<String, String> apart = Map.of();
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override
     public Integer call() {
-        Path from = DataPath.of(other);
+        Path from = Home.path(other);
         Path file = app.place();
         if (from.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
             throw new ParameterException(spec.commandLine(), words().say("command.merge.self"));
@@ -60,25 +48,19 @@ final class MergeCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             Instant now = home.moments().now();
             Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
-            Merge preview = Merge.preview(home.store(), from, said);
+            Merge preview = home.mergeFile().preview(from, said);
             tell(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);
                 return ExitCode.USAGE;
             }
             if (yes) {
-                merge(home.store(), from, said, file);
+                home.mergeFile().merge(from, said).ifPresent(folder -> say(words().say("command.merge.done", folder)));
             } else {
                 say(words().say("command.merge.unchanged"));
             }
         }
         return ExitCode.DONE;
-    }
-
-    private void merge(Store store, Path from, Merge.Said said, Path file) {
-        Backups.of(file).named("before-merge");
-        Merge.of(store, from, said);
-        say(words().say("command.merge.done", Backups.of(file).folder()));
     }
 
     private void tell(Merge merge) {
@@ -100,7 +82,7 @@ final class MergeCommand implements Callable<Integer> {
     }
 
     private Words words() {
-        return app.world().words();
+        return app.words();
     }
 
     private void say(String line) {

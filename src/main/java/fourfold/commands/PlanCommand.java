@@ -1,10 +1,10 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.Records;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
@@ -26,8 +26,7 @@ import picocli.CommandLine.Spec;
         name = "plan",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Print the days of practice, how far each table has come, and when all may be fluent.",
-        footer = {"", "Example:", "  fourfold plan --child Mina --runs 2"})
+        footer = "  fourfold plan --child Mina --runs 2")
 final class PlanCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -35,14 +34,10 @@ final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
-    @Option(
-            names = "--runs",
-            paramLabel = "N",
-            defaultValue = "20",
-            description = "How often the way is played through: 1 to 1000, up to a second each. Default: 20.")
+    @Option(names = "--runs", paramLabel = "${bundle:label.number}", defaultValue = "20")
     private int runs;
 
     @Override
@@ -51,15 +46,16 @@ final class PlanCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--runs is from 1 to 1000, not " + runs);
         }
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             Progress progress = home.records().progress(whose);
             Instant now = home.moments().now();
             Weeks weeks = Weeks.of(
-                    home.store().sittings(whose.id()),
+                    home.records().sessions(whose),
                     progress.localDay(now),
                     progress.steering().settings().days());
-            Optional<Projection> projection = projection(home.records().ahead(progress, weeks.usualDays(), now));
-            projection.ifPresent(p -> home.records().foreseen(whose, p, now));
+            Optional<Projection> projection =
+                    projection(progress, home.lookAhead().from(progress, weeks.usualDays(), now));
+            projection.ifPresent(p -> home.lookAhead().remember(whose, p, now));
             List<TableCount> tables = TableCount.of(progress);
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
@@ -76,8 +72,8 @@ final class PlanCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<Projection> projection(Records.Ahead ahead) {
-        if (!ahead.isPossible()) {
+    private Optional<Projection> projection(Progress progress, Outlook ahead) {
+        if (!Outlook.isPossible(progress)) {
             return Optional.empty();
         }
         for (int run = 0; run < runs; run++) {

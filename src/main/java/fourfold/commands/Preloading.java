@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.Store;
+import fourfold.home.Home;
 import fourfold.terminal.TerminalSession;
 import java.text.DateFormatSymbols;
 import java.util.List;
@@ -22,7 +22,7 @@ final class Preloading {
         }
         // The driver asks for them whenever a file is opened.
         beside("ahead: dates", DateFormatSymbols::getInstance);
-        beside("ahead: store", Store::loadDriver);
+        beside("ahead: store", Home::loadDriver);
         boolean drawn = !words.contains("--plain") && (words.contains("drill") || CommandList.namesNone(words));
         if (drawn) {
             beside("ahead: screen", TerminalSession::loadLibrary);

@@ -1,10 +1,12 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.home.Records;
+import fourfold.home.NewFile;
+import fourfold.home.Printable;
+import fourfold.insight.PageContent;
 import fourfold.log.Child;
 import fourfold.paper.Paper;
-import fourfold.paper.PrintedPages;
+import fourfold.paper.PrintedPage;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -22,13 +24,7 @@ import picocli.CommandLine.Spec;
         name = "print",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = {
-            "Make a page to print, as one HTML file; open it in a browser and print it from there.",
-            "cards: questions to cut out, the answers behind them when printed on both sides. practice: mixed questions"
-                    + " with the answers on a page of their own. table: the table to 10 x 10, blank and filled."
-                    + " progress: where the child stands."
-        },
-        footer = {"", "Example:", "  fourfold print practice --child Mina"})
+        footer = "  fourfold print practice --child Mina")
 final class PrintCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -36,20 +32,22 @@ final class PrintCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", paramLabel = "PAGE", description = "cards, practice, table or progress.")
+    @Parameters(index = "0", paramLabel = "${bundle:label.page}", descriptionKey = "page")
     private String page;
 
-    @Option(names = "--size", paramLabel = "a4|letter", description = "Paper. Default: a4.")
+    @Option(names = "--size", paramLabel = "a4|letter")
     private String size = "a4";
 
-    @Option(names = "--output", paramLabel = "FILE", description = "The file to make. Default: the standard output.")
+    @Option(names = "--output", paramLabel = "${bundle:label.file}")
     private @Nullable Path output;
 
     @Override
     public Integer call() {
-        Records.Printable wanted = word(Records.Printable.class, page, "PAGE is cards, practice, table or progress");
+        Printable wanted = word(Printable.class, page, "PAGE is cards, practice, table or progress");
         Paper paper = word(Paper.class, size, "--size is a4 or letter");
-        String html = wanted == Records.Printable.TABLE ? PrintedPages.table(paper) : ofAChild(wanted, paper);
+        String html = wanted == Printable.TABLE
+                ? PrintedPage.html(new PageContent.Table(), paper, app.words())
+                : ofAChild(wanted, paper);
         if (output == null) {
             app.world().data().print(html);
         } else {
@@ -66,14 +64,14 @@ final class PrintCommand implements Callable<Integer> {
         }
     }
 
-    private String ofAChild(Records.Printable wanted, Paper paper) {
+    private String ofAChild(Printable wanted, Paper paper) {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
-            return home.records()
-                    .worksheets()
-                    .page(whose, wanted, paper, home.moments().now())
+            Child whose = app.child(home, spec);
+            PageContent content = home.printPages()
+                    .content(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), whose.name() + " has met no family yet; there is nothing to print"));
+                            spec.commandLine(), app.words(home).say("print.nothing", whose.name())));
+            return PrintedPage.html(content, paper, app.words(home));
         }
     }
 }

@@ -14,12 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Prints a child's rates. */
-@Command(
-        name = "rates",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Print digits and facts correct a minute, drill by drill.",
-        footer = {"", "Example:", "  fourfold rates --child Mina"})
+@Command(name = "rates", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold rates --child Mina")
 final class RatesCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,13 +22,13 @@ final class RatesCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--json", description = "As JSON.")
+    @Option(names = "--json")
     private boolean json;
 
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            Child whose = app.child(home, spec);
             DrillRates rates = new DrillRates();
             home.records().read(whose, rates);
             if (json) {

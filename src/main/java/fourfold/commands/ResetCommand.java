@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.words.Words;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,8 +17,7 @@ import picocli.CommandLine.Spec;
         name = "reset",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Begin a family, a table or all families again. No answer is deleted.",
-        footer = {"", "Example:", "  fourfold reset 6x7 --child Mina"})
+        footer = "  fourfold reset 6x7 --child Mina")
 final class ResetCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -25,25 +25,26 @@ final class ResetCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "WHAT", converter = FamilyArgument.Reader.class, description = FamilyArgument.HELP)
+    @Parameters(paramLabel = "${bundle:label.what}", converter = FamilyArgument.Reader.class, descriptionKey = "scope")
     private FamilyArgument scope;
 
-    @Option(names = "--yes", description = "Really do it to all families.")
+    @Option(names = "--yes", descriptionKey = "yes.all")
     private boolean yes;
 
     @Override
     public Integer call() {
-        scope.confirm(yes, spec);
+        Words words = app.words();
+        scope.confirm(yes, spec, words);
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
-            home.records()
+            Child whose = app.child(home, spec);
+            home.steering()
                     .keep(
                             whose,
                             scope.families().stream()
                                     .<ParentAction>map(ParentAction.Reset::new)
                                     .toList(),
                             home.moments().now());
-            app.world().out().println(scope.name() + ": begun again. No answer was deleted.");
+            app.world().out().println(words.say("command.reset.done", scope.name(words)));
             return ExitCode.DONE;
         }
     }

@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.DataPath;
+import fourfold.home.Home;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Restoration;
@@ -17,12 +17,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Puts a backup in the place of the family's file, which is kept aside. */
-@Command(
-        name = "restore",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Put a backup in the place of the answers' file. The present file is kept aside.",
-        footer = {"", "Example:", "  fourfold restore"})
+@Command(name = "restore", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold restore")
 final class RestoreCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -30,13 +25,10 @@ final class RestoreCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(
-            arity = "0..1",
-            paramLabel = "BACKUP",
-            description = "A backup's name as backup --list tells it, or its file. Without it, the last good one.")
+    @Parameters(arity = "0..1", paramLabel = "${bundle:label.backup}", descriptionKey = "backup")
     private @Nullable String name;
 
-    @Option(names = "--yes", description = "Do it. Without this, only say what would be done.")
+    @Option(names = "--yes")
     private boolean yes;
 
     @Override
@@ -44,12 +36,12 @@ final class RestoreCommand implements Callable<Integer> {
         Path file = app.place();
         Path backup = name == null ? lastGood(file) : named(file, name);
         if (!yes) {
-            say(app.world().words().say("command.restore.preview", backup, file));
+            say(app.words().say("command.restore.preview", backup, file));
             return ExitCode.DONE;
         }
         Restoration.Done done = Restoration.of(file, backup);
-        say(app.world().words().say("command.restore.done", done.backup()));
-        done.aside().ifPresent(aside -> say(app.world().words().say("command.restore.aside", aside)));
+        say(app.words().say("command.restore.done", done.backup()));
+        done.aside().ifPresent(aside -> say(app.words().say("command.restore.aside", aside)));
         return ExitCode.DONE;
     }
 
@@ -59,9 +51,7 @@ final class RestoreCommand implements Callable<Integer> {
                 .map(Backup::file)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
-                        app.world()
-                                .words()
-                                .say("command.restore.none", Backups.of(file).folder())));
+                        app.words().say("command.restore.none", Backups.of(file).folder())));
     }
 
     private static Path named(Path file, String name) {
@@ -69,7 +59,7 @@ final class RestoreCommand implements Callable<Integer> {
                 .filter(b -> b.name().equals(name))
                 .map(Backup::file)
                 .findFirst()
-                .orElseGet(() -> DataPath.of(name));
+                .orElseGet(() -> Home.path(name));
     }
 
     private void say(String line) {

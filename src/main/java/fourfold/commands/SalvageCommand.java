@@ -1,6 +1,6 @@
 package fourfold.commands;
 
-import fourfold.store.DataPath;
+import fourfold.home.Home;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Salvage;
@@ -13,24 +13,19 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Writes what can be read of a damaged file to a new one. */
-@Command(
-        name = "salvage",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Write what can be read of a damaged file to a new one. The damaged file is left as it is.",
-        footer = {"", "Example:", "  fourfold salvage saved.db"})
+@Command(name = "salvage", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold salvage saved.db")
 final class SalvageCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
-    @Parameters(paramLabel = "NEW-FILE", description = "The file to make; it must not be there yet.")
+    @Parameters(paramLabel = "${bundle:label.newfile}", descriptionKey = "file")
     private String fresh;
 
     @Override
     public Integer call() {
         Path file = app.place();
-        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), DataPath.of(fresh));
-        Words words = app.world().words();
+        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Home.path(fresh));
+        Words words = app.words();
         say(words.say(
                 "command.salvage.saved",
                 fresh,

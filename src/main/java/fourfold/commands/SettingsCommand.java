@@ -5,6 +5,7 @@ import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
+import fourfold.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,43 +21,72 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Lists a child's settings, or changes one. */
+/** Lists a child's settings and the language of the home, or changes one. */
 @Command(
         name = "settings",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "List a child's settings with what else there is; with NAME and VALUE, change one.",
-        footer = {"", "Example:", "  fourfold settings minutes 6 --child Mina"})
+        footer = "  fourfold settings minutes 6 --child Mina")
 final class SettingsCommand implements Callable<Integer> {
+    private static final String SYSTEM = "system";
+
     @ParentCommand
     private App app;
 
     @Spec
     private CommandSpec spec;
 
-    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "Which one to change.")
+    @Parameters(index = "0", arity = "0..1", paramLabel = "${bundle:label.name}", descriptionKey = "name")
     private @Nullable String name;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "VALUE", description = "What it is to be.")
+    @Parameters(index = "1", arity = "0..1", paramLabel = "${bundle:label.value}", descriptionKey = "value")
     private @Nullable String value;
 
-    @Option(
-            names = "--order",
-            split = ",",
-            paramLabel = "TABLE",
-            description = "The order in which the tables open: all ten, like 2,1,5,10,3,4,8,6,9,7.")
+    @Option(names = "--order", split = ",", paramLabel = "${bundle:label.table}")
     private List<Integer> order = List.of();
+
+    @Option(
+            names = "--language",
+            paramLabel = "xx|system",
+            description = "The language of this home by its two letters, like en or de; system: as the system says.")
+    private @Nullable String language;
 
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            Child whose = home.child(app.child(), spec);
+            if (language != null) {
+                home.settings().setLanguage(wanted(language));
+                boolean onlyThat =
+                        name == null && order.isEmpty() && app.child().isEmpty();
+                if (onlyThat && home.children().named(Optional.empty()).only().isEmpty()) {
+                    listLanguage(home);
+                    return ExitCode.DONE;
+                }
+            }
+            Child whose = app.child(home, spec);
             if (name != null || !order.isEmpty()) {
-                home.records().keep(whose, List.of(deed()), home.moments().now());
+                home.steering().keep(whose, List.of(deed()), home.moments().now());
             }
             list(home, whose);
             return ExitCode.DONE;
         }
+    }
+
+    /** The language to be set, empty for the system's; one exists if it has words. */
+    private Optional<String> wanted(String written) {
+        if (written.equals(SYSTEM)) {
+            return Optional.empty();
+        }
+        if (!Words.of(Locale.forLanguageTag(written)).language().getLanguage().equals(written)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    Words.of(app.world().language(Optional.empty())).say("settings.language.unknown", written));
+        }
+        return Optional.of(written);
+    }
+
+    private void listLanguage(Home home) {
+        app.world().out().println("language   " + home.settings().language().orElse(SYSTEM));
     }
 
     private ParentAction deed() {
@@ -96,5 +126,6 @@ final class SettingsCommand implements Callable<Integer> {
                 .out()
                 .println("order      "
                         + steering.order().stream().map(String::valueOf).collect(Collectors.joining(" ")));
+        listLanguage(home);
     }
 }

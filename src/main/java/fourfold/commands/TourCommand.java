@@ -12,13 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ParentCommand;
 
 /** Shows the program by itself. */
-@Command(
-        name = "tour",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Show the program by itself, in under two minutes, on a throw-away copy of invented answers. Any"
-                + " key ends it.",
-        footer = {"", "Example:", "  fourfold tour --help"})
+@Command(name = "tour", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold tour --help")
 final class TourCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
@@ -27,9 +21,9 @@ final class TourCommand implements Callable<Integer> {
     public Integer call() throws TerminalException {
         try (Home home = Home.open(app.world(), Optional.empty(), true);
                 TerminalSession stage = home.stage(app.world())) {
-            HomePage first = new HomePage(home.records(), app.world().scheduler(), home.moments(), stage.surface());
+            HomePage first = new HomePage(app.page(home), app.world().scheduler(), home.moments(), stage.surface());
             PageLoop loop = new PageLoop(stage, home.moments(), first);
-            new Tour(stage, loop, home.records().children().size(), "Lu").run();
+            new Tour(stage, loop, home.children().list().size(), "Lu").run();
             return ExitCode.DONE;
         }
     }

@@ -1,7 +1,7 @@
 package fourfold.commands;
 
+import fourfold.home.Home;
 import fourfold.log.Problem;
-import fourfold.store.DataPath;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Verification;
 import fourfold.words.SafeText;
@@ -15,23 +15,18 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Looks into every corner of a file. */
-@Command(
-        name = "verify",
-        mixinStandardHelpOptions = true,
-        sortOptions = false,
-        description = "Check the answers' file, or a backup, without changing it: every page, value and reference.",
-        footer = {"", "Example:", "  fourfold verify"})
+@Command(name = "verify", mixinStandardHelpOptions = true, sortOptions = false, footer = "  fourfold verify")
 final class VerifyCommand implements Callable<Integer> {
     @ParentCommand
     private App app;
 
-    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The file. Default: the answers' file.")
+    @Parameters(arity = "0..1", paramLabel = "${bundle:label.file}", descriptionKey = "file")
     private @Nullable String name;
 
     @Override
     public Integer call() {
-        Words words = app.world().words();
-        Path file = name == null ? app.place() : DataPath.of(name);
+        Path file = name == null ? app.place() : Home.path(name);
+        Words words = app.words();
         List<Problem> findings = Verification.of(file);
         Verification.notes(file).forEach(note -> say(words.problem(note)));
         if (findings.isEmpty()) {

@@ -11,15 +11,47 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 
-/** How what was typed becomes an answer: its place in the drill, and times only where they mean something. */
+/**
+ * How what is typed becomes an answer: what each key does, when the answer is at an end, its place in the drill, and
+ * times only where they mean something.
+ */
 final class Answering {
     /** Enter with nothing typed means "show me" only this long after the question (our own choice). */
     private static final Duration SHOW_ME_AFTER = Duration.ofMillis(1500);
 
     private Answering() {}
 
+    /** The prompt after an event that does not end the answer; the same where the event means nothing to it. */
+    static Asking typing(Asking asking, Event event) {
+        if (event instanceof Event.Painted painted) {
+            return asking.shownAt().isPresent() ? asking : asking.shown(painted.at());
+        }
+        if (asking.shownAt().isEmpty()) {
+            return asking;
+        }
+        if (event instanceof Event.Digit digit && asking.typed().length() < Answer.LONGEST_TYPED) {
+            return asking.typed(asking.typed() + digit.digit(), digit.at());
+        }
+        return event instanceof Event.Erase erase ? asking.erased(erase.at()) : asking;
+    }
+
+    /**
+     * Whether the event ends the answer: a whole line, Enter, or a tick of the clock when no key came for long.
+     *
+     * @param calm how long a question waits for a key
+     */
+    static boolean ends(Asking asking, Event event, Duration calm) {
+        if (asking.shownAt().isEmpty()) {
+            return false;
+        }
+        if (event instanceof Event.Enter enter) {
+            return !asking.typed().isEmpty() || mayBeShown(asking, enter.at());
+        }
+        return event instanceof Event.Line || (event instanceof Event.Tick && isOverdue(asking, event.at(), calm));
+    }
+
     /** Whether Enter with nothing typed asks to be shown the answer, and is not the tail of the key before. */
-    static boolean mayBeShown(Asking asking, Instant at) {
+    private static boolean mayBeShown(Asking asking, Instant at) {
         return !asking.isInView()
                 && asking.shownAt()
                         .filter(shown -> Duration.between(shown, at).compareTo(SHOW_ME_AFTER) >= 0)
@@ -27,7 +59,7 @@ final class Answering {
     }
 
     /** Whether no key has come for as long as the calm limit. */
-    static boolean isOverdue(Asking asking, Instant at, Duration calm) {
+    private static boolean isOverdue(Asking asking, Instant at, Duration calm) {
         return asking.lastKeyAt()
                 .filter(key -> Duration.between(key, at).compareTo(calm) >= 0)
                 .isPresent();

@@ -9,45 +9,40 @@ import fourfold.drill.Phase.Paused;
 import fourfold.drill.Phase.Ready;
 import fourfold.drill.Phase.Reason;
 import fourfold.drill.Phase.Right;
-import fourfold.facts.Family;
-import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.DrillSession;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
-import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
-import fourfold.scheduling.Turn;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
 
 /**
- * One sitting of a child. Immutable: {@link #on} gives the next drill and what must be kept before it counts.
+ * One drill session of a child. Immutable: {@link #on} gives the next drill and what must be kept before it counts.
  *
  * <p>Numbers to copy, then turns from the scheduler until it has none left. A wrong or missing answer from memory is
  * followed by the right fact, typed once with the answer in view. Two missing answers in a row make a pause.
- * Many keys at once are asked about, and a child who races with errors hears once that there is no hurry.
+ * Many keys at once are asked about, and a child who races with errors is told once that there is no hurry.
+ * {@link NextPhase} chooses what comes after an answer, {@link Answering} what typing comes to.
  */
 public final class Drill {
-    /** How long a right answer stands before the next question (our own choice). */
+    /** How long a right answer is shown before the next question (our own choice). */
     public static final Duration RIGHT_STANDS = Duration.ofMillis(600);
 
-    /** So long no key may come before Enter goes on after too many keys at once (our own choice). */
+    /** How long no key may come before Enter goes on after too many keys at once (our own choice). */
     static final Duration HANDS_REST = Duration.ofMillis(1200);
 
-    /** After so many slips in typing what is in view the drill goes on all the same. */
+    /** The most tries at typing what is in view; then the drill goes on all the same. */
     private static final int MOST_TRIES = 3;
 
     private final Progress before;
     private final Progress progress;
     private final Scheduler scheduler;
     private final Surface surface;
-    private final Upcoming ahead;
-    private final AttentionSignals noticed;
+    private final Upcoming upcoming;
+    private final AttentionSignals attention;
     private final Phase phase;
 
     private Drill(
@@ -55,15 +50,15 @@ public final class Drill {
             Progress progress,
             Scheduler scheduler,
             Surface surface,
-            Upcoming ahead,
-            AttentionSignals noticed,
+            Upcoming upcoming,
+            AttentionSignals attention,
             Phase phase) {
         this.before = before;
         this.progress = progress;
         this.scheduler = scheduler;
         this.surface = surface;
-        this.ahead = ahead;
-        this.noticed = noticed;
+        this.upcoming = upcoming;
+        this.attention = attention;
         this.phase = phase;
     }
 
@@ -129,12 +124,14 @@ public final class Drill {
                     phase instanceof OneMinute ? finished(event.at()) : with(new Paused(phase, event.at(), false)));
         }
         Step step = onOpen(event);
-        return event.isKey() ? noticing(step, event) : step;
+        return event.isKey() ? countingIdleKeys(step, event) : step;
     }
 
     private Step onOpen(Event event) {
         if (phase instanceof Meeting meeting) {
-            return event instanceof Event.Enter ? Step.to(onMeeting(meeting, event.at())) : Step.to(this);
+            return event instanceof Event.Enter
+                    ? Step.to(meeting.isWhole() ? goOn(event.at()) : with(meeting.grow()))
+                    : Step.to(this);
         }
         if (phase instanceof OneMinute) {
             return event instanceof Event.Enter ? Step.to(goOn(event.at())) : Step.to(this);
@@ -151,21 +148,21 @@ public final class Drill {
     }
 
     /** Counts keys that changed nothing; many of them at once are asked about. */
-    private Step noticing(Step step, Event event) {
+    private Step countingIdleKeys(Step step, Event event) {
         Instant at = event.at();
         Drill next = step.next();
         boolean nothingToErase = event instanceof Event.Erase
                 && phase instanceof Asking asking
                 && asking.typed().isEmpty();
         boolean idle = (next.phase.equals(phase) || nothingToErase) && !isFinished();
-        Drill counted = next.with(idle ? next.noticed.idleKey(at) : next.noticed.meantKey());
-        return counted.noticed.isMashing()
+        Drill counted = next.with(idle ? next.attention.idleKey(at) : next.attention.meantKey());
+        return counted.attention.isMashing()
                 ? new Step(counted.handsOff(at), step.effects())
                 : new Step(counted, step.effects());
     }
 
     private Drill handsOff(Instant at) {
-        return with(noticed.meantKey()).with(new HandsOff(phase, at, at));
+        return with(attention.meantKey()).with(new HandsOff(phase, at, at));
     }
 
     private Step onReady(Event event) {
@@ -203,7 +200,7 @@ public final class Drill {
 
     private Drill rested(Instant since, Instant at) {
         return with(progress.pausedFor(atLeastZero(Duration.between(since, at))))
-                .with(noticed.withMissing(0));
+                .with(attention.withMissing(0));
     }
 
     private Drill resume(Phase again, Instant at) {
@@ -213,50 +210,27 @@ public final class Drill {
         return with(again instanceof Right right ? new Right(right.answer(), at.plus(RIGHT_STANDS)) : again);
     }
 
-    private Drill onMeeting(Meeting meeting, Instant at) {
-        return meeting.isWhole() ? typeNextFact(meeting.family(), at) : with(meeting.grow());
-    }
-
     private Step onAsking(Asking asking, Event event) {
-        if (event instanceof Event.Painted painted) {
-            return Step.to(asking.shownAt().isPresent() ? this : with(asking.shown(painted.at())));
-        }
-        if (asking.shownAt().isEmpty()) {
-            return Step.to(this);
-        }
-        if (event instanceof Event.Digit digit) {
-            return asking.typed().length() >= Answer.LONGEST_TYPED
-                    ? Step.to(this)
-                    : Step.to(with(asking.typed(asking.typed() + digit.digit(), digit.at())));
-        }
-        if (event instanceof Event.Erase erase) {
-            return Step.to(with(asking.erased(erase.at())));
-        }
-        if (event instanceof Event.Line line) {
-            return answered(asking.line(line.digits()), line.at(), false);
-        }
-        if (event instanceof Event.Enter enter) {
-            return asking.typed().isEmpty() && !Answering.mayBeShown(asking, enter.at())
-                    ? Step.to(this)
-                    : answered(asking, enter.at(), false);
-        }
         Duration calm = progress.steering().settings().calm();
-        return event instanceof Event.Tick && Answering.isOverdue(asking, event.at(), calm)
-                ? answered(asking, event.at(), true)
-                : Step.to(this);
+        if (Answering.ends(asking, event, calm)) {
+            Asking whole = event instanceof Event.Line line ? asking.line(line.digits()) : asking;
+            return answered(whole, event.at(), event instanceof Event.Tick);
+        }
+        Asking typed = Answering.typing(asking, event);
+        return Step.to(typed.equals(asking) ? this : with(typed));
     }
 
     private Step answered(Asking asking, Instant at, boolean waitedFor) {
         Answer answer = Answering.answer(asking, at, soFar(), surface);
         // Digits that nobody ended with Enter are an absence as well: a book may lie on the keys.
-        int missing = waitedFor ? noticed.missingInARow() + 1 : 0;
-        Drill after = with(progress.after(answer)).with(noticed.withMissing(missing));
+        int missing = waitedFor ? attention.missingInARow() + 1 : 0;
+        Drill after = with(progress.after(answer)).with(attention.withMissing(missing));
         return Step.to(after.follow(asking, answer, progress, at), new Effect.Keep(answer));
     }
 
     private Drill follow(Asking asking, Answer answer, Progress asItWas, Instant at) {
         Drill next = afterAnswer(asking, answer, asItWas, at);
-        if (noticed.missingInARow() >= 2) {
+        if (attention.missingInARow() >= 2) {
             return next.with(new Paused(next.phase, at, true));
         }
         return !next.isFinished() && AttentionSignals.areUnread(soFar()) ? next.handsOff(at) : next;
@@ -277,54 +251,12 @@ public final class Drill {
         return with(Asking.fresh(asking.prompt(), Purpose.INTRODUCE, reason, Help.after(answer, asItWas)));
     }
 
-    /** To the next thing: what is settled already, or the scheduler's next turn, or at last a timing. */
+    /** To whatever comes next, or to the end. */
     private Drill goOn(Instant at) {
-        if (!ahead.toCopy().isEmpty()) {
-            return with(ahead.afterCopy()).with(Asking.fresh(ahead.toCopy().get(0), Purpose.COPY, Reason.WARMING_UP));
-        }
-        if (!ahead.toMeet().isEmpty()) {
-            return typeNextFact(ahead.toMeet().get(0).family(), at);
-        }
-        if (ahead.timed()) {
-            return ahead.toTime().isEmpty() || OneMinuteTiming.isOver(soFar())
-                    ? finished(at)
-                    : with(ahead.afterTimed()).with(Asking.fresh(ahead.toTime().get(0), Purpose.TIMED, Reason.TIMED));
-        }
-        Optional<Turn> turn = scheduler.next(progress, at, sitting().seed());
-        return turn.isEmpty() ? atLast(at) : ask(turn.get());
-    }
-
-    private Drill ask(Turn turn) {
-        if (turn.purpose() == Purpose.INTRODUCE) {
-            Family family = turn.question().family();
-            Upcoming meeting = ahead.meeting(family, progress);
-            // Plain lines tell the whole picture at once.
-            int grown = surface == Surface.PLAIN ? family.low() : 1;
-            return with(meeting)
-                    .with(new Meeting(family, meeting.picture(), Hint.to(turn.question(), progress), grown));
-        }
-        boolean tell = noticed.shouldHearThereIsNoHurry(soFar());
-        Drill told = tell ? with(noticed.said(soFar().turns())) : this;
-        return told.with(Asking.fresh(
-                HiddenFactors.form(turn.question(), progress), turn.purpose(), tell ? Reason.NO_HURRY : Reason.RECALL));
-    }
-
-    private Drill typeNextFact(Family family, Instant at) {
-        if (ahead.toMeet().isEmpty() || !ahead.toMeet().get(0).family().equals(family)) {
-            return goOn(at);
-        }
-        Help help = new Help(ahead.picture(), Optional.empty(), Optional.empty());
-        return with(ahead.afterMeeting())
-                .with(Asking.fresh(ahead.toMeet().get(0), Purpose.INTRODUCE, Reason.MEETING, help));
-    }
-
-    /** The planned minutes are over and nothing is owed: a one-minute timing is offered if there is to be one. */
-    private Drill atLast(Instant at) {
-        List<Question> timing =
-                OneMinuteTiming.questions(progress, at, sitting().seed());
-        return timing.isEmpty()
-                ? finished(at)
-                : with(ahead.timing(timing)).with(new OneMinute(timing.get(0).operation()));
+        NextPhase next = NextPhase.of(progress, upcoming, attention, scheduler, surface, at);
+        return next.phase()
+                .map(p -> new Drill(before, progress, scheduler, surface, next.upcoming(), next.attention(), p))
+                .orElseGet(() -> finished(at));
     }
 
     private Drill finished(Instant at) {
@@ -332,19 +264,19 @@ public final class Drill {
     }
 
     private Drill with(Phase next) {
-        return new Drill(before, progress, scheduler, surface, ahead, noticed, next);
+        return new Drill(before, progress, scheduler, surface, upcoming, attention, next);
     }
 
     private Drill with(Progress next) {
-        return new Drill(before, next, scheduler, surface, ahead, noticed, phase);
+        return new Drill(before, next, scheduler, surface, upcoming, attention, phase);
     }
 
     private Drill with(Upcoming next) {
-        return new Drill(before, progress, scheduler, surface, next, noticed, phase);
+        return new Drill(before, progress, scheduler, surface, next, attention, phase);
     }
 
     private Drill with(AttentionSignals next) {
-        return new Drill(before, progress, scheduler, surface, ahead, next, phase);
+        return new Drill(before, progress, scheduler, surface, upcoming, next, phase);
     }
 
     static Duration atLeastZero(Duration duration) {

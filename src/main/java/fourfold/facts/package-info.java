@@ -1,8 +1,12 @@
 /**
- * [pure] The words everybody speaks: facts, families, questions, answers, and the parent's acts.
+ * Arithmetic: operations, facts, families of facts, questions, and the traces in which a child remembers them.
+ * Nothing here knows a child, a time or an answer.
  *
- * <p>Start with {@link fourfold.facts.Family}; then {@link fourfold.facts.Question} and {@link fourfold.log.Answer}.
- * {@link fourfold.facts.Families} knows all of them.
+ * <p>Begin with {@link fourfold.facts.Family} (6 × 7, 7 × 6, 42 ÷ 6 and 42 ÷ 7 are one family) and
+ * {@link fourfold.facts.Families}, which knows all 55; then {@link fourfold.facts.Question} and
+ * {@link fourfold.facts.Trace}.
+ *
+ * <p>This is the ground floor: it uses no other room. No clock, no chance, no input or output.
  */
 @NullMarked
 package fourfold.facts;

@@ -3,7 +3,6 @@ package fourfold.home;
 import fourfold.scheduling.LastingGain;
 import fourfold.scheduling.Scheduler;
 import fourfold.terminal.SessionClock;
-import fourfold.words.Words;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -11,6 +10,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -41,14 +41,27 @@ public record Environment(
         return new SessionClock(Instant::now, ZoneId.systemDefault(), System::nanoTime);
     }
 
-    /** The language that is asked for: by FOURFOLD_LANGUAGE, else by the usual variables (POSIX.1-2017, 8.2). */
-    public Words words() {
-        String wanted = Stream.of("FOURFOLD_LANGUAGE", "LC_ALL", "LC_MESSAGES", "LANG")
-                .map(name -> environment.getOrDefault(name, ""))
-                .filter(value -> !value.isEmpty())
+    /**
+     * The language that is asked for: by FOURFOLD_LANGUAGE, else by the household, else by the usual variables
+     * (POSIX.1-2017, 8.2).
+     *
+     * @param household the language set for the household
+     */
+    public Locale language(Optional<String> household) {
+        String wanted = Stream.of(
+                        variable("FOURFOLD_LANGUAGE"),
+                        household,
+                        variable("LC_ALL"),
+                        variable("LC_MESSAGES"),
+                        variable("LANG"))
+                .flatMap(Optional::stream)
                 .findFirst()
                 .orElseGet(() -> Locale.getDefault().getLanguage());
-        return Words.of(Locale.forLanguageTag(wanted.split("[_.@-]", -1)[0]));
+        return Locale.forLanguageTag(wanted.split("[_.@-]", -1)[0]);
+    }
+
+    private Optional<String> variable(String name) {
+        return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }
 
     public Scheduler scheduler() {

@@ -1,60 +1,60 @@
 package fourfold.home;
 
-import fourfold.commands.ExitCode;
-import fourfold.log.Child;
-import fourfold.log.ChildName;
 import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
-import fourfold.progress.Setting;
-import fourfold.progress.Steering;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
-import fourfold.terminal.WindowSize;
-import fourfold.words.SafeText;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.List;
+import java.security.SecureRandom;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
+import java.util.function.LongSupplier;
 
-/** A home that is open: its store, its records and its clock. */
+/** A home that is open: its use cases, on one file and with one clock. */
 public final class Home implements AutoCloseable {
-    /** Where the home's settings hold columns and rows of the window. */
-    private static final String WINDOW = "window";
-
     private final Store store;
-    private final Household records;
     private final SessionClock moments;
+    private final Optional<Path> file;
     private final Optional<Demo> demo;
+    private final DrillSeat seat;
+    private final SteerPractice steering;
+    private final ChildRegister children;
+    private final Practice practice;
+    private final PracticeRecords records;
+    private final LookAhead lookAhead;
+    private final PrintPages printPages;
 
-    private Home(Store store, SessionClock moments, Household records, Optional<Demo> demo) {
+    private Home(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, Optional<Demo> demo) {
         this.store = store;
         this.moments = moments;
-        this.records = records;
+        this.file = file;
         this.demo = demo;
+        seat = new DrillSeat(file);
+        steering = new SteerPractice(store, moments);
+        children = new ChildRegister(store, file, seat, steering);
+        practice = new Practice(store, moments, seeds, file, seat);
+        records = new PracticeRecords(store);
+        lookAhead = new LookAhead(store, moments);
+        printPages = new PrintPages(store, moments, records, lookAhead, file);
     }
 
-    /** Opens the demo, the named file, or the usual one. */
+    /** Opens the demo, the named file, or the usual one: with backups, and one drill of a child at a time. */
     public static Home open(Environment world, Optional<Path> file, boolean demo) {
-        Home home = opened(world, file, demo);
-        home.records.speak(world.words());
-        return home;
-    }
-
-    private static Home opened(Environment world, Optional<Path> file, boolean demo) {
         SessionClock moments = world.clock().get();
+        LongSupplier seeds = () -> new SecureRandom().nextLong();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, new Household(copy.store(), moments), Optional.of(copy));
+            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy));
         }
         Path place = place(world, file);
-        Store store = Store.open(place);
-        return new Home(store, moments, new Household(store, moments, place), Optional.empty());
+        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty());
+    }
+
+    /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */
+    public static Home on(Store store, SessionClock moments, LongSupplier seeds) {
+        return new Home(store, moments, seeds, Optional.empty(), Optional.empty());
     }
 
     /** The named file, or the usual one. */
@@ -62,101 +62,101 @@ public final class Home implements AutoCloseable {
         return file.orElseGet(() -> DataPath.usual(world.systemName(), world.environment(), world.home()));
     }
 
-    public Household records() {
-        return records;
+    /**
+     * The file a person named.
+     *
+     * @throws RecordsFailure if the text can't be a path here
+     */
+    public static Path path(String written) {
+        return DataPath.of(written);
     }
 
-    public Store store() {
-        return store;
+    /** Loads what {@link #open} would load first; any thread may call it. */
+    public static void loadDriver() {
+        Store.loadDriver();
     }
 
+    /** The one clock of this run. */
     public SessionClock moments() {
         return moments;
     }
 
-    /** The terminal, or a window of the size it had last, with letters as large as the child who needs the largest. */
+    /** Who practises here. */
+    public ChildRegister children() {
+        return children;
+    }
+
+    /** A drill as the file sees it. */
+    public Practice practice() {
+        return practice;
+    }
+
+    /** What a parent decides. */
+    public SteerPractice steering() {
+        return steering;
+    }
+
+    /** What is recorded. */
+    public PracticeRecords records() {
+        return records;
+    }
+
+    /** When all may be fluent. */
+    public LookAhead lookAhead() {
+        return lookAhead;
+    }
+
+    /** Pages to print. */
+    public PrintPages printPages() {
+        return printPages;
+    }
+
+    /** What was answered on them. */
+    public PaperAnswers paperAnswers() {
+        return new PaperAnswers(practice, printPages);
+    }
+
+    /** The gate before the grown-ups' pages. */
+    public Gate gate() {
+        return new Gate(store);
+    }
+
+    /** What is set for all. */
+    public HouseholdSettings settings() {
+        return new HouseholdSettings(store);
+    }
+
+    /** Answers from CSV. */
+    public ImportAnswers importAnswers() {
+        return new ImportAnswers(store, file);
+    }
+
+    /** What another computer's file holds. */
+    public MergeFile mergeFile() {
+        return new MergeFile(store, file);
+    }
+
+    /** The terminal, or a window of the size it had last. */
     public TerminalSession stage(Environment world) throws TerminalException {
-        TerminalSession stage = TerminalSession.open(world.environment(), this::window);
-        records.fileWork().onDone(stage::wake);
+        TerminalSession stage = TerminalSession.open(world.environment(), settings()::window);
+        practice.fileWork().onDone(stage::wake);
         return stage;
     }
 
-    public WindowSize window() {
-        int points = store.children().stream()
-                .mapToInt(child -> Integer.parseInt(
-                        Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS)))
-                .max()
-                .orElse(WindowSize.USUAL.points());
-        return store.homeSetting(WINDOW)
-                .flatMap(WindowSize::remembered)
-                .orElse(WindowSize.USUAL)
-                .withPoints(points);
-    }
-
-    /** Remembers how large the window was; no harm is done if that fails. */
+    /** Remembers how large the window was, if it was one. */
     public void rememberWindow(TerminalSession stage) {
         if (stage.surface() == Surface.WINDOW) {
-            rememberWindow(stage.size().getColumns(), stage.size().getRows());
+            settings().rememberWindow(stage.columns(), stage.rows());
         }
-    }
-
-    public void rememberWindow(int columns, int rows) {
-        String written = columns + "x" + rows;
-        if (WindowSize.remembered(written).isPresent()) {
-            try {
-                store.keepHomeSetting(WINDOW, written);
-            } catch (RecordsFailure e) {
-                // The window opens in its usual size next time; everything that counts was kept before.
-            }
-        }
-    }
-
-    /** The named child, or the only one. */
-    public Child child(Optional<String> name, CommandSpec spec) {
-        List<Child> children = store.children();
-        List<Child> fitting = name.map(n -> called(children, n)).orElse(children);
-        if (fitting.size() == 1) {
-            return fitting.get(0);
-        }
-        String names = children.stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
-        String known = children.isEmpty()
-                ? "No child is here yet. Add one with: fourfold children --add NAME"
-                : "Name one with --child: " + names;
-        throw new ParameterException(
-                spec.commandLine(),
-                name.map(n -> "There is no child \"" + n + "\". ").orElse("") + known);
-    }
-
-    /** The children whom a typed name means; those written exactly so come before those of the same name. */
-    public static List<Child> called(List<Child> children, String name) {
-        List<Child> exactly =
-                children.stream().filter(c -> c.name().equals(name)).toList();
-        return exactly.isEmpty()
-                ? children.stream().filter(c -> ChildName.same(c.name(), name)).toList()
-                : exactly;
-    }
-
-    /**
-     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
-     * file's thread may still be waiting for another program.
-     */
-    public int told(Environment world) {
-        FileWork work = records.fileWork();
-        if (!work.finish(Duration.ofSeconds(1))) {
-            world.err().println(records.words().say("drill.moment") + ".");
-        }
-        work.close();
-        records.toTell().forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
-        return records.toTell().isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
     }
 
     @Override
     public void close() {
         try {
-            records.fileWork().close();
+            practice.fileWork().close();
             store.close();
         } finally {
-            records.leaveSeat();
+            seat.leave();
             demo.ifPresent(Demo::close);
         }
     }

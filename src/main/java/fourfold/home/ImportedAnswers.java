@@ -117,7 +117,7 @@ public final class ImportedAnswers {
     }
 
     /** Keeps all that is new, or nothing. */
-    public void keep() {
+    void keep() {
         store.takeIn(newChildren, List.copyOf(newDrills.values()), List.copyOf(fresh.values()));
     }
 }

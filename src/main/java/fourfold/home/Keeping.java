@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
- * memory, tried again from time to time, and told at the end if it is lost.
+ * memory, tried again from time to time, and is told at the end if it is lost.
  */
 public final class Keeping {
     /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
@@ -39,15 +39,15 @@ public final class Keeping {
         }
     }
 
-    private final Records records;
+    private final Practice practice;
     private final Deque<Effect> unkept = new ArrayDeque<>();
     private boolean goingOn;
     private Optional<RecordsFailure> failure = Optional.empty();
     private Instant lastTry = Instant.EPOCH;
 
-    /** Keeps in these records. */
-    public Keeping(Records records) {
-        this.records = records;
+    /** Keeps by this. */
+    public Keeping(Practice practice) {
+        this.practice = practice;
     }
 
     /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
@@ -64,9 +64,9 @@ public final class Keeping {
             while (!unkept.isEmpty()) {
                 Effect effect = unkept.element();
                 if (effect instanceof Effect.Begin begin) {
-                    records.begin(begin.sitting());
+                    practice.begin(begin.sitting());
                 } else if (effect instanceof Effect.Keep keep) {
-                    records.keep(keep.answer());
+                    practice.keep(keep.answer());
                 }
                 unkept.remove();
             }

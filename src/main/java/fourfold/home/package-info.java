@@ -1,4 +1,13 @@
-/** Home. */
+/**
+ * The application: a home that is open, and what can be done in it, one use case a class.
+ *
+ * <p>Begin with {@link fourfold.home.Home}, which opens the family's file and closes it;
+ * {@link fourfold.home.Environment} is what surrounds the program (streams, variables, clock),
+ * {@link fourfold.home.FileWork} the thread on which the file is used.
+ *
+ * <p>May use the pure rooms, terminal's clock, store, upkeep and records. Here the clock is read and effects are
+ * performed. No sentence, no SQL, no drawing and no command-line option.
+ */
 @NullMarked
 package fourfold.home;
 

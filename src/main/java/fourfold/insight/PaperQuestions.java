@@ -18,6 +18,9 @@ public final class PaperQuestions {
     /** A page has at most so many. */
     public static final int MOST = 40;
 
+    /** A sheet of cards has at most so many: four across and eight down. */
+    public static final int CARDS = 32;
+
     private PaperQuestions() {}
 
     /**

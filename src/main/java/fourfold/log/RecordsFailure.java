@@ -58,7 +58,7 @@ public final class RecordsFailure extends RuntimeException {
     /**
      * In these files or folders.
      *
-     * @param places their names without control characters; none if the problem alone says it all
+     * @param places their names without control characters, as many as the task has
      */
     public RecordsFailure(Task task, List<String> places, Problem problem) {
         super(task + " " + places + ": " + problem);

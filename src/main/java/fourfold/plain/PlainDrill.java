@@ -12,6 +12,7 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.words.ClockAdvice;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
@@ -27,40 +28,41 @@ public final class PlainDrill {
     private final Home home;
     private final Child child;
     private final Keeping keeping;
+    private final Words language;
     private final PlainWords words;
     private boolean stopped;
 
-    public PlainDrill(Environment world, Home home, Child child) {
+    public PlainDrill(Environment world, Home home, Words words, Child child) {
         this.world = world;
         this.home = home;
         this.child = child;
-        this.keeping = new Keeping(home.records());
-        this.words = new PlainWords(home.records().words());
+        this.keeping = new Keeping(home.practice());
+        this.language = words;
+        this.words = new PlainWords(words);
     }
 
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     public void run(Drill ready) throws IOException {
         say(words.hello(child.name(), ready.sitting().planned()));
-        ClockAdvice.of(home.records().words(), ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
+        ClockAdvice.of(language, ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {
             drill = turn(drill);
         }
         if (keeping.isBehind() && !keeping.tryNow(now())) {
             say(words.lost(keeping.answers()));
-            home.records().tellParent(home.records().words().lost(keeping.answers(), keeping.failure()));
+            home.practice().lost(language.lost(keeping.answers(), keeping.failure()));
             return;
         }
         if (drill.phase() instanceof Phase.Finished finished) {
             say(words.summary(finished.summary()));
             say(List.of(
-                    words.say("plain.stairs", home.records().filling(child).begun()),
+                    words.say("plain.stairs", home.records().lifetime(child).begun()),
                     words.say("plain.see", SafeText.safe(child.name()))));
         }
-        home.records()
+        home.practice()
                 .ended(drill.sitting(), now())
-                .ifPresent(failure ->
-                        say(List.of(SafeText.safe(home.records().words().failure(failure)))));
+                .ifPresent(failure -> say(List.of(SafeText.safe(language.failure(failure)))));
     }
 
     private Drill turn(Drill drill) throws IOException {

@@ -1,14 +1,12 @@
 package fourfold.progress;
 
 import fourfold.log.Answer;
-import fourfold.memory.Median;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * How one trace stands: counts, the last ten answers from memory, and the level that follows from them.
+ * How well one trace is mastered: counts, the last ten answers from memory, and the level that follows from them.
  *
  * <p>Rules (thresholds in use in classrooms, gathered from Miller and Heward 1992, Intervention in School and Clinic 28,
  * 98–104, and Mercer and Miller 1992; the two-day, three-day and seven-day parts are our own choice):
@@ -28,16 +26,11 @@ public final class FactMastery {
     /** A trace never met. */
     public static final FactMastery UNMET = new FactMastery();
 
-    static final int WINDOW = 10;
-    private static final int WRONG = -1;
-    private static final int UNTIMED = Integer.MAX_VALUE;
     private static final long GAP_DAYS = 7;
     private static final int LASTING_DAYS = 3;
     private static final int[] GROWING_GAPS = {1, 2, 4, 8, 16, 30};
 
-    private final int[] thinking;
-    private final long[] days;
-    private final int kept;
+    private final RecentAnswers recent;
     private final int asked;
     private final int right;
     private final boolean met;
@@ -55,9 +48,7 @@ public final class FactMastery {
     }
 
     private FactMastery(State s) {
-        this.thinking = s.thinking;
-        this.days = s.days;
-        this.kept = s.kept;
+        this.recent = s.recent;
         this.asked = s.asked;
         this.right = s.right;
         this.met = s.met;
@@ -72,7 +63,7 @@ public final class FactMastery {
     }
 
     /**
-     * How the trace stands after one more answer.
+     * The mastery after one more answer.
      *
      * @param answer an answer to one of the trace's questions
      * @param thinkingTime its thinking time, if it was timed
@@ -80,11 +71,11 @@ public final class FactMastery {
      */
     public FactMastery after(Answer answer, Optional<Duration> thinkingTime, Duration limit) {
         State s = new State(this);
-        s.take(answer, thinkingTime.map(Duration::toMillis).orElse((long) UNTIMED), limit.toMillis());
+        s.take(answer, thinkingTime.map(Duration::toMillis).orElse(RecentAnswers.UNTIMED), limit.toMillis());
         return new FactMastery(s);
     }
 
-    /** Many answers to one trace, one after the other; much faster than a standing for each. */
+    /** Many answers to one trace, one after the other; much faster than an object for each. */
     static final class Fold {
         private final State state = new State();
 
@@ -94,11 +85,14 @@ public final class FactMastery {
          * @param thinkingMillis not a number if it was not timed
          */
         void take(Answer answer, double thinkingMillis, long limitMillis) {
-            state.take(answer, Double.isNaN(thinkingMillis) ? UNTIMED : Math.round(thinkingMillis), limitMillis);
+            state.take(
+                    answer,
+                    Double.isNaN(thinkingMillis) ? RecentAnswers.UNTIMED : Math.round(thinkingMillis),
+                    limitMillis);
         }
 
-        /** How the trace stands; the fold must not be used any more afterwards. */
-        FactMastery standing() {
+        /** What they come to; the fold must not be used any more afterwards. */
+        FactMastery mastery() {
             return new FactMastery(state);
         }
     }
@@ -158,47 +152,30 @@ public final class FactMastery {
 
     /**
      * The gap in days that was last bridged with success: the last day's answers were all right, the first of them within
-     * the limit, and so many days had passed since the day before. Nought where that is not so or there is no gap yet.
+     * the limit, and this many days had passed since the day before. 0 where that is not so or there is no gap yet.
      */
     public long bridged(Duration limit) {
-        int first = 0;
-        while (first + 1 < kept && days[first + 1] == lastDay) {
-            first++;
-        }
-        for (int i = 0; i <= first; i++) {
-            if (kept == 0 || thinking[i] == WRONG) {
-                return 0;
-            }
-        }
-        boolean quick = thinking[first] <= limit.toMillis();
-        return quick && first + 1 < kept ? lastDay - days[first + 1] : 0;
+        return asked == 0 ? 0 : recent.bridged(limit.toMillis());
     }
 
     /** Median thinking time of the right and timed answers among the last ten; empty if there are none. */
     public Optional<Duration> medianThinking() {
-        return median(WINDOW).map(Duration::ofMillis);
+        return recent.medianThinking();
     }
 
     /** How many of the last {@code n} answers from memory (at most ten) were right. */
     public int rightOfLast(int n) {
-        return State.rightOfLast(thinking, kept, n);
+        return recent.right(n);
     }
 
     /** How many of the last ten answers are there: 0 to 10. */
     public int recent() {
-        return kept;
+        return recent.size();
     }
 
-    private Optional<Integer> median(int n) {
-        int m = State.medianOfRight(thinking, kept, n);
-        return m == UNTIMED ? Optional.empty() : Optional.of(m);
-    }
-
-    /** The working copy in which a new standing is put together. */
+    /** The working copy in which the next mastery is put together. */
     private static final class State {
-        private final int[] thinking;
-        private final long[] days;
-        private int kept;
+        private final RecentAnswers recent;
         private int asked;
         private int right;
         private boolean met;
@@ -212,14 +189,11 @@ public final class FactMastery {
         private boolean lastRight;
 
         State() {
-            thinking = new int[WINDOW];
-            days = new long[WINDOW];
+            recent = new RecentAnswers();
         }
 
         State(FactMastery from) {
-            thinking = from.thinking.clone();
-            days = from.days.clone();
-            kept = from.kept;
+            recent = from.recent.copy();
             asked = from.asked;
             right = from.right;
             met = from.met;
@@ -242,12 +216,15 @@ public final class FactMastery {
             }
             boolean correct = answer.isCorrect();
             long day = answer.localDay();
-            int millis = correct ? (int) Math.min(UNTIMED, thinkingMillis) : WRONG;
-            push(millis, day);
+            if (correct) {
+                recent.addRight(thinkingMillis, day);
+            } else {
+                recent.addWrong(day);
+            }
             boolean first = asked == 0;
             asked++;
             right += correct ? 1 : 0;
-            boolean quick = correct && millis <= limitMillis;
+            boolean quick = recent.isNewestQuick(limitMillis);
             boolean afterGap = !first && day - lastDay >= GAP_DAYS;
             if (!correct) {
                 keptOverAGap = false;
@@ -266,25 +243,16 @@ public final class FactMastery {
             level = judge(limitMillis);
         }
 
-        /** The newest answer stands first. */
-        void push(int millis, long day) {
-            System.arraycopy(thinking, 0, thinking, 1, WINDOW - 1);
-            System.arraycopy(days, 0, days, 1, WINDOW - 1);
-            thinking[0] = millis;
-            days[0] = day;
-            kept = Math.min(WINDOW, kept + 1);
-        }
-
         Mastery judge(long limitMillis) {
-            boolean accurate = rightOfLast(thinking, kept, 5) >= 4 && days[0] != days[Math.min(kept, 5) - 1];
-            boolean lastFive = kept >= 5 && rightOfLast(thinking, kept, 5) == 5;
-            boolean nineOfTen = kept >= WINDOW && rightOfLast(thinking, kept, WINDOW) >= 9;
+            boolean accurate = recent.right(5) >= 4 && recent.isOnTwoDays(5);
+            boolean lastFive = recent.size() >= 5 && recent.right(5) == 5;
+            boolean nineOfTen = recent.size() >= RecentAnswers.MOST && recent.right(RecentAnswers.MOST) >= 9;
             boolean fluent = accurate
-                    && ((lastFive && isMedianWithin(limitMillis, thinking, kept, 5))
-                            || (nineOfTen && isMedianWithin(limitMillis, thinking, kept, WINDOW)));
-            if (fluent && days[0] != lastFluentDay) {
+                    && ((lastFive && recent.isMedianWithin(limitMillis, 5))
+                            || (nineOfTen && recent.isMedianWithin(limitMillis, RecentAnswers.MOST)));
+            if (fluent && lastDay != lastFluentDay) {
                 fluentDays++;
-                lastFluentDay = days[0];
+                lastFluentDay = lastDay;
             }
             Mastery earned = Mastery.ACQUIRING;
             if (fluent && keptOverAGap && fluentDays >= LASTING_DAYS) {
@@ -294,50 +262,12 @@ public final class FactMastery {
             } else if (accurate) {
                 earned = Mastery.ACCURATE;
             }
-            boolean correct = thinking[0] != WRONG;
-            boolean slow = thinking[0] > limitMillis;
-            if (earned.atLeast(level) || (correct && !slow)) {
+            boolean quick = recent.isNewestQuick(limitMillis);
+            if (earned.atLeast(level) || quick) {
                 return earned.atLeast(level) ? earned : level;
             }
             // Being slow can cost fluency, not accuracy: a right answer never makes a trace less than accurate.
-            return correct && !level.atLeast(Mastery.FLUENT) ? level : level.oneDown();
-        }
-
-        static int rightOfLast(int[] thinking, int kept, int n) {
-            int count = 0;
-            for (int i = 0; i < Math.min(n, kept); i++) {
-                count += thinking[i] == WRONG ? 0 : 1;
-            }
-            return count;
-        }
-
-        /** Whether {@link #medianOfRight} is at most the limit, without sorting. */
-        static boolean isMedianWithin(long limit, int[] thinking, int kept, int n) {
-            int timed = 0;
-            int within = 0;
-            for (int i = 0; i < Math.min(n, kept); i++) {
-                if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
-                    timed++;
-                    within += thinking[i] <= limit ? 1 : 0;
-                }
-            }
-            return timed > 0 && within > Median.lowerPlace(timed);
-        }
-
-        /** The lower median of the timed right answers, so that it is a time that was really taken. */
-        static int medianOfRight(int[] thinking, int kept, int n) {
-            int[] times = new int[WINDOW];
-            int count = 0;
-            for (int i = 0; i < Math.min(n, kept); i++) {
-                if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
-                    times[count++] = thinking[i];
-                }
-            }
-            if (count == 0) {
-                return UNTIMED;
-            }
-            Arrays.sort(times, 0, count);
-            return times[Median.lowerPlace(count)];
+            return lastRight && !level.atLeast(Mastery.FLUENT) ? level : level.oneDown();
         }
     }
 }

@@ -19,7 +19,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a child stands: the fold of all answers, oldest first, under the parent's acts, together with the drill that is
+ * What a child has reached: the fold of all answers, oldest first, under the parent's actions, together with the drill that is
  * going on. Immutable; folding in two parts equals folding at once.
  */
 public final class Progress {
@@ -31,7 +31,7 @@ public final class Progress {
     /** Empty if only the levels were folded. */
     private final Optional<Memory> memory;
 
-    private final FactMastery[] standings;
+    private final MasteryTable masteries;
     private final long answers;
     private final Optional<Answer> lastAnswer;
     private final Optional<DrillSoFar> drill;
@@ -41,7 +41,7 @@ public final class Progress {
             List<Family> order,
             MotorTime motor,
             Optional<Memory> memory,
-            FactMastery[] standings,
+            MasteryTable masteries,
             long answers,
             Optional<Answer> lastAnswer,
             Optional<DrillSoFar> drill) {
@@ -49,7 +49,7 @@ public final class Progress {
         this.order = order;
         this.motor = motor;
         this.memory = memory;
-        this.standings = standings;
+        this.masteries = masteries;
         this.answers = answers;
         this.lastAnswer = lastAnswer;
         this.drill = drill;
@@ -62,15 +62,13 @@ public final class Progress {
 
     /** A child who has not begun, seen by a memory with other constants; the limit is the child's own all the same. */
     public static Progress blank(Steering steering, Parameters constants) {
-        FactMastery[] standings = new FactMastery[Trace.COUNT];
-        Arrays.fill(standings, FactMastery.UNMET);
         Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
                 steering,
                 steering.introductionOrder(),
                 MotorTime.unknown(),
                 Optional.of(Memory.blank(parameters)),
-                standings,
+                MasteryTable.UNMET,
                 0,
                 Optional.empty(),
                 Optional.empty());
@@ -87,13 +85,13 @@ public final class Progress {
     public static final class Fold implements Consumer<Answer> {
         private final Progress blank;
         private final Optional<Memory.Fold> memory;
-        private final FactMastery.Fold[] standings = new FactMastery.Fold[Trace.COUNT];
+        private final FactMastery.Fold[] masteries = new FactMastery.Fold[Trace.COUNT];
         private final long limit;
         private MotorTime motor;
         private long answers;
         private @Nullable Answer last;
 
-        /** A fold under what the parent's acts came to. */
+        /** A fold under what the parent's actions came to. */
         public Fold(Steering steering) {
             this(blank(steering), true);
         }
@@ -101,13 +99,13 @@ public final class Progress {
         private Fold(Progress blank, boolean remembering) {
             this.blank = blank;
             this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
-            Arrays.setAll(standings, i -> new FactMastery.Fold());
+            Arrays.setAll(masteries, i -> new FactMastery.Fold());
             this.limit = blank.steering.settings().quick().toMillis();
             this.motor = blank.motor;
         }
 
         /**
-         * A fold of levels, counts and times alone, several times as fast. What it comes to shows where a child stands but
+         * A fold of levels, counts and times alone, several times as fast. What it comes to shows what a child has reached but
          * can't choose questions: it has no {@link Progress#memory()}.
          */
         public static Fold ofLevels(Steering steering) {
@@ -120,7 +118,7 @@ public final class Progress {
                 if (memory.isPresent()) {
                     memory.get().take(answer, motor);
                 }
-                standings[answer.question().orElseThrow().traceIndex()].take(
+                masteries[answer.question().orElseThrow().traceIndex()].take(
                         answer, motor.thinkingMillis(answer), limit);
             }
             motor = motor.after(answer);
@@ -135,7 +133,7 @@ public final class Progress {
                     blank.order,
                     motor,
                     memory.map(Memory.Fold::memory),
-                    Arrays.stream(standings).map(FactMastery.Fold::standing).toArray(FactMastery[]::new),
+                    MasteryTable.of(masteries),
                     answers,
                     Optional.ofNullable(last),
                     Optional.empty());
@@ -145,18 +143,17 @@ public final class Progress {
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
         boolean counts = counts(answer);
-        FactMastery[] into = standings.clone();
-        if (counts) {
-            int i = answer.question().orElseThrow().traceIndex();
-            into[i] = into[i].after(
-                    answer, motor.thinking(answer), steering.settings().quick());
-        }
         return new Progress(
                 steering,
                 order,
                 motor.after(answer),
                 counts ? memory.map(m -> m.after(answer, motor)) : memory,
-                into,
+                counts
+                        ? masteries.after(
+                                answer,
+                                motor.thinking(answer),
+                                steering.settings().quick())
+                        : masteries,
                 answers + 1,
                 Optional.of(answer),
                 drill.map(d -> d.after(answer)));
@@ -175,13 +172,13 @@ public final class Progress {
     /** With a drill begun. */
     public Progress beginning(DrillSession sitting) {
         return new Progress(
-                steering, order, motor, memory, standings, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
+                steering, order, motor, memory, masteries, answers, lastAnswer, Optional.of(DrillSoFar.begun(sitting)));
     }
 
-    /** With so much more of the drill's time spent in pauses. */
+    /** With a pause added to the time that the drill has spent in pauses. */
     public Progress pausedFor(Duration pause) {
         return new Progress(
-                steering, order, motor, memory, standings, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
+                steering, order, motor, memory, masteries, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
     }
 
     /** The drill that is going on. */
@@ -189,7 +186,7 @@ public final class Progress {
         return drill;
     }
 
-    /** What the parent's acts come to. */
+    /** What the parent's actions come to. */
     public Steering steering() {
         return steering;
     }
@@ -218,36 +215,24 @@ public final class Progress {
         return lastAnswer;
     }
 
-    /** How one trace stands. */
+    /** The mastery of one trace. */
     public FactMastery standing(Trace trace) {
-        return standings[trace.index()];
+        return masteries.of(trace.index());
     }
 
-    /** How the trace with that index stands. */
+    /** The mastery of the trace with that index. */
     public FactMastery standing(int trace) {
-        return standings[trace];
+        return masteries.of(trace);
     }
 
     /** Whether any of the family's facts was met here (since it was last begun again). */
     public boolean isMet(Family family) {
-        for (Trace trace : family.traces()) {
-            if (standing(trace).isMet()) {
-                return true;
-            }
-        }
-        return false;
+        return masteries.isMet(family);
     }
 
     /** The family's level: that of its weakest trace; new only if none of its traces was met. */
     public Mastery level(Family family) {
-        if (!isMet(family)) {
-            return Mastery.NEW;
-        }
-        Mastery weakest = Mastery.LASTING;
-        for (Trace trace : family.traces()) {
-            weakest = weakest.weaker(standing(trace).level());
-        }
-        return weakest == Mastery.NEW ? Mastery.ACQUIRING : weakest;
+        return masteries.level(family);
     }
 
     /** Whether the parent's focus still holds: it ends by itself when the family is fluent. */
@@ -286,7 +271,7 @@ public final class Progress {
 
     /** How many families have reached {@code level}. */
     public long families(Mastery level) {
-        return Families.all().stream().filter(f -> level(f).atLeast(level)).count();
+        return masteries.families(level);
     }
 
     /** The local day at an instant, by the zone of the drill that is going on or of the last answer, or by UTC. */

@@ -1,10 +1,11 @@
 /**
- * [terminal] The only part that draws: the terminal or window, its keys, and the pictures shown there.
+ * What the child's and the parent's pages share: pictures of facts, tall digits, shapes and colours of the levels.
  *
- * <p>Start with {@link fourfold.terminal.TerminalSession}: it opens the place where pictures are shown, hands out stamped keys and
- * leaves the terminal as it was found. Under it, {@link fourfold.terminal.RawTerminal} cures what the library does wrong in
- * a Unix terminal; {@link fourfold.terminal.KeyDecoder}, {@link fourfold.terminal.PasteGuard},
- * {@link fourfold.terminal.Abilities} and {@link fourfold.screens.BigDigits} are plain calculations without a terminal.
+ * <p>Begin with {@link fourfold.screens.FactPicture}, {@link fourfold.screens.BigDigits} and
+ * {@link fourfold.screens.Shades}. The pages themselves are in the rooms child and parent.
+ *
+ * <p>May use facts, log, memory, progress, drill, insight, words, terminal and home. Texts come from words, numbers
+ * from insight; only this room, its two sub-rooms and terminal draw.
  */
 @NullMarked
 package fourfold.screens;

@@ -1,7 +1,11 @@
 /**
- * [disk] Keeps every child, drill, answer and act in one file, and is the only part that speaks SQL.
+ * Keeps every child, drill, answer and action in one SQLite file: opens it, adds to it, reads it.
  *
- * <p>Start with {@link fourfold.store.Store}; {@link fourfold.store.DataPath} says where the file lives.
+ * <p>Begin with {@link fourfold.store.Store}, then {@link fourfold.store.StoreFile}, which opens the file;
+ * {@link fourfold.store.Journal} says what keeps it whole, {@link fourfold.store.DataPath} where it lives.
+ *
+ * <p>May use facts and log. Rows are only added, one durable transaction an answer. Only this room and upkeep speak
+ * SQL. It stores nothing that can be worked out from the log, and writes no sentence.
  */
 @NullMarked
 package fourfold.store;

@@ -1,7 +1,6 @@
 package fourfold.terminal;
 
 import com.googlecode.lanterna.input.KeyStroke;
-import fourfold.home.FileWork;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -10,7 +9,7 @@ import java.util.Optional;
 
 /**
  * The one place where a key goes in and a picture comes out. One thread does everything but work on the file of which
- * a page says so ({@link FileWork}), whose end wakes it; keys were stamped by the stage's reader when they arrived.
+ * a page says so, whose end wakes it; keys were stamped by the stage's reader when they arrived.
  */
 public final class PageLoop {
     private static final Duration TICK = Duration.ofMillis(50);

@@ -2,29 +2,27 @@ package fourfold.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
+import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
+import com.googlecode.lanterna.input.InputDecoder;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.Screen;
 import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.log.Surface;
-import java.io.Console;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.Charset;
-import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
 /**
- * The place where pictures are shown and keys come from. One thread uses it; another, of its own, only reads and stamps
- * keys. It reads the one clock by which keys and pictures are stamped.
+ * A terminal or window in use: pictures are shown on it and keys come from it. One thread uses it; another, the
+ * {@link KeyReader}'s, only reads and stamps keys. It has the one clock by which keys and pictures are stamped.
  */
 public final class TerminalSession implements AutoCloseable {
     private final Terminal terminal;
@@ -71,87 +69,41 @@ public final class TerminalSession implements AutoCloseable {
      */
     public static TerminalSession open(Map<String, String> environment, Supplier<WindowSize> window)
             throws TerminalException {
-        boolean windows =
-                System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
-        if (!windows && isInteractive()) {
-            if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
-                throw new TerminalException("This terminal says that it can't draw (TERM=dumb). Use: drill --plain");
-            }
-            return openTerminal(environment);
+        OpenTerminal open = OpenTerminal.open(environment, window);
+        try {
+            TerminalSession session = new TerminalSession(
+                    open.terminal(), open.abilities(), open.surface(), System::nanoTime, KeyQueue.Waiting.LIVE);
+            KeyReader.start(session.terminal, session.keys, session.clock);
+            return session;
+        } catch (IOException e) {
+            open.giveBack();
+            throw new TerminalException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
         }
-        if (DesktopWindow.isPossible()) {
-            return openWindow(window.get());
-        }
-        throw new TerminalException("Fourfold needs a terminal. Start it in a terminal window, or use: drill --plain");
     }
 
     /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
     public static void loadLibrary() {
         Signals.load();
-        try (TerminalSession stage = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
+        try (TerminalSession session = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
             Picture picture = new Picture(40, 12, true);
             picture.centred(0, "×", Ink.STRONG);
-            picture.show(stage.screen(), new Picture(1, 1, true), Theme.TERMINAL);
-            stage.paint(true);
+            picture.show(session.screen(), new Picture(1, 1, true), Theme.TERMINAL);
+            session.paint(true);
         }
         RawTerminal.load();
     }
 
-    private static TerminalSession openTerminal(Map<String, String> environment) throws TerminalException {
-        String encoding = System.getProperty("native.encoding", "US-ASCII");
-        Abilities abilities = Abilities.of(environment, encoding);
-        Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
-        RawTerminal terminal;
-        try {
-            terminal = RawTerminal.open(charset);
-        } catch (IOException e) {
-            throw new TerminalException("Fourfold could not use this terminal (" + e.getMessage() + ").", e);
-        }
-        return started(terminal, abilities, Surface.TERMINAL);
+    /** Loads the library's own way to read keys, which asking a terminal would do. */
+    public static void loadKeyReader() {
+        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
     }
 
-    private static TerminalSession openWindow(WindowSize size) throws TerminalException {
-        return started(DesktopWindow.open(size), new Abilities(true, ColourDepth.FULL), Surface.WINDOW);
+    /** A session on a terminal in memory of this size, without a user: keys come only by {@link #press}. */
+    public static TerminalSession inMemory(int columns, int rows) {
+        return on(new DefaultVirtualTerminal(new TerminalSize(columns, rows)), true, true);
     }
 
-    private static TerminalSession started(Terminal terminal, Abilities abilities, Surface surface)
-            throws TerminalException {
-        try {
-            TerminalSession stage =
-                    new TerminalSession(terminal, abilities, surface, System::nanoTime, KeyQueue.Waiting.LIVE);
-            Thread reader = new Thread(stage::readKeys, "keys");
-            reader.setDaemon(true);
-            reader.start();
-            return stage;
-        } catch (IOException e) {
-            giveBack(terminal);
-            throw new TerminalException("Fourfold could not draw on this terminal (" + e.getMessage() + ").", e);
-        }
-    }
-
-    private static void giveBack(Terminal terminal) {
-        try {
-            terminal.close();
-        } catch (IOException e) {
-            // The reason why it could not be drawn on is already being told.
-        }
-    }
-
-    /** Whether both ends of the program are a terminal; since Java 22 a console alone does not prove it. */
-    @SuppressWarnings("SystemConsoleNull") // The newer Java's answer is asked for below; on Java 17 null is the answer.
-    private static boolean isInteractive() {
-        Console console = System.console();
-        if (console == null) {
-            return false;
-        }
-        try {
-            return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-        } catch (ReflectiveOperationException e) {
-            return true;
-        }
-    }
-
-    /** A stage on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
+    /** A session on a terminal in memory, for tests and tours; keys come only by {@link #press}. */
     public static TerminalSession on(DefaultVirtualTerminal terminal, boolean unicode, boolean colour) {
         return inMemory(terminal, unicode, colour, System::nanoTime, KeyQueue.Waiting.PRESSED);
     }
@@ -172,46 +124,19 @@ public final class TerminalSession implements AutoCloseable {
         }
     }
 
-    private void readKeys() {
-        List<KeyPress> piece;
-        do {
-            piece = readPiece();
-            keys.add(piece);
-        } while (piece.get(piece.size() - 1).key().getKeyType() != KeyType.EOF);
-    }
-
-    /** Keys that came in one piece, all stamped with the moment at which they were read. */
-    private List<KeyPress> readPiece() {
-        try {
-            List<KeyStroke> strokes = raw.isPresent() ? raw.get().readPiece() : List.of(terminal.readInput());
-            long read = now();
-            List<KeyPress> piece = new ArrayList<>(strokes.size());
-            for (KeyStroke stroke : strokes) {
-                piece.add(new KeyPress(plainControl(stroke), read));
-            }
-            return piece;
-        } catch (IOException e) {
-            // The terminal has gone away.
-            return List.of(new KeyPress(new KeyStroke(KeyType.EOF), now()));
-        }
-    }
-
-    /** The window sends Ctrl-Z as a control character; everywhere else it is a letter with Ctrl. */
-    private static KeyStroke plainControl(KeyStroke key) {
-        Character c = key.getCharacter();
-        return key.isCtrlDown() && c != null && c < ' '
-                ? new KeyStroke(Character.toLowerCase((char) (c + 0x40)), true, key.isAltDown())
-                : key;
-    }
-
     /** Nanoseconds on the clock that stamps keys and pictures; it has no relation to the time of day. */
     public long now() {
         return clock.getAsLong();
     }
 
-    /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the stage. Any thread may call it. */
+    /** Adds a key as if it had been pressed at {@code nanos}; the key EOF ends the session. Any thread may call it. */
     public void press(KeyStroke key, long nanos) {
         keys.add(List.of(new KeyPress(key, nanos)));
+    }
+
+    /** Adds a sign as if it had been typed now; a line's end is the key Enter. */
+    public void type(char sign) {
+        press(sign == '\n' ? new KeyStroke(KeyType.Enter) : new KeyStroke(sign, false, false), now());
     }
 
     /** The next key, or empty if none comes within {@code wait} or none can come any more. */
@@ -249,7 +174,7 @@ public final class TerminalSession implements AutoCloseable {
         return screen.doResizeIfNecessary() != null || again;
     }
 
-    /** The library's screen; its keys come from this stage. */
+    /** The library's screen; its keys come from this session. */
     public Screen screen() {
         return screen;
     }
@@ -262,6 +187,16 @@ public final class TerminalSession implements AutoCloseable {
     /** Columns and rows. */
     public TerminalSize size() {
         return screen.getTerminalSize();
+    }
+
+    /** How many columns there are. */
+    public int columns() {
+        return size().getColumns();
+    }
+
+    /** How many rows there are. */
+    public int rows() {
+        return size().getRows();
     }
 
     /**

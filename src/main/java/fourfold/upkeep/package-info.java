@@ -1,4 +1,13 @@
-/** Upkeep. */
+/**
+ * Care for the file: backup, restore, verify, salvage, merge, and the removal of a child. It also is the border for
+ * files from elsewhere: what they hold is checked before it is believed.
+ *
+ * <p>Begin with {@link fourfold.upkeep.Backups}, {@link fourfold.upkeep.Verification} and
+ * {@link fourfold.upkeep.Merge}.
+ *
+ * <p>May use facts, log and store, and speaks SQL. A damaged or foreign file is only ever read, and the family's
+ * file is changed all or nothing. What happened is returned as data, never as a sentence.
+ */
 @NullMarked
 package fourfold.upkeep;
 

@@ -29,9 +29,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Words {
     private static final String BUNDLE = "fourfold.words.words";
+    private static final String HELP = "fourfold.words.help";
 
     private final Locale language;
-    /** Read when the first text is said; a printed grid says none. */
+    /** Read when the first text is said. */
     private @Nullable ResourceBundle texts;
 
     private Words(Locale language) {
@@ -60,6 +61,12 @@ public final class Words {
         return new Words(Locale.ENGLISH);
     }
 
+    /** The texts of the command line's help, in the form that its library reads. */
+    public ResourceBundle help() {
+        return ResourceBundle.getBundle(
+                HELP, language, ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    }
+
     /** The language. */
     public Locale language() {
         return language;
@@ -83,6 +90,26 @@ public final class Words {
     /** A day, as in 5 Sep 2026; the names of the months are ours, since those of Java change from version to version. */
     public String date(LocalDate day) {
         return say("date", day.getDayOfMonth(), named("date.months", day.getMonthValue()), day.getYear());
+    }
+
+    /** A day in ten characters, for columns: 2026-09-05 in English (ISO 8601), 05.09.2026 in German. */
+    public String shortDate(LocalDate day) {
+        return say("date.short", day);
+    }
+
+    /** A number with one decimal and the language's own sign before it: 2.3, or 2,3 in German. */
+    public String number(double value) {
+        return String.format(language, "%.1f", value);
+    }
+
+    /** A change, as {@link #number}, with + or - before it. */
+    public String change(double value) {
+        return String.format(language, "%+.1f", value);
+    }
+
+    /** A time in seconds with one decimal. */
+    public String seconds(Duration time) {
+        return say("number.seconds", number(time.toMillis() / 1000.0));
     }
 
     /** A day with its name, as in Sat 5 Sep 2026. */
@@ -191,12 +218,8 @@ public final class Words {
 
     /** What could not be kept or read, in which file, why, and what to do: one line. */
     public String failure(RecordsFailure failure) {
-        String why = problem(failure.problem());
-        if (failure.places().isEmpty()) {
-            return why;
-        }
         List<Object> gaps = new ArrayList<>(failure.places());
-        gaps.add(why);
+        gaps.add(problem(failure.problem()));
         return say("failure.task." + key(failure.task()), gaps.toArray());
     }
 

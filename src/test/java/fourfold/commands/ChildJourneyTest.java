@@ -47,10 +47,10 @@ class ChildJourneyTest {
         Path file = folder.resolve("sample.db");
         Files.copy(sample.resolve("sample.db"), file);
         Journey journey = new Journey(file, next, 80, 24, true);
-        Child child = journey.household().children().get(0);
+        Child child = journey.home().children().list().get(0);
         for (String choice : choices) {
             String[] parts = choice.split("=");
-            journey.household().keep(child, List.of(new ParentAction.Choose(parts[0], parts[1])), journey.now());
+            journey.home().steering().keep(child, List.of(new ParentAction.Choose(parts[0], parts[1])), journey.now());
         }
         return journey;
     }
@@ -226,13 +226,13 @@ class ChildJourneyTest {
     @Test
     void theStairsNeverShrink() throws Exception {
         try (Journey journey = practised()) {
-            Child child = journey.household().children().get(0);
-            int begun = journey.household().filling(child).begun();
+            Child child = journey.home().children().list().get(0);
+            int begun = journey.home().records().lifetime(child).begun();
             int[] before = shades(journey, child);
             for (fourfold.facts.Family family : fourfold.facts.Families.all()) {
-                journey.household().keep(child, List.of(new ParentAction.Reset(family)), journey.now());
+                journey.home().steering().keep(child, List.of(new ParentAction.Reset(family)), journey.now());
             }
-            journey.household().keep(child, List.of(new ParentAction.Choose("quick", "2")), journey.now());
+            journey.home().steering().keep(child, List.of(new ParentAction.Choose("quick", "2")), journey.now());
             journey.keys("1 Enter").rest(100);
             for (int i = 0; i < 20; i++) {
                 journey.give(1);
@@ -241,12 +241,12 @@ class ChildJourneyTest {
             for (int i = 0; i < before.length; i++) {
                 assertTrue(after[i] >= before[i], "cell " + i);
             }
-            assertTrue(begun > 10 && journey.household().filling(child).begun() >= begun, "begun: " + begun);
+            assertTrue(begun > 10 && journey.home().records().lifetime(child).begun() >= begun, "begun: " + begun);
         }
     }
 
     private static int[] shades(Journey journey, Child child) {
-        fourfold.insight.LifetimeProgress filling = journey.household().filling(child);
+        fourfold.insight.LifetimeProgress filling = journey.home().records().lifetime(child);
         return fourfold.facts.Families.all().stream().mapToInt(filling::shade).toArray();
     }
 
@@ -261,18 +261,18 @@ class ChildJourneyTest {
                 new java.io.StringWriter(),
                 Environment::systemClock);
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {
-            assertEquals(WindowSize.USUAL, home.window());
-            home.rememberWindow(100, 31);
-            home.rememberWindow(3, 2);
-            Child pip = home.store().children().get(1);
-            home.records()
+            assertEquals(WindowSize.USUAL, home.settings().window());
+            home.settings().rememberWindow(100, 31);
+            home.settings().rememberWindow(3, 2);
+            Child pip = home.children().list().get(1);
+            home.steering()
                     .keep(
                             pip,
                             List.of(new ParentAction.Choose(Setting.LETTERS.key(), "28")),
                             home.moments().now());
         }
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {
-            assertEquals(new WindowSize(100, 31, 28), home.window());
+            assertEquals(new WindowSize(100, 31, 28), home.settings().window());
         }
     }
 }

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
 import fourfold.facts.Families;
-import fourfold.home.Household;
+import fourfold.home.Home;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
@@ -53,9 +53,9 @@ class ClockTest {
     void aDrillsDayIsTheDayWhereTheChildIs(String zone, Instant at, int offset, LocalDate day) {
         Path file = Practised.children(folder, "Mina");
         try (Store store = Store.open(file)) {
-            Household household = new Household(store, new SessionClock(at, ZoneId.of(zone), () -> 0L));
-            Child mina = household.children().get(0);
-            DrillSession sitting = household.newSitting(mina, 5, at);
+            Home household = Home.on(store, new SessionClock(at, ZoneId.of(zone), () -> 0L), () -> 1);
+            Child mina = household.children().list().get(0);
+            DrillSession sitting = household.practice().newSession(mina, 5, at).orElseThrow();
             assertEquals(offset, sitting.zoneOffsetMinutes());
             assertEquals(day, LocalDate.ofEpochDay(sitting.localDay()));
         }

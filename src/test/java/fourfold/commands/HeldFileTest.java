@@ -268,7 +268,7 @@ class HeldFileTest {
             journey.waitsForFile().rest(16_000);
             assertFalse(journey.picture().contains("not kept yet"), journey.picture());
             assertEquals(5, typed().size());
-            assertEquals(List.of(), journey.household().toTell());
+            assertEquals(List.of(), journey.home().practice().toTell());
         }
     }
 
@@ -301,7 +301,7 @@ class HeldFileTest {
             other.letGo();
             journey.waitsForFile();
             assertEquals(number, typed().get(2));
-            assertEquals(List.of(), journey.household().toTell());
+            assertEquals(List.of(), journey.home().practice().toTell());
         }
     }
 
@@ -311,7 +311,7 @@ class HeldFileTest {
                 Holder other = Holder.writing(file())) {
             journey.keys(digits(asked(journey)) + " Enter Ctrl-C");
             journey.waitsForFile();
-            List<String> told = journey.household().toTell();
+            List<String> told = journey.home().practice().toTell();
             assertEquals(1, told.size());
             assertTrue(
                     told.get(0).startsWith("1 answer of the last drill could not be kept and is lost:"), told.get(0));

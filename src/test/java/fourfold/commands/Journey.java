@@ -9,11 +9,12 @@ import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
-import fourfold.home.Household;
+import fourfold.home.Home;
 import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
+import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
 import fourfold.store.Store;
 import fourfold.terminal.Look;
@@ -41,8 +42,8 @@ public final class Journey implements AutoCloseable {
     private final TerminalSession stage;
     private final Path file;
     private final Store store;
-    private final Household household;
-    private final PageLoop loop;
+    private final Home home;
+    private PageLoop loop;
     private final SessionClock moments;
     private long nanos = 1_000_000_000L;
     private Duration slept = Duration.ZERO;
@@ -62,19 +63,26 @@ public final class Journey implements AutoCloseable {
         store = opened;
         moments = new SessionClock(
                 () -> start.plusNanos(nanos - 1_000_000_000L).plus(slept), ZoneId.of("Europe/Berlin"), () -> nanos);
-        household = new Household(store, moments, new SplittableRandom(1)::nextLong);
-        loop = new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
+        home = Home.on(store, moments, new SplittableRandom(1)::nextLong);
+        loop = loop(Words.english());
         turn();
     }
 
     /** From now on, in this language. */
     Journey speak(String language) {
-        household.speak(Words.of(Locale.forLanguageTag(language)));
+        loop = loop(Words.of(Locale.forLanguageTag(language)));
         return this;
     }
 
-    public Household household() {
-        return household;
+    private PageLoop loop(Words words) {
+        return new PageLoop(
+                stage,
+                moments,
+                new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL));
+    }
+
+    public Home home() {
+        return home;
     }
 
     Store store() {
@@ -142,11 +150,11 @@ public final class Journey implements AutoCloseable {
 
     /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
     private void fileRests() {
-        assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+        assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
         if (going && drill().isPresent()) {
             going = loop.turn(Duration.ZERO);
             checkKept();
-            assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+            assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
         }
     }
 
@@ -286,7 +294,7 @@ public final class Journey implements AutoCloseable {
     @Override
     public void close() {
         stage.close();
-        household.fileWork().close();
+        home.practice().fileWork().close();
         store.close();
     }
 }

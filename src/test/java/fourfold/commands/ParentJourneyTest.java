@@ -37,8 +37,9 @@ class ParentJourneyTest {
             shows(journey, "u undo");
             journey.keys("u");
             assertEquals(List.of("focus", "undo"), deeds(file).subList(before, before + 2));
-            assertFalse(journey.household()
-                    .progress(journey.household().children().get(0))
+            assertFalse(journey.home()
+                    .records()
+                    .progress(journey.home().children().list().get(0))
                     .steering()
                     .focused()
                     .contains(fourfold.facts.Family.parse(family)));

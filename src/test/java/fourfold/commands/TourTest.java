@@ -6,15 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
-import fourfold.home.Household;
+import fourfold.home.Home;
 import fourfold.log.Surface;
 import fourfold.scheduling.LastingGain;
+import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
 import fourfold.screens.child.Tour;
 import fourfold.store.Store;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalSession;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
@@ -50,15 +52,18 @@ class TourTest {
                 TerminalSession stage = TerminalSession.on(
                         new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
             SessionClock moments = new SessionClock(next, ZoneId.of("Europe/Berlin"), () -> nanos);
-            Household household = new Household(store, moments, () -> 1);
-            PageLoop loop =
-                    new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
-            Tour tour = new Tour(stage, loop, household.children().size(), "Lu");
+            Home household = Home.on(store, moments, () -> 1);
+            PageLoop loop = new PageLoop(
+                    stage,
+                    moments,
+                    new HomePage(
+                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
+            Tour tour = new Tour(stage, loop, household.children().list().size(), "Lu");
             Set<String> shown = new LinkedHashSet<>();
             long seconds = 0;
             // Planning goes on a run at a time between two pictures; a few pictures of the plan are enough.
             while (seconds < 240 && tour.turn(Duration.ZERO)) {
-                assertTrue(household.fileWork().finish(Duration.ofMinutes(1)));
+                assertTrue(household.practice().fileWork().finish(Duration.ofMinutes(1)));
                 nanos += 50_000_000L * (loop.shown().toString().contains("the plan") ? 40 : 1);
                 seconds = nanos / 1_000_000_000L;
                 for (String words : PROMISED) {
@@ -70,7 +75,7 @@ class TourTest {
             assertTrue(seconds < 120, "took " + seconds + " s, shown " + shown);
             assertTrue(shown.containsAll(Set.of(PROMISED)), shown.toString());
             assertTrue(
-                    store.answers(household.children().get(1).id()).stream()
+                    store.answers(household.children().list().get(1).id()).stream()
                             .anyMatch(a -> a.purpose().isFromMemory() && !a.isCorrect()),
                     "an error");
         }
@@ -83,9 +88,12 @@ class TourTest {
                 TerminalSession stage = TerminalSession.on(
                         new DefaultVirtualTerminal(new TerminalSize(80, 24)), true, true, () -> nanos)) {
             SessionClock moments = new SessionClock(CommandRun.NOW, ZoneId.of("Europe/Berlin"), () -> nanos);
-            Household household = new Household(store, moments, () -> 1);
-            PageLoop loop =
-                    new PageLoop(stage, moments, new HomePage(household, new LastingGain(), moments, Surface.TERMINAL));
+            Home household = Home.on(store, moments, () -> 1);
+            PageLoop loop = new PageLoop(
+                    stage,
+                    moments,
+                    new HomePage(
+                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
             Tour tour = new Tour(stage, loop, 1, "Lu");
             assertTrue(tour.turn(Duration.ZERO));
             stage.press(new KeyStroke('x', false, false), nanos);

@@ -64,7 +64,7 @@ class TroubleTest {
             journey.rest(TOO_LATE_FOR_A_QUICK_TRY).answer();
             assertFalse(journey.picture().contains("not kept yet"), journey.picture());
             assertAllThere(journey, 5);
-            assertEquals(List.of(), journey.household().toTell());
+            assertEquals(List.of(), journey.home().practice().toTell());
         }
     }
 
@@ -109,7 +109,7 @@ class TroubleTest {
             journey.keys("Enter");
             assertTrue(journey.picture().contains("2 answers are not kept yet."));
             journey.keys("Esc");
-            List<String> told = journey.household().toTell();
+            List<String> told = journey.home().practice().toTell();
             assertEquals(1, told.size());
             assertTrue(
                     told.get(0)
@@ -124,7 +124,7 @@ class TroubleTest {
         try (Journey journey = drill()) {
             Rows.change(file(), DENY);
             journey.answer().hangUp();
-            assertTrue(journey.household().toTell().get(0).startsWith("1 answer of the last drill"));
+            assertTrue(journey.home().practice().toTell().get(0).startsWith("1 answer of the last drill"));
         }
     }
 

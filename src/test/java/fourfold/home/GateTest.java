@@ -58,14 +58,14 @@ class GateTest {
     @ParameterizedTest
     @CsvSource({"0, 0", "2, 0", "3, 30", "4, 60", "5, 120", "8, 900", "100000, 900"})
     void eachWrongTryMakesTheWaitLongerUpToAQuarterOfAnHour(int tries, long seconds) {
-        assertEquals(Duration.ofSeconds(seconds), HouseGate.waitAfter(tries));
+        assertEquals(Duration.ofSeconds(seconds), Gate.waitAfter(tries));
     }
 
     @Test
     void theWaitOutlastsARestartAndAClockSetBackAndEndsByItself() {
         Path file = Practised.children(folder, "Mina");
         try (Store store = Store.open(file)) {
-            HouseGate gate = new HouseGate(store, 1000);
+            Gate gate = new Gate(store, 1000);
             assertTrue(gate.opens("", NOW), "no gate");
             gate.set("4711", NOW);
             for (int i = 0; i < 3; i++) {
@@ -73,7 +73,7 @@ class GateTest {
             }
         }
         try (Store store = Store.open(file)) {
-            HouseGate gate = new HouseGate(store, 1000);
+            Gate gate = new Gate(store, 1000);
             assertFalse(gate.opens("4711", NOW.plusSeconds(29)), "too soon, though right");
             assertEquals(Duration.ofSeconds(1), gate.wait(NOW.plusSeconds(29)));
             assertEquals(Duration.ofSeconds(30), gate.wait(NOW.minusSeconds(86_400)), "the clock was set back");
@@ -87,7 +87,7 @@ class GateTest {
     @Test
     void whatCanBeNoPinIsNoTry() {
         try (Store store = Store.open(Practised.children(folder, "Mina"))) {
-            HouseGate gate = new HouseGate(store, 1000);
+            Gate gate = new Gate(store, 1000);
             gate.set("4711", NOW);
             for (String typed : new String[] {"", "1", "123", "123456789", "", ""}) {
                 assertFalse(gate.opens(typed, NOW), typed);
@@ -102,7 +102,7 @@ class GateTest {
     void theChildIsKeptOutAndTheParentGetsIn() {
         Path file = Practised.once(folder);
         try (Store store = Store.open(file)) {
-            new HouseGate(store, 1000).set("4711", NOW);
+            new Gate(store, 1000).set("4711", NOW);
         }
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
             journey.keys("3");

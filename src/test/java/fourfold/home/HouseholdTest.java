@@ -47,8 +47,9 @@ class HouseholdTest {
                 List<String> offered = setting.offered();
                 assertEquals(
                         offered.get(offered.size() - 1),
-                        journey.household()
-                                .progress(journey.household().children().get(0))
+                        journey.home()
+                                .records()
+                                .progress(journey.home().children().list().get(0))
                                 .steering()
                                 .settings()
                                 .value(setting));
@@ -118,7 +119,7 @@ class HouseholdTest {
         try (Journey journey = new Journey(file, NOW.plusSeconds(60), 80, 24, true)) {
             journey.keys("3 u");
             assertTrue(journey.picture().contains("There is nothing to undo."), journey.picture());
-            assertEquals("Mia", journey.household().children().get(0).name());
+            assertEquals("Mia", journey.home().children().list().get(0).name());
         }
         assertTrue(CommandRun.of(file, "history").out().contains("new name Mia"));
     }
@@ -130,14 +131,14 @@ class HouseholdTest {
             journey.keys("3 m 9 n M i a Enter");
             assertTrue(journey.picture().contains("Mia"), journey.picture());
             journey.keys("p");
-            assertTrue(journey.household().children().isEmpty());
+            assertTrue(journey.home().children().list().isEmpty());
             assertTrue(journey.picture().contains("put away"), journey.picture());
             assertEquals(
                     "Mia  (put away)", CommandRun.of(file, "children").out().strip());
             journey.keys("p");
-            assertEquals("Mia", journey.household().children().get(0).name());
+            assertEquals("Mia", journey.home().children().list().get(0).name());
             journey.keys("n Enter");
-            assertEquals("Mia", journey.household().children().get(0).name(), "an empty name is refused");
+            assertEquals("Mia", journey.home().children().list().get(0).name(), "an empty name is refused");
         }
     }
 
@@ -215,7 +216,7 @@ class HouseholdTest {
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
             journey.keys("3 m 9 x M i n Enter");
             assertTrue(journey.picture().contains("was not removed"), journey.picture());
-            assertEquals(1, journey.household().children().size());
+            assertEquals(1, journey.home().children().list().size());
         }
         CommandRun run = CommandRun.of(file, "children", "--remove", "Mina", "--yes");
         assertEquals(0, run.code(), run.err());

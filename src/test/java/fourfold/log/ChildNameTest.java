@@ -51,8 +51,9 @@ class ChildNameTest {
 
     @Property
     void caseFormAndBlanksMakeNoOtherName(@ForAll("names") String name) {
-        // Marks in their canonical order, as in the definition: U+0345 becomes a letter of its own in upper case.
-        String apart = Normalizer.normalize(name, Normalizer.Form.NFKD);
+        // Marks in their canonical order, as in the definition: U+0345 becomes a letter of its own in upper case. An
+        // invisible character between two marks would keep them out of order, and is no part of the name.
+        String apart = Normalizer.normalize(name.replaceAll("\\p{Cf}", ""), Normalizer.Form.NFKD);
         assertTrue(ChildName.same(name, apart.toUpperCase(Locale.ROOT)), "upper case");
         assertTrue(ChildName.same(name, apart.toLowerCase(Locale.ROOT)), "lower case");
         for (Normalizer.Form form : Normalizer.Form.values()) {

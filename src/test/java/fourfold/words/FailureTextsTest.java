@@ -105,14 +105,6 @@ class FailureTextsTest {
         }
     }
 
-    @ParameterizedTest
-    @MethodSource("languages")
-    void aFailureWithoutAPlaceIsItsReasonAlone(Words words) {
-        Problem elsewhere = Problem.of(Reason.PRACTISING_ELSEWHERE, "Mina");
-        assertEquals(
-                words.problem(elsewhere), words.failure(new RecordsFailure(Task.BEGIN_DRILL, List.of(), elsewhere)));
-    }
-
     @Test
     void noTextIsLeftOfAFailureThatThereIsNot() {
         TreeSet<String> needed = new TreeSet<>();

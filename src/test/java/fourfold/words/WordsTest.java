@@ -49,7 +49,8 @@ class WordsTest {
             "%s min",
             "%d %s %d",
             "Pause",
-            "no");
+            "no",
+            "NAME");
 
     private static Properties texts(String file) throws IOException {
         Properties texts = new Properties();
@@ -78,9 +79,15 @@ class WordsTest {
 
     @Test
     void eachLanguageSaysAllThatEnglishSays() throws IOException {
-        Properties english = texts("words.properties");
+        for (String bundle : List.of("words", "help")) {
+            eachLanguageSaysAllOf(bundle);
+        }
+    }
+
+    private static void eachLanguageSaysAllOf(String bundle) throws IOException {
+        Properties english = texts(bundle + ".properties");
         for (String language : languages()) {
-            Properties texts = texts("words_" + language + ".properties");
+            Properties texts = texts(bundle + "_" + language + ".properties");
             assertEquals(new TreeSet<>(english.stringPropertyNames()), new TreeSet<>(texts.stringPropertyNames()));
             for (String key : english.stringPropertyNames()) {
                 assertFalse(texts.getProperty(key).isBlank(), key);

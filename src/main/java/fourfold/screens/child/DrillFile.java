@@ -3,10 +3,10 @@ package fourfold.screens.child;
 import fourfold.drill.Effect;
 import fourfold.home.FileWork;
 import fourfold.home.Keeping;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
+import fourfold.screens.PageContext;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -29,7 +29,7 @@ final class DrillFile {
      */
     record Came(Keeping.Standing standing, Optional<SummaryPicture> ending, Optional<String> advice) {}
 
-    private final Records records;
+    private final PageContext context;
     private final FileWork work;
     /** Used by the file's thread alone. */
     private final Keeping keeping;
@@ -39,10 +39,10 @@ final class DrillFile {
     private int onTheWay;
     private boolean ended;
 
-    DrillFile(Records records) {
-        this.records = records;
-        this.work = records.fileWork();
-        this.keeping = new Keeping(records);
+    DrillFile(PageContext context) {
+        this.context = context;
+        this.work = context.home().practice().fileWork();
+        this.keeping = new Keeping(context.home().practice());
         this.standing = keeping.standing();
     }
 
@@ -62,7 +62,7 @@ final class DrillFile {
             if (!keeping.keep(effects, at) && keeping.isGoingOn()) {
                 keeping.tryNow(at);
             }
-            Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(records, child, progress));
+            Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(context, child, progress));
             return new Came(keeping.standing(), ending, Optional.empty());
         });
     }
@@ -98,7 +98,7 @@ final class DrillFile {
             begin(() -> new Came(
                     keeping.standing(),
                     Optional.empty(),
-                    records.ended(sitting, at).map(records.words()::failure)));
+                    context.home().practice().ended(sitting, at).map(context.words()::failure)));
         }
     }
 
@@ -106,7 +106,7 @@ final class DrillFile {
     void giveUp(Instant at) {
         begin(() -> {
             if (keeping.isBehind() && !keeping.tryNow(at)) {
-                records.tellParent(records.words().lost(keeping.answers(), keeping.failure()));
+                context.home().practice().lost(context.words().lost(keeping.answers(), keeping.failure()));
             }
             return done();
         });
@@ -119,7 +119,7 @@ final class DrillFile {
         ended = true;
         begin(() -> {
             if (!before && !keeping.isBehind()) {
-                records.ended(sitting, at);
+                context.home().practice().ended(sitting, at);
             }
             return done();
         });
@@ -184,6 +184,6 @@ final class DrillFile {
 
     /** Why the disk did not take it, in one line. */
     String reason() {
-        return standing.failure().map(records.words()::failure).orElse("");
+        return standing.failure().map(context.words()::failure).orElse("");
     }
 }

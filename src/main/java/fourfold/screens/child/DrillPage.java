@@ -4,9 +4,9 @@ import fourfold.drill.Drill;
 import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Step;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.screens.Colours;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
@@ -41,13 +41,13 @@ public final class DrillPage implements Page {
     private String advice = "";
 
     /** Begins the drill at once. */
-    public DrillPage(Records records, Child child, Drill ready, Instant at) {
+    public DrillPage(PageContext context, Child child, Drill ready, Instant at) {
         this.child = child;
-        this.ending = SummaryPicture.without(records.words(), child, ready.progress());
+        this.ending = SummaryPicture.without(context.words(), child, ready.progress());
         this.drawing = new DrillPicture(
-                child, records.words(), ready.progress().steering().settings());
-        this.file = new DrillFile(records);
-        this.sign = new WaitSign(records.words().say("drill.moment"));
+                child, context.words(), ready.progress().steering().settings());
+        this.file = new DrillFile(context);
+        this.sign = new WaitSign(context.words().say("drill.moment"));
         this.drill = ready;
         this.counted = at;
         apply(new Event.Enter(at));

@@ -1,12 +1,13 @@
 package fourfold.screens.child;
 
 import fourfold.facts.Family;
-import fourfold.home.Records;
+import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
+import fourfold.screens.PageContext;
 import fourfold.screens.parent.ChildrenPage;
 import fourfold.screens.parent.GatePage;
 import fourfold.screens.parent.GridPage;
@@ -27,7 +28,7 @@ import java.util.Optional;
 
 /** The first page: who wants to practise? */
 public final class HomePage implements Page {
-    private final Records records;
+    private final PageContext context;
     private final Scheduler scheduler;
     private final SessionClock moments;
     private final fourfold.log.Surface surface;
@@ -38,8 +39,8 @@ public final class HomePage implements Page {
     private Theme theme = Theme.TERMINAL;
 
     /** The home of these records. */
-    public HomePage(Records records, Scheduler scheduler, SessionClock moments, fourfold.log.Surface surface) {
-        this.records = records;
+    public HomePage(PageContext context, Scheduler scheduler, SessionClock moments, fourfold.log.Surface surface) {
+        this.context = context;
         this.scheduler = scheduler;
         this.moments = moments;
         this.surface = surface;
@@ -50,24 +51,23 @@ public final class HomePage implements Page {
     public void returned() {
         trouble = "";
         try {
-            List<Records.Known> all = records.allChildren();
+            List<KnownChild> all = context.home().children().all();
             known = !all.isEmpty();
-            children = all.stream()
-                    .filter(k -> !k.away())
-                    .map(Records.Known::child)
-                    .toList();
+            children =
+                    all.stream().filter(k -> !k.away()).map(KnownChild::child).toList();
             theme = Colours.shared(children.stream()
-                    .map(child -> Colours.of(Steering.of(records.acts(child)).settings()))
+                    .map(child -> Colours.of(
+                            Steering.of(context.home().records().actions(child)).settings()))
                     .toList());
         } catch (RecordsFailure e) {
-            trouble = records.words().failure(e);
+            trouble = context.words().failure(e);
         }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
-        lines.add(records.words().say("home.add"));
+        lines.add(context.words().say("home.add"));
         if (known) {
-            lines.add(records.words().say("home.parents"));
+            lines.add(context.words().say("home.parents"));
         }
-        lines.add(records.words().say("home.leave"));
+        lines.add(context.words().say("home.leave"));
         menu = new Menu(lines);
     }
 
@@ -76,16 +76,16 @@ public final class HomePage implements Page {
         int top = Math.max(1, picture.height() / 2 - 7);
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
         picture.centred(top + 1, example(), Ink.QUIET);
-        picture.centred(top + 3, records.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
+        picture.centred(top + 3, context.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
-        picture.centred(picture.height() - 1, records.words().say("home.foot"), Ink.QUIET);
+        picture.centred(picture.height() - 1, context.words().say("home.foot"), Ink.QUIET);
     }
 
     private String example() {
         Family family = Family.of(7, 8);
-        return records.words().fact(family.facts().get(0)) + "   ↔   "
-                + records.words().fact(family.facts().get(3));
+        return context.words().fact(family.facts().get(0)) + "   ↔   "
+                + context.words().fact(family.facts().get(3));
     }
 
     @Override
@@ -99,7 +99,7 @@ public final class HomePage implements Page {
             return Navigation.LEAVE;
         }
         if (key.is('?')) {
-            return new Navigation.Open(new GuidePage(records));
+            return new Navigation.Open(new GuidePage(context));
         }
         if (!menu.on(key)) {
             return Navigation.STAY;
@@ -108,20 +108,20 @@ public final class HomePage implements Page {
         try {
             return open(line);
         } catch (RecordsFailure e) {
-            trouble = records.words().failure(e);
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }
 
     private Navigation open(int line) {
         if (line < children.size()) {
-            return new Navigation.Open(new MinutesPage(records, scheduler, moments, surface, children.get(line)));
+            return new Navigation.Open(new MinutesPage(context, scheduler, moments, surface, children.get(line)));
         }
         if (line == children.size()) {
-            return new Navigation.Open(new NamePage(records));
+            return new Navigation.Open(new NamePage(context));
         }
         if (line == children.size() + 1 && known) {
-            return new Navigation.Open(GatePage.before(records, this::forParents));
+            return new Navigation.Open(GatePage.before(context, this::forParents));
         }
         return Navigation.LEAVE;
     }
@@ -129,9 +129,9 @@ public final class HomePage implements Page {
     /** The only child's stairs, a choice of several, or those who were put away, so that they can come back. */
     private Page forParents() {
         return switch (children.size()) {
-            case 0 -> new ChildrenPage(records);
-            case 1 -> new GridPage(records, children.get(0), moments);
-            default -> new ParentPage(records, moments);
+            case 0 -> new ChildrenPage(context);
+            case 1 -> new GridPage(context, children.get(0), moments);
+            default -> new ParentPage(context, moments);
         };
     }
 }

@@ -1,13 +1,14 @@
 package fourfold.screens.child;
 
 import fourfold.drill.Drill;
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
@@ -28,7 +29,7 @@ final class MinutesPage implements Page {
     private static final int SHORTEST = 5;
     private static final int LONGEST = 10;
 
-    private final Records records;
+    private final PageContext context;
     private final Scheduler scheduler;
     private final SessionClock moments;
     private final Surface surface;
@@ -37,20 +38,20 @@ final class MinutesPage implements Page {
     private int minutes;
     private String trouble = "";
 
-    MinutesPage(Records records, Scheduler scheduler, SessionClock moments, Surface surface, Child child) {
-        this.records = records;
+    MinutesPage(PageContext context, Scheduler scheduler, SessionClock moments, Surface surface, Child child) {
+        this.context = context;
         this.scheduler = scheduler;
         this.moments = moments;
         this.surface = surface;
         this.child = child;
-        this.progress = records.progress(child);
-        this.trouble = ClockAdvice.of(records.words(), progress, moments.now()).orElse("");
+        this.progress = context.home().records().progress(child);
+        this.trouble = ClockAdvice.of(context.words(), progress, moments.now()).orElse("");
         this.minutes = progress.steering().settings().minutes();
     }
 
     @Override
     public void draw(Picture picture) {
-        Words words = records.words();
+        Words words = context.words();
         DrillKeys keys = new DrillKeys(words, progress.steering().settings());
         int y = picture.height() / 2 - 5;
         picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
@@ -107,10 +108,15 @@ final class MinutesPage implements Page {
 
     private Navigation begin(Instant at) {
         try {
-            Drill drill = Drill.ready(progress, records.newSitting(child, minutes, at), scheduler, surface);
-            return new Navigation.Replace(new DrillPage(records, child, drill, moments.now()));
+            Optional<DrillSession> session = context.home().practice().newSession(child, minutes, at);
+            if (session.isEmpty()) {
+                trouble = context.words().say("drill.elsewhere", child.name());
+                return Navigation.STAY;
+            }
+            Drill drill = Drill.ready(progress, session.get(), scheduler, surface);
+            return new Navigation.Replace(new DrillPage(context, child, drill, moments.now()));
         } catch (RecordsFailure e) {
-            trouble = records.words().failure(e);
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }

@@ -1,8 +1,8 @@
 package fourfold.screens.child;
 
-import fourfold.home.Records;
 import fourfold.log.ChildName;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
@@ -12,21 +12,21 @@ import java.time.Instant;
 
 /** A new child's name is typed here. */
 final class NamePage implements Page {
-    private final Records records;
+    private final PageContext context;
     private final StringBuilder name = new StringBuilder();
     private String trouble = "";
 
-    NamePage(Records records) {
-        this.records = records;
+    NamePage(PageContext context) {
+        this.context = context;
     }
 
     @Override
     public void draw(Picture picture) {
         int y = picture.height() / 2 - 3;
-        picture.centred(y, records.words().say("name.question"), Ink.PLAIN);
+        picture.centred(y, context.words().say("name.question"), Ink.PLAIN);
         picture.centred(y + 2, name + "_", Ink.STRONG);
         picture.centred(y + 4, trouble, Ink.PLAIN);
-        picture.centred(picture.height() - 1, records.words().say("name.foot"), Ink.QUIET);
+        picture.centred(picture.height() - 1, context.words().say("name.foot"), Ink.QUIET);
     }
 
     @Override
@@ -58,10 +58,10 @@ final class NamePage implements Page {
 
     private Navigation keep(Instant at) {
         try {
-            records.add(name.toString(), at);
+            context.home().children().add(name.toString(), at);
             return Navigation.BACK;
         } catch (RecordsFailure e) {
-            trouble = records.words().failure(e);
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         } catch (IllegalArgumentException e) {
             trouble = String.valueOf(e.getMessage());

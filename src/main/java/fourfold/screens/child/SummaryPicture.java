@@ -3,12 +3,12 @@ package fourfold.screens.child;
 import fourfold.drill.Summary;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.home.Records;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
@@ -46,16 +46,16 @@ final class SummaryPicture {
     }
 
     /** With the child's stairs and minutes from the records; without them if they cannot be read. */
-    static SummaryPicture of(Records records, Child child, Progress progress) {
+    static SummaryPicture of(PageContext context, Child child, Progress progress) {
         try {
             return new SummaryPicture(
-                    records.words(),
+                    context.words(),
                     child,
                     progress,
-                    Optional.of(records.filling(child)),
-                    Optional.of(records.timings(child)));
+                    Optional.of(context.home().records().lifetime(child)),
+                    Optional.of(context.home().records().timings(child)));
         } catch (RecordsFailure e) {
-            return without(records.words(), child, progress);
+            return without(context.words(), child, progress);
         }
     }
 

@@ -1,13 +1,13 @@
 package fourfold.screens.parent;
 
 import fourfold.drill.Depiction;
-import fourfold.home.Records;
 import fourfold.insight.AwayChoice;
 import fourfold.insight.Grid;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.FactPicture;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -30,11 +30,11 @@ final class AwayPage implements Page {
     private final Progress progress;
     private final SteeringKeys steers;
 
-    AwayPage(Records records, Child child, SessionClock moments) {
-        this.words = records.words();
+    AwayPage(PageContext context, Child child, SessionClock moments) {
+        this.words = context.words();
         this.child = child;
-        this.steers = new SteeringKeys(records, child);
-        this.progress = records.progress(child);
+        this.steers = new SteeringKeys(context, child);
+        this.progress = context.home().records().progress(child);
         this.choices = AwayChoice.of(progress, Grid.of(progress, moments.now()));
     }
 

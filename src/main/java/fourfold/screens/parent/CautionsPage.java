@@ -1,6 +1,6 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -18,8 +18,8 @@ final class CautionsPage implements Page {
 
     private final Words words;
 
-    CautionsPage(Records records) {
-        this.words = records.words();
+    CautionsPage(PageContext context) {
+        this.words = context.words();
     }
 
     @Override

@@ -1,9 +1,11 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.home.ChildRegister;
+import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -14,7 +16,6 @@ import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 
 /** All children: rename, put away, bring back, remove. */
 public final class ChildrenPage implements Page {
@@ -24,24 +25,24 @@ public final class ChildrenPage implements Page {
         NAME_TO_REMOVE
     }
 
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final StringBuilder typed = new StringBuilder();
-    private List<Records.Known> children = List.of();
+    private List<KnownChild> children = List.of();
     private int chosen;
     private Asking asking = Asking.NOTHING;
     private String told = "";
     /** Whether the pages behind this one may be about a child who is gone or called otherwise. */
     private boolean changed;
 
-    public ChildrenPage(Records records) {
-        this.records = records;
-        this.words = records.words();
+    public ChildrenPage(PageContext context) {
+        this.context = context;
+        this.words = context.words();
         renew();
     }
 
     private void renew() {
-        children = records.allChildren();
+        children = context.home().children().all();
         chosen = Math.max(0, Math.min(chosen, children.size() - 1));
     }
 
@@ -53,7 +54,7 @@ public final class ChildrenPage implements Page {
         int room = Math.max(1, picture.height() - 11);
         int first = Math.max(0, Math.min(chosen - room / 2, children.size() - room));
         for (int i = first; i < Math.min(children.size(), first + room); i++) {
-            Records.Known known = children.get(i);
+            KnownChild known = children.get(i);
             String line = (i == chosen ? "▸ " : "  ")
                     + known.child().name()
                     + (known.away() ? "   " + words.say("children.away") : "");
@@ -81,7 +82,7 @@ public final class ChildrenPage implements Page {
         try {
             return asking == Asking.NOTHING ? chooses(key, at) : types(key, at);
         } catch (RecordsFailure e) {
-            told = records.words().failure(e);
+            told = words.failure(e);
             return Navigation.STAY;
         } catch (IllegalArgumentException e) {
             told = String.valueOf(e.getMessage());
@@ -105,13 +106,17 @@ public final class ChildrenPage implements Page {
         if (children.isEmpty()) {
             return;
         }
-        Records.Known known = children.get(chosen);
+        KnownChild known = children.get(chosen);
         if (key.is('n')) {
             ask(Asking.NEW_NAME);
         } else if (key.is('x')) {
             ask(Asking.NAME_TO_REMOVE);
         } else if (key.is('p')) {
-            records.putAway(known.child(), !known.away(), at);
+            if (known.away()) {
+                context.home().children().bringBack(known.child(), at);
+            } else {
+                context.home().children().putAway(known.child(), at);
+            }
             changed = true;
             told = words.say(
                     known.away() ? "children.isback" : "children.isaway",
@@ -155,14 +160,17 @@ public final class ChildrenPage implements Page {
         Asking asked = asking;
         asking = Asking.NOTHING;
         if (asked == Asking.NEW_NAME) {
-            records.rename(child, typed.toString(), at);
+            context.home().children().rename(child, typed.toString(), at);
             changed = true;
             told = words.say("children.renamed");
         } else if (typed.toString().equals(child.name())) {
-            Optional<String> backup = records.remove(child, at);
-            changed = true;
-            told = backup.map(b -> words.say("children.removed", child.name(), b))
-                    .orElseGet(() -> words.say("children.removed.only", child.name()));
+            ChildRegister.Removal removal = context.home().children().remove(child, at);
+            changed = removal.done();
+            told = removal.done()
+                    ? removal.backup()
+                            .map(b -> words.say("children.removed", child.name(), b))
+                            .orElseGet(() -> words.say("children.removed.only", child.name()))
+                    : words.say("drill.elsewhere", child.name());
         } else {
             told = words.say("children.notremoved", child.name());
         }

@@ -1,7 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.home.PastDrill;
 import fourfold.log.Child;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
@@ -21,14 +22,14 @@ final class DrillsPage implements Page {
     private final Words words;
     private final Child child;
     private final SessionClock moments;
-    private final List<Records.PastDrill> drills;
+    private final List<PastDrill> drills;
     private int first;
 
-    DrillsPage(Records records, Child child, SessionClock moments) {
-        this.words = records.words();
+    DrillsPage(PageContext context, Child child, SessionClock moments) {
+        this.words = context.words();
         this.child = child;
         this.moments = moments;
-        this.drills = records.drills(child);
+        this.drills = context.home().records().drills(child);
     }
 
     @Override
@@ -53,7 +54,7 @@ final class DrillsPage implements Page {
         picture.centred(picture.height() - 1, words.say("drills.foot"), Ink.QUIET);
     }
 
-    private String line(Records.PastDrill drill) {
+    private String line(PastDrill drill) {
         ZonedDateTime began = drill.sitting().startedAt().atZone(moments.zone());
         return String.format(
                 "%-26s%-12s%s",

@@ -3,7 +3,6 @@ package fourfold.screens.parent;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
-import fourfold.home.Records;
 import fourfold.insight.Advice;
 import fourfold.insight.FamilyRecord;
 import fourfold.insight.TraceRecord;
@@ -13,6 +12,7 @@ import fourfold.progress.FactMastery;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.screens.Columns;
+import fourfold.screens.PageContext;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -37,7 +37,7 @@ final class FamilyPage implements Page {
     private static final int[] DAYS_AHEAD = {0, 7, 30};
     private static final int WIDE = 78;
 
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final Child child;
     private final Family family;
@@ -47,16 +47,16 @@ final class FamilyPage implements Page {
     private Progress progress;
     private boolean askReset;
 
-    FamilyPage(Records records, Child child, Family family, SessionClock moments) {
-        this.records = records;
-        this.words = records.words();
+    FamilyPage(PageContext context, Child child, Family family, SessionClock moments) {
+        this.context = context;
+        this.words = context.words();
         this.child = child;
         this.family = family;
         this.moments = moments;
-        this.steers = new SteeringKeys(records, child);
-        this.progress = records.progress(child);
+        this.steers = new SteeringKeys(context, child);
+        this.progress = context.home().records().progress(child);
         this.record = new FamilyRecord(family);
-        records.read(child, record);
+        context.home().records().read(child, record);
     }
 
     @Override
@@ -233,9 +233,9 @@ final class FamilyPage implements Page {
         }
         try {
             act(key, at);
-            progress = records.progress(child);
+            progress = context.home().records().progress(child);
         } catch (RecordsFailure e) {
-            steers.say(records.words().failure(e));
+            steers.say(words.failure(e));
         }
         return Navigation.STAY;
     }

@@ -1,7 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.home.Gate;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -20,20 +21,20 @@ public final class GatePage implements Page {
     private static final int LONGEST = 8;
 
     private final Words words;
-    private final Records.Gate gate;
+    private final Gate gate;
     private final Supplier<Page> behind;
     private final StringBuilder pin = new StringBuilder();
     private String told = "";
 
-    private GatePage(Records records, Supplier<Page> behind) {
-        this.words = records.words();
-        this.gate = records.gate();
+    private GatePage(PageContext context, Supplier<Page> behind) {
+        this.words = context.words();
+        this.gate = context.home().gate();
         this.behind = behind;
     }
 
     /** The page itself if there is no gate, else the gate before it. */
-    public static Page before(Records records, Supplier<Page> behind) {
-        return records.gate().isSet() ? new GatePage(records, behind) : behind.get();
+    public static Page before(PageContext context, Supplier<Page> behind) {
+        return context.home().gate().isSet() ? new GatePage(context, behind) : behind.get();
     }
 
     @Override

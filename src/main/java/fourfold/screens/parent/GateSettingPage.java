@@ -1,7 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.home.Gate;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -19,15 +20,15 @@ final class GateSettingPage implements Page {
     private static final int SHORTEST = 4;
 
     private final Words words;
-    private final Records.Gate gate;
+    private final Gate gate;
     private final StringBuilder pin = new StringBuilder();
     private String first = "";
     private String told = "";
     private boolean isSet;
 
-    GateSettingPage(Records records) {
-        this.words = records.words();
-        this.gate = records.gate();
+    GateSettingPage(PageContext context) {
+        this.words = context.words();
+        this.gate = context.home().gate();
         this.isSet = gate.isSet();
     }
 

@@ -2,12 +2,12 @@ package fourfold.screens.parent;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.home.Records;
 import fourfold.insight.Grid;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -42,7 +42,7 @@ public final class GridPage implements Page {
         }
     }
 
-    private final Records records;
+    private final PageContext context;
     private final Child child;
     private final SessionClock moments;
     private final Words words;
@@ -54,12 +54,12 @@ public final class GridPage implements Page {
     private boolean askReset;
     private View view = View.FAMILY;
 
-    public GridPage(Records records, Child child, SessionClock moments) {
-        this.records = records;
+    public GridPage(PageContext context, Child child, SessionClock moments) {
+        this.context = context;
         this.child = child;
         this.moments = moments;
-        this.words = records.words();
-        this.steers = new SteeringKeys(records, child);
+        this.words = context.words();
+        this.steers = new SteeringKeys(context, child);
         this.lastWeek = lastWeek();
         this.chosen = grid().shakiest().orElse(Family.of(2, 2));
         grid().shakiest().ifPresent(f -> steers.say(words.say("grid.shakiest", words.name(f))));
@@ -68,9 +68,9 @@ public final class GridPage implements Page {
     @Override
     public void returned() {
         try {
-            steers = new SteeringKeys(records, child);
+            steers = new SteeringKeys(context, child);
         } catch (RecordsFailure e) {
-            steers.say(records.words().failure(e));
+            steers.say(words.failure(e));
         }
     }
 
@@ -83,7 +83,7 @@ public final class GridPage implements Page {
     private Progress lastWeek() {
         Instant then = moments.now().minus(Duration.ofDays(7));
         Progress.Fold fold = Progress.Fold.ofLevels(steers.progress().steering());
-        records.read(child, answer -> {
+        context.home().records().read(child, answer -> {
             if (answer.askedAt().isBefore(then)) {
                 fold.accept(answer);
             }
@@ -123,7 +123,7 @@ public final class GridPage implements Page {
         try {
             return askReset ? confirm(key, at) : act(key, at);
         } catch (RecordsFailure e) {
-            steers.say(records.words().failure(e));
+            steers.say(words.failure(e));
             return Navigation.STAY;
         }
     }
@@ -144,7 +144,7 @@ public final class GridPage implements Page {
                 return Navigation.BACK;
             }
             case ENTER -> {
-                return new Navigation.Open(new FamilyPage(records, child, chosen, moments));
+                return new Navigation.Open(new FamilyPage(context, child, chosen, moments));
             }
             case UP -> move(0, -1);
             case DOWN -> move(0, 1);
@@ -159,15 +159,15 @@ public final class GridPage implements Page {
 
     private Navigation letter(Key key, Instant at) {
         if (key.is('?')) {
-            return new Navigation.Open(new GuidePage(records));
+            return new Navigation.Open(new GuidePage(context));
         } else if (key.is('m')) {
-            return new Navigation.Open(new MorePage(records, child, moments));
+            return new Navigation.Open(new MorePage(context, child, moments));
         } else if (key.is('p')) {
-            return new Navigation.Open(new PlanPage(records, child, moments));
+            return new Navigation.Open(new PlanPage(context, child, moments));
         } else if (key.is('w')) {
-            return new Navigation.Open(new AwayPage(records, child, moments));
+            return new Navigation.Open(new AwayPage(context, child, moments));
         } else if (key.is('s')) {
-            return new Navigation.Open(new SettingsPage(records, child));
+            return new Navigation.Open(new SettingsPage(context, child));
         } else if (key.is('f')) {
             steers.focus(scope(), scopeName(), at);
         } else if (key.is('h')) {

@@ -1,6 +1,6 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -26,8 +26,8 @@ public final class GuidePage implements Page {
     private int last;
     private int room = 1;
 
-    public GuidePage(Records records) {
-        this.words = records.words();
+    public GuidePage(PageContext context) {
+        this.words = context.words();
         this.text = text(words.language()).lines().toList();
     }
 

@@ -1,9 +1,9 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -31,10 +31,10 @@ public final class HistoryPage implements Page {
     private final List<String> lines;
     private int first;
 
-    HistoryPage(Records records, Child child) {
-        this.words = records.words();
+    HistoryPage(PageContext context, Child child) {
+        this.words = context.words();
         this.child = child;
-        this.lines = lines(words, records.acts(child));
+        this.lines = lines(words, context.home().records().actions(child));
     }
 
     /** All acts in words, newest first; undos are told at what they took back. */

@@ -1,8 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
@@ -26,22 +26,22 @@ final class MorePage implements Page {
     private final Menu menu;
     private String trouble = "";
 
-    MorePage(Records records, Child child, SessionClock moments) {
-        this.words = records.words();
+    MorePage(PageContext context, Child child, SessionClock moments) {
+        this.words = context.words();
         this.child = child;
         Map<String, Supplier<Page>> all = new LinkedHashMap<>();
-        all.put("more.plan", () -> new PlanPage(records, child, moments));
-        all.put("more.away", () -> new AwayPage(records, child, moments));
-        all.put("more.print", () -> new PrintPage(records, child));
-        all.put("more.paper", () -> new PaperPage(records, child));
-        all.put("more.rates", () -> new RatesPage(records, child));
-        all.put("more.drills", () -> new DrillsPage(records, child, moments));
-        all.put("more.history", () -> new HistoryPage(records, child));
-        all.put("more.settings", () -> new SettingsPage(records, child));
-        all.put("more.children", () -> new ChildrenPage(records));
-        all.put("more.gate", () -> new GateSettingPage(records));
-        all.put("more.cautions", () -> new CautionsPage(records));
-        all.put("more.guide", () -> new GuidePage(records));
+        all.put("more.plan", () -> new PlanPage(context, child, moments));
+        all.put("more.away", () -> new AwayPage(context, child, moments));
+        all.put("more.print", () -> new PrintPage(context, child));
+        all.put("more.paper", () -> new PaperPage(context, child));
+        all.put("more.rates", () -> new RatesPage(context, child));
+        all.put("more.drills", () -> new DrillsPage(context, child, moments));
+        all.put("more.history", () -> new HistoryPage(context, child));
+        all.put("more.settings", () -> new SettingsPage(context, child));
+        all.put("more.children", () -> new ChildrenPage(context));
+        all.put("more.gate", () -> new GateSettingPage(context));
+        all.put("more.cautions", () -> new CautionsPage(context));
+        all.put("more.guide", () -> new GuidePage(context));
         this.pages = List.copyOf(all.values());
         List<String> lines =
                 new ArrayList<>(all.keySet().stream().map(words::say).toList());

@@ -1,10 +1,10 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Families;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -26,10 +26,10 @@ final class OrderPage implements Page {
     private final List<Integer> order;
     private int chosen;
 
-    OrderPage(Records records, Child child) {
-        this.words = records.words();
+    OrderPage(PageContext context, Child child) {
+        this.words = context.words();
         this.child = child;
-        this.steers = new SteeringKeys(records, child);
+        this.steers = new SteeringKeys(context, child);
         this.order = new ArrayList<>(steers.progress().steering().order());
     }
 

@@ -1,14 +1,9 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Question;
-import fourfold.home.Records;
-import fourfold.log.Answer;
 import fourfold.log.Child;
-import fourfold.log.DrillSession;
-import fourfold.log.Moment;
-import fourfold.log.Purpose;
 import fourfold.log.RecordsFailure;
-import fourfold.log.Surface;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -18,7 +13,6 @@ import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.BitSet;
 import java.util.List;
 
@@ -26,7 +20,7 @@ import java.util.List;
 final class PaperPage implements Page {
     private static final int WIDE = 18;
 
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final Child child;
     private final List<Question> questions;
@@ -36,11 +30,11 @@ final class PaperPage implements Page {
     private String told = "";
     private boolean kept;
 
-    PaperPage(Records records, Child child) {
-        this.records = records;
-        this.words = records.words();
+    PaperPage(PageContext context, Child child) {
+        this.context = context;
+        this.words = context.words();
         this.child = child;
-        this.questions = records.onPaper(child);
+        this.questions = context.home().paperAnswers().open(child);
     }
 
     @Override
@@ -91,28 +85,14 @@ final class PaperPage implements Page {
         return Navigation.STAY;
     }
 
-    /** All of them as answers of one sitting, without times: a page has no clock. */
     private void keep(Instant at) {
         try {
-            DrillSession sitting = records.newSitting(child, 5, at);
-            records.begin(sitting);
-            for (int i = 0; i < questions.size(); i++) {
-                Question question = questions.get(i);
-                records.keep(new Answer(
-                        Answer.Place.in(sitting, i + 1),
-                        new Moment(at.truncatedTo(ChronoUnit.MILLIS), sitting.zoneOffsetMinutes()),
-                        Purpose.PAPER,
-                        question,
-                        new Answer.Typing(
-                                wrong.get(i) ? "" : Integer.toString(question.expected()), Answer.Times.NONE, 0),
-                        Surface.TERMINAL));
-            }
-            records.ended(sitting, at);
-            records.printed(child, List.of());
-            kept = true;
-            told = words.say("paper.kept", questions.size() - wrong.cardinality(), questions.size());
+            kept = context.home().paperAnswers().enter(child, questions, wrong, at);
+            told = kept
+                    ? words.say("paper.kept", questions.size() - wrong.cardinality(), questions.size())
+                    : words.say("drill.elsewhere", child.name());
         } catch (RecordsFailure e) {
-            told = records.words().failure(e);
+            told = words.failure(e);
         }
     }
 }

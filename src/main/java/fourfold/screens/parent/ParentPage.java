@@ -1,8 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
@@ -16,29 +16,29 @@ import java.util.List;
 
 /** For parents: whose grid? */
 public final class ParentPage implements Page {
-    private final Records records;
+    private final PageContext context;
     private final SessionClock moments;
     private final List<Child> children;
     private final Menu menu;
     private String trouble = "";
 
-    public ParentPage(Records records, SessionClock moments) {
-        this.records = records;
+    public ParentPage(PageContext context, SessionClock moments) {
+        this.context = context;
         this.moments = moments;
-        this.children = records.children();
+        this.children = context.home().children().list();
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
-        lines.add(records.words().say("parent.back"));
+        lines.add(context.words().say("parent.back"));
         this.menu = new Menu(lines);
     }
 
     @Override
     public void draw(Picture picture) {
         int top = Math.max(1, picture.height() / 2 - 6);
-        picture.centred(top, records.words().say("parent.title"), Ink.STRONG);
-        picture.centred(top + 2, records.words().say("parent.question"), Ink.PLAIN);
+        picture.centred(top, context.words().say("parent.title"), Ink.STRONG);
+        picture.centred(top + 2, context.words().say("parent.question"), Ink.PLAIN);
         menu.draw(picture, top + 4);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
-        picture.centred(picture.height() - 1, records.words().say("parent.foot"), Ink.QUIET);
+        picture.centred(picture.height() - 1, context.words().say("parent.foot"), Ink.QUIET);
     }
 
     @Override
@@ -47,7 +47,7 @@ public final class ParentPage implements Page {
             return Navigation.BACK;
         }
         if (key.is('?')) {
-            return new Navigation.Open(new GuidePage(records));
+            return new Navigation.Open(new GuidePage(context));
         }
         if (!menu.on(key)) {
             return Navigation.STAY;
@@ -56,9 +56,9 @@ public final class ParentPage implements Page {
             return Navigation.BACK;
         }
         try {
-            return new Navigation.Open(new GridPage(records, children.get(menu.chosen()), moments));
+            return new Navigation.Open(new GridPage(context, children.get(menu.chosen()), moments));
         } catch (RecordsFailure e) {
-            trouble = records.words().failure(e);
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }

@@ -1,12 +1,13 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
+import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.progress.Progress;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -27,27 +28,27 @@ final class PlanPage implements Page {
     /** How often the way is played through before the range is told; the tenth is then the second of them. */
     static final int RUNS = 20;
 
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final Child child;
     private final Progress progress;
     private final Weeks weeks;
-    private final Records.Ahead ahead;
+    private final Outlook ahead;
     private int played;
     private boolean painted;
     private int newest;
 
-    PlanPage(Records records, Child child, SessionClock moments) {
-        this.records = records;
-        this.words = records.words();
+    PlanPage(PageContext context, Child child, SessionClock moments) {
+        this.context = context;
+        this.words = context.words();
         this.child = child;
-        this.progress = records.progress(child);
+        this.progress = context.home().records().progress(child);
         Instant now = moments.now();
         this.weeks = Weeks.of(
-                records.drills(child).stream().map(Records.PastDrill::sitting).toList(),
+                context.home().records().sessions(child),
                 progress.localDay(now),
                 progress.steering().settings().days());
-        this.ahead = records.ahead(progress, weeks.usualDays(), now);
+        this.ahead = context.home().lookAhead().from(progress, weeks.usualDays(), now);
     }
 
     @Override
@@ -59,14 +60,14 @@ final class PlanPage implements Page {
     /** One more run between two drawings, so that keys are never left waiting for long. */
     @Override
     public boolean tick(Instant at) {
-        if (!painted || !ahead.isPossible() || played >= RUNS) {
+        if (!painted || !Outlook.isPossible(progress) || played >= RUNS) {
             return false;
         }
         ahead.playOnce();
         played++;
         if (played == RUNS) {
             try {
-                records.foreseen(child, ahead.projection(), at);
+                context.home().lookAhead().remember(child, ahead.projection(), at);
             } catch (RecordsFailure e) {
                 // It is on the screen; only a printed page will not tell it.
             }
@@ -101,7 +102,7 @@ final class PlanPage implements Page {
     }
 
     private List<String> projected(int width) {
-        if (!ahead.isPossible()) {
+        if (!Outlook.isPossible(progress)) {
             return Wrapping.lines(words.say("plan.few", progress.answers()), width);
         }
         if (played < RUNS) {

@@ -1,8 +1,11 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
+import fourfold.home.Printable;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
+import fourfold.paper.Paper;
+import fourfold.paper.PrintedPage;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -18,19 +21,19 @@ import java.util.List;
 
 /** Pages to print: makes a file and says where it is. */
 final class PrintPage implements Page {
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final Child child;
     private final Menu menu;
     private boolean letter;
     private String told = "";
 
-    PrintPage(Records records, Child child) {
-        this.records = records;
-        this.words = records.words();
+    PrintPage(PageContext context, Child child) {
+        this.context = context;
+        this.words = context.words();
         this.child = child;
         List<String> lines = new ArrayList<>();
-        for (Records.Printable page : Records.Printable.values()) {
+        for (Printable page : Printable.values()) {
             lines.add(words.say("print." + page.key()));
         }
         this.menu = new Menu(lines);
@@ -41,7 +44,7 @@ final class PrintPage implements Page {
         int top = Math.max(1, picture.height() / 2 - 8);
         picture.centred(top, words.say("print.title", child.name()), Ink.STRONG);
         menu.draw(picture, top + 2);
-        int y = top + 3 + Records.Printable.values().length;
+        int y = top + 3 + Printable.values().length;
         picture.centred(y, words.say(letter ? "print.letter" : "print.a4"), Ink.PLAIN);
         y += 2;
         for (String line : Wrapping.lines(told, picture.width() - 4)) {
@@ -61,12 +64,21 @@ final class PrintPage implements Page {
         }
         if (menu.on(key)) {
             try {
-                told = words.say(
-                        "print.made", records.print(child, Records.Printable.values()[menu.chosen()], letter, at));
+                told = print(Printable.values()[menu.chosen()], at);
             } catch (RecordsFailure e) {
-                told = records.words().failure(e);
+                told = words.failure(e);
             }
         }
         return Navigation.STAY;
+    }
+
+    private String print(Printable page, Instant at) {
+        Paper paper = letter ? Paper.LETTER : Paper.A4;
+        return context.home()
+                .printPages()
+                .content(child, page, at)
+                .map(content -> context.home().printPages().keep(page, PrintedPage.html(content, paper, words), at))
+                .map(file -> words.say("print.made", file))
+                .orElseGet(() -> words.say("print.nothing", child.name()));
     }
 }

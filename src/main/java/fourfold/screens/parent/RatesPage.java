@@ -1,11 +1,11 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Operation;
-import fourfold.home.Records;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Trend;
 import fourfold.log.Child;
 import fourfold.progress.Rates;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -27,11 +27,11 @@ final class RatesPage implements Page {
     private final List<DrillRates.OfDrill> drills;
     private int first;
 
-    RatesPage(Records records, Child child) {
-        this.words = records.words();
+    RatesPage(PageContext context, Child child) {
+        this.words = context.words();
         this.child = child;
         DrillRates rates = new DrillRates();
-        records.read(child, rates);
+        context.home().records().read(child, rates);
         this.drills = rates.drills().stream()
                 .filter(d -> d.products().isPresent() || d.quotients().isPresent())
                 .toList();

@@ -1,11 +1,11 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
+import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -22,17 +22,17 @@ import java.util.stream.Collectors;
 final class SettingsPage implements Page {
     private static final int NAME = 26;
 
-    private final Records records;
+    private final PageContext context;
     private final Words words;
     private final Child child;
     private final SteeringKeys steers;
     private int chosen;
 
-    SettingsPage(Records records, Child child) {
-        this.records = records;
-        this.words = records.words();
+    SettingsPage(PageContext context, Child child) {
+        this.context = context;
+        this.words = context.words();
         this.child = child;
-        this.steers = new SteeringKeys(records, child);
+        this.steers = new SteeringKeys(context, child);
     }
 
     private Settings settings() {
@@ -98,7 +98,7 @@ final class SettingsPage implements Page {
                 case LEFT -> change(-1, at);
                 case RIGHT -> change(1, at);
                 case ENTER -> {
-                    return isOrder(chosen) ? new Navigation.Open(new OrderPage(records, child)) : Navigation.STAY;
+                    return isOrder(chosen) ? new Navigation.Open(new OrderPage(context, child)) : Navigation.STAY;
                 }
                 case ESCAPE -> {
                     return Navigation.BACK;
@@ -110,7 +110,7 @@ final class SettingsPage implements Page {
                 }
             }
         } catch (RecordsFailure e) {
-            steers.say(records.words().failure(e));
+            steers.say(words.failure(e));
         }
         return Navigation.STAY;
     }

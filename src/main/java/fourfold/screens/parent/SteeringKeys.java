@@ -1,11 +1,10 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Family;
-import fourfold.home.Records;
-import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Progress;
+import fourfold.screens.PageContext;
 import fourfold.words.ActionWords;
 import fourfold.words.Words;
 import java.time.Instant;
@@ -14,17 +13,17 @@ import java.util.function.Function;
 
 /** The parent's keys for focus, hold, reset and undo, for one family or a whole table; what they did is told in a line. */
 final class SteeringKeys {
-    private final Records records;
+    private final PageContext context;
     private final Child child;
     private final Words words;
     private Progress progress;
     private String told = "";
 
-    SteeringKeys(Records records, Child child) {
-        this.records = records;
+    SteeringKeys(PageContext context, Child child) {
+        this.context = context;
         this.child = child;
-        this.words = records.words();
-        this.progress = records.progress(child);
+        this.words = context.words();
+        this.progress = context.home().records().progress(child);
     }
 
     Progress progress() {
@@ -48,13 +47,13 @@ final class SteeringKeys {
 
     /** Keeps one deed. */
     void keep(ParentAction deed, Instant at) {
-        records.keep(child, List.of(deed), at);
+        context.home().steering().keep(child, List.of(deed), at);
         renew();
     }
 
     /** Reads again where the child stands. */
     void renew() {
-        progress = records.progress(child);
+        progress = context.home().records().progress(child);
     }
 
     /** Focus on all of these, whatever was before. */
@@ -74,41 +73,29 @@ final class SteeringKeys {
     }
 
     void open(int table, boolean open, Instant at) {
-        records.keep(child, List.of(open ? new ParentAction.OpenTable(table) : new ParentAction.CloseTable(table)), at);
-        progress = records.progress(child);
+        context.home()
+                .steering()
+                .keep(
+                        child,
+                        List.of(open ? new ParentAction.OpenTable(table) : new ParentAction.CloseTable(table)),
+                        at);
+        progress = context.home().records().progress(child);
         say(words.say(open ? "steer.open" : "steer.close", table));
     }
 
-    /**
-     * Takes back the last thing that was done and still holds: all its deeds have the same time. Who the child is was
-     * not done here, and is not taken back here.
-     */
+    /** Takes back the last thing that was done and still holds. */
     void undo(Instant at) {
-        List<ActionRecord> inForce = ActionRecord.inForce(records.acts(child)).stream()
-                .filter(a -> !(a.deed() instanceof ParentAction.Choose choose && choose.isOfWhoTheChildIs()))
-                .toList();
-        if (inForce.isEmpty()) {
+        List<ParentAction> undone = context.home().steering().undo(child, at);
+        if (undone.isEmpty()) {
             say(words.say("steer.nothing"));
             return;
         }
-        ActionRecord last = inForce.get(inForce.size() - 1);
-        List<ActionRecord> together =
-                inForce.stream().filter(a -> a.at().equals(last.at())).toList();
-        records.keep(
-                child,
-                together.stream()
-                        .<ParentAction>map(a -> new ParentAction.Undo(a.id()))
-                        .toList(),
-                at);
         renew();
-        say(words.say(
-                "steer.undone",
-                ActionWords.told(
-                        words, together.stream().map(ActionRecord::deed).toList())));
+        say(words.say("steer.undone", ActionWords.told(words, undone)));
     }
 
     private void keep(List<Family> families, Function<Family, ParentAction> deed, Instant at) {
-        records.keep(child, families.stream().map(deed).toList(), at);
-        progress = records.progress(child);
+        context.home().steering().keep(child, families.stream().map(deed).toList(), at);
+        progress = context.home().records().progress(child);
     }
 }

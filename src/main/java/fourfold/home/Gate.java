@@ -12,7 +12,7 @@ import java.util.Optional;
  * from the third on makes one wait, twice as long as the one before, up to a quarter of an hour (our own choice). A clock
  * that was set back begins the wait again. What can be no PIN, such as nothing at all, is no try.
  */
-public final class HouseGate implements Records.Gate {
+public final class Gate {
     private static final int FREE_TRIES = 2;
     private static final Duration FIRST_WAIT = Duration.ofSeconds(30);
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(15);
@@ -20,22 +20,22 @@ public final class HouseGate implements Records.Gate {
     private final Store store;
     private final int rounds;
 
-    public HouseGate(Store store) {
+    Gate(Store store) {
         this(store, Pin.ROUNDS);
     }
 
     /** With another number of rounds, for tests. */
-    public HouseGate(Store store, int rounds) {
+    Gate(Store store, int rounds) {
         this.store = store;
         this.rounds = rounds;
     }
 
-    @Override
+    /** Whether a PIN is set. */
     public boolean isSet() {
         return gate().isPresent();
     }
 
-    @Override
+    /** How long one has to wait before the next try. */
     public Duration wait(Instant now) {
         Optional<GateRow> gate = gate();
         if (gate.isEmpty() || gate.get().wrongAt().isEmpty()) {
@@ -59,7 +59,7 @@ public final class HouseGate implements Records.Gate {
         return wait.compareTo(LONGEST_WAIT) > 0 ? LONGEST_WAIT : wait;
     }
 
-    @Override
+    /** Whether this PIN opens it now; a wrong one is counted. */
     public boolean opens(String pin, Instant now) {
         Optional<GateRow> gate = gate();
         if (gate.isEmpty()) {
@@ -80,7 +80,7 @@ public final class HouseGate implements Records.Gate {
         return fits;
     }
 
-    @Override
+    /** Sets a PIN of 4 to 8 digits. */
     public void set(String pin, Instant now) {
         if (!Pin.isPossible(pin)) {
             throw new IllegalArgumentException("a PIN has 4 to 8 digits");
@@ -88,22 +88,16 @@ public final class HouseGate implements Records.Gate {
         keep(new GateRow(Pin.kept(pin, new SecureRandom(), rounds), now, 0, Optional.empty()));
     }
 
-    @Override
+    /** Takes the PIN away. */
     public void remove() {
-        Household.told(() -> {
-            store.removeGate();
-            return true;
-        });
+        store.removeGate();
     }
 
     private Optional<GateRow> gate() {
-        return Household.told(store::gate);
+        return store.gate();
     }
 
     private void keep(GateRow row) {
-        Household.told(() -> {
-            store.keepGate(row);
-            return true;
-        });
+        store.keepGate(row);
     }
 }

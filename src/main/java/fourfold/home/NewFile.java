@@ -1,4 +1,4 @@
-package fourfold.commands;
+package fourfold.home;
 
 import java.io.BufferedWriter;
 import java.io.IOException;

@@ -1,0 +1,59 @@
+package fourfold.commands;
+
+import fourfold.words.Words;
+import java.util.stream.Collectors;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** What is wrong with a command line, in one line of the parent's language. */
+final class WrongUsage {
+    private WrongUsage() {}
+
+    /** The line; what a command itself refuses brings its own words. */
+    static String told(ParameterException wrong, Words words) {
+        // The names of arguments are in the help's bundle.
+        wrong.getCommandLine().setResourceBundle(words.help());
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            String first = unmatched.getUnmatched().get(0);
+            return words.say(unmatched.isUnknownOption() ? "usage.unknown" : "usage.unmatched", first);
+        }
+        if (wrong instanceof MissingParameterException missing) {
+            return missing(missing, words);
+        }
+        if (wrong instanceof OverwrittenOptionException twice) {
+            return words.say("usage.twice", name(twice.getOverwritten()));
+        }
+        if (wrong.getCause() instanceof WrongValue value) {
+            return value.in(words);
+        }
+        ArgSpec argument = wrong.getArgSpec();
+        return argument == null ? String.valueOf(wrong.getMessage()) : value(argument, wrong.getValue(), words);
+    }
+
+    private static String missing(MissingParameterException wrong, Words words) {
+        ArgSpec first = wrong.getMissing().get(0);
+        if (first.isOption()) {
+            return words.say("usage.missing.value", name(first), first.paramLabel());
+        }
+        return words.say(
+                "usage.missing",
+                wrong.getMissing().stream().map(ArgSpec::paramLabel).collect(Collectors.joining(" ")));
+    }
+
+    private static String value(ArgSpec argument, String value, Words words) {
+        if (argument.typeInfo().isMap()) {
+            return words.say("usage.pair", name(argument), argument.paramLabel(), value);
+        }
+        Class<?> type = argument.auxiliaryTypes()[0];
+        boolean number = type == int.class || type == Integer.class;
+        return number ? words.say("usage.number", value) : words.say("usage.value", name(argument), value);
+    }
+
+    private static String name(ArgSpec argument) {
+        return argument instanceof OptionSpec option ? option.longestName() : argument.paramLabel();
+    }
+}

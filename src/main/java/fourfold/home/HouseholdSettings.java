@@ -1,0 +1,70 @@
+package fourfold.home;
+
+import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
+import fourfold.progress.Setting;
+import fourfold.progress.Steering;
+import fourfold.store.Store;
+import fourfold.terminal.WindowSize;
+import java.util.Optional;
+
+/** What is set for the whole household. */
+public final class HouseholdSettings {
+    /** Where the home's settings hold columns and rows of the window. */
+    private static final String WINDOW = "window";
+
+    private static final String LANGUAGE = "language";
+
+    /** What is remembered in place of a language if the system's is wanted. */
+    private static final String SYSTEM = "system";
+
+    private final Store store;
+
+    HouseholdSettings(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * The language that was set, as an ISO 639 code; empty for the system's.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public Optional<String> language() {
+        return store.homeSetting(LANGUAGE).filter(set -> !set.equals(SYSTEM));
+    }
+
+    /**
+     * Sets the language of the household, or the system's.
+     *
+     * @param code an ISO 639 code; empty for the system's
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setLanguage(Optional<String> code) {
+        store.keepHomeSetting(LANGUAGE, code.orElse(SYSTEM));
+    }
+
+    /** The window's size as it was last, with letters as large as the child who needs the largest. */
+    public WindowSize window() {
+        int points = store.children().stream().mapToInt(this::letters).max().orElse(WindowSize.USUAL.points());
+        return store.homeSetting(WINDOW)
+                .flatMap(WindowSize::remembered)
+                .orElse(WindowSize.USUAL)
+                .withPoints(points);
+    }
+
+    private int letters(Child child) {
+        return Integer.parseInt(Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS));
+    }
+
+    /** Remembers how large the window was; no harm is done if that fails. */
+    public void rememberWindow(int columns, int rows) {
+        String written = columns + "x" + rows;
+        if (WindowSize.remembered(written).isPresent()) {
+            try {
+                store.keepHomeSetting(WINDOW, written);
+            } catch (RecordsFailure e) {
+                // The window opens in its usual size next time; everything that counts was kept before.
+            }
+        }
+    }
+}

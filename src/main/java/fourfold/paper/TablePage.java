@@ -1,0 +1,36 @@
+package fourfold.paper;
+
+import fourfold.facts.Families;
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.words.Words;
+
+/** The table of all products, blank on the first page and filled on the second. */
+final class TablePage {
+    private TablePage() {}
+
+    static String html(Paper paper, Words words) {
+        Family last = new Family(Families.LARGEST_FACTOR, Families.LARGEST_FACTOR);
+        HtmlPage page = new HtmlPage(words, paper, words.say("paper.table.title", words.name(last)));
+        square(page, false, words);
+        square(page, true, words);
+        return page.closed();
+    }
+
+    private static void square(HtmlPage page, boolean filled, Words words) {
+        page.add("<section>\n").element("h1", words.say(filled ? "paper.table.filled" : "paper.table.blank"));
+        page.add("\n<table class=\"square\">\n<tr>").element("th", Character.toString(words.sign(Operation.MULTIPLY)));
+        for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+            page.element("th", Integer.toString(n));
+        }
+        page.add("</tr>\n");
+        for (int row = 1; row <= Families.LARGEST_FACTOR; row++) {
+            page.add("<tr>").element("th", Integer.toString(row));
+            for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
+                page.element("td", filled ? Integer.toString(row * n) : "");
+            }
+            page.add("</tr>\n");
+        }
+        page.add("</table>\n</section>\n");
+    }
+}
