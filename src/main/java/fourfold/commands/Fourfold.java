@@ -1,8 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Environment;
-import fourfold.home.Records;
-import fourfold.store.StoreException;
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.TerminalException;
 import fourfold.words.Words;
 import java.io.BufferedOutputStream;
@@ -113,12 +112,11 @@ public final class Fourfold {
             world.err().println("fourfold: " + oneLine(language.say("drill.elsewhere", elsewhere.name())));
             return ExitCode.WORLD;
         }
-        boolean foreseen = e instanceof StoreException
-                || e instanceof Records.NotKept
-                || e instanceof IOException
-                || e instanceof UncheckedIOException;
+        boolean foreseen = e instanceof IOException || e instanceof UncheckedIOException;
         String words = foreseen ? e.getMessage() : App.words(world).say("usage.unforeseen", e);
-        if (e instanceof TerminalException nowhere) {
+        if (e instanceof RecordsFailure failure) {
+            words = App.words(world).failure(failure);
+        } else if (e instanceof TerminalException nowhere) {
             String key = "terminal." + nowhere.reason().name().toLowerCase(Locale.ROOT);
             words = App.words(world).say(key, nowhere.detail());
         }

@@ -3,9 +3,9 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.upkeep.Merge;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -43,7 +43,7 @@ final class MergeCommand implements Callable<Integer> {
         Path from = Home.path(other);
         Path file = app.place();
         if (from.toAbsolutePath().normalize().equals(file.toAbsolutePath().normalize())) {
-            throw new ParameterException(spec.commandLine(), "OTHER is the answers' file itself; name another file");
+            throw new ParameterException(spec.commandLine(), words().say("command.merge.self"));
         }
         try (Home home = app.open()) {
             Instant now = home.moments().now();
@@ -55,33 +55,37 @@ final class MergeCommand implements Callable<Integer> {
                 return ExitCode.USAGE;
             }
             if (yes) {
-                home.mergeFile()
-                        .merge(from, said)
-                        .ifPresent(folder ->
-                                say(List.of("Merged. A backup of the file as it was before is in " + folder + ".")));
+                home.mergeFile().merge(from, said).ifPresent(folder -> say(words().say("command.merge.done", folder)));
             } else {
-                say(List.of("Nothing was changed. Add --yes to do it."));
+                say(words().say("command.merge.unchanged"));
             }
         }
         return ExitCode.DONE;
     }
 
     private void tell(Merge merge) {
-        say(List.of("New in " + other + ": " + merge.children() + " children, " + merge.drills() + " drills, "
-                + merge.answers() + " answers, " + merge.acts() + " changes by parents."));
-        merge.leftOut()
-                .forEach(name -> say(List.of(
-                        "\"" + name + "\" was removed on this computer and is left out. It stays in " + other + ".")));
+        Words words = words();
+        say(words.say(
+                "command.merge.new",
+                other,
+                words.counted("count.children", merge.children(), merge.children()),
+                words.counted("count.drills", merge.drills(), merge.drills()),
+                words.counted("count.answers", merge.answers(), merge.answers()),
+                words.counted("count.changes", merge.acts(), merge.acts())));
+        merge.leftOut().forEach(name -> say(words.say("command.merge.leftout", name, other)));
     }
 
     private void ask(Merge.Clash clash) {
-        say(List.of(
-                "Both files have a child called \"" + clash.name() + "\". Is it one child?",
-                "  Yes: add --same \"" + clash.name() + "\"",
-                "  No: add --apart \"" + clash.name() + "=NEW\" with another name for the other file's child"));
+        say(words().say("command.merge.clash", clash.name()));
+        say("  " + words().say("command.merge.clash.same", clash.name()));
+        say("  " + words().say("command.merge.clash.apart", clash.name()));
     }
 
-    private void say(List<String> lines) {
-        lines.forEach(line -> app.world().out().println(SafeText.safe(line)));
+    private Words words() {
+        return app.words();
+    }
+
+    private void say(String line) {
+        app.world().out().println(SafeText.safe(line));
     }
 }

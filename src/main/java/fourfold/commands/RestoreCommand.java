@@ -36,13 +36,12 @@ final class RestoreCommand implements Callable<Integer> {
         Path file = app.place();
         Path backup = name == null ? lastGood(file) : named(file, name);
         if (!yes) {
-            say("This would put " + backup + " in the place of " + file
-                    + ", and keep the present file aside. Add --yes to do it.");
+            say(app.words().say("command.restore.preview", backup, file));
             return ExitCode.DONE;
         }
         Restoration.Done done = Restoration.of(file, backup);
-        say("Restored " + done.backup() + ".");
-        done.aside().ifPresent(aside -> say("The file that was there before is now " + aside + "."));
+        say(app.words().say("command.restore.done", done.backup()));
+        done.aside().ifPresent(aside -> say(app.words().say("command.restore.aside", aside)));
         return ExitCode.DONE;
     }
 
@@ -52,7 +51,7 @@ final class RestoreCommand implements Callable<Integer> {
                 .map(Backup::file)
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
-                        "There is no good backup in " + Backups.of(file).folder()));
+                        app.words().say("command.restore.none", Backups.of(file).folder())));
     }
 
     private static Path named(Path file, String name) {

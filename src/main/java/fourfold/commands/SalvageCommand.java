@@ -5,6 +5,7 @@ import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Salvage;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,16 +25,22 @@ final class SalvageCommand implements Callable<Integer> {
     public Integer call() {
         Path file = app.place();
         Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Home.path(fresh));
-        app.world()
-                .out()
-                .println(SafeText.safe("Saved to " + fresh + ": " + saved.children() + " children, " + saved.drills()
-                        + " drills, " + saved.answers() + " answers, " + saved.acts() + " changes by parents."));
-        app.world()
-                .out()
-                .println(
-                        saved.lost() == 0
-                                ? "Nothing that was there was unreadable."
-                                : saved.lost() + " rows could not be made out or belong to something that is gone.");
+        Words words = app.words();
+        say(words.say(
+                "command.salvage.saved",
+                fresh,
+                words.counted("count.children", saved.children(), saved.children()),
+                words.counted("count.drills", saved.drills(), saved.drills()),
+                words.counted("count.answers", saved.answers(), saved.answers()),
+                words.counted("count.changes", saved.acts(), saved.acts())));
+        say(
+                saved.lost() == 0
+                        ? words.say("command.salvage.whole")
+                        : words.counted("command.salvage.lost", saved.lost(), saved.lost()));
         return ExitCode.DONE;
+    }
+
+    private void say(String line) {
+        app.world().out().println(SafeText.safe(line));
     }
 }

@@ -1,9 +1,11 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.log.Problem;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Verification;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -24,18 +26,19 @@ final class VerifyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = name == null ? app.place() : Home.path(name);
-        List<String> findings = Verification.of(file);
-        Verification.notes(file).forEach(this::say);
+        Words words = app.words();
+        List<Problem> findings = Verification.of(file);
+        Verification.notes(file).forEach(note -> say(words.problem(note)));
         if (findings.isEmpty()) {
-            say(file + ": all is well.");
+            say(words.say("command.verify.well", file));
             return ExitCode.DONE;
         }
-        findings.forEach(f -> say(file + ": " + f));
+        findings.forEach(f -> say(file + ": " + words.problem(f)));
         if (name == null) {
             say(Backups.of(file)
                     .lastGood()
-                    .map(b -> "The last good backup is " + b.name() + ". To go back to it: fourfold restore")
-                    .orElse("There is no backup. To save what can be read: fourfold salvage NEW-FILE"));
+                    .map(b -> words.say("command.verify.backup", b.name()))
+                    .orElseGet(() -> words.say("command.verify.nobackup")));
         }
         return ExitCode.WORLD;
     }

@@ -3,6 +3,7 @@ package fourfold.home;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
 import fourfold.upkeep.Backups;
 import java.nio.file.Path;
@@ -12,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** The children of a home. Every method may fail with {@link Records.NotKept}. */
+/** The children of a home. Every method may fail with {@link RecordsFailure}. */
 public final class ChildRegister {
     private final Store store;
     private final Optional<Path> file;
@@ -28,17 +29,15 @@ public final class ChildRegister {
 
     /** The children who practise here. */
     public List<Child> list() {
-        return OnStore.read(store::children);
+        return store.children();
     }
 
     /** All children, those put away too. */
     public List<KnownChild> all() {
-        return OnStore.read(() -> {
-            List<UUID> here = store.children().stream().map(Child::id).toList();
-            return store.allChildren().stream()
-                    .map(c -> new KnownChild(c, !here.contains(c.id())))
-                    .toList();
-        });
+        List<UUID> here = store.children().stream().map(Child::id).toList();
+        return store.allChildren().stream()
+                .map(c -> new KnownChild(c, !here.contains(c.id())))
+                .toList();
     }
 
     /** The children who practise here whom a name means, or all of them without one. */
@@ -58,7 +57,7 @@ public final class ChildRegister {
      */
     public Child add(String name, Instant at) {
         Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), at.truncatedTo(ChronoUnit.MILLIS));
-        OnStore.write(() -> store.add(child));
+        store.add(child);
         return child;
     }
 
@@ -93,7 +92,7 @@ public final class ChildRegister {
     /** Removes a child for good, with all answers, after a backup was made and checked. */
     public Removal remove(Child child, Instant at) {
         try {
-            return seat.take(child) ? OnStore.read(() -> removed(child, at)) : new Removal(false, Optional.empty());
+            return seat.take(child) ? removed(child, at) : new Removal(false, Optional.empty());
         } finally {
             seat.leave();
         }

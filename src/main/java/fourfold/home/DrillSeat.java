@@ -28,7 +28,7 @@ final class DrillSeat {
         if (file.isEmpty()) {
             return true;
         }
-        lock = OnStore.read(() -> DrillLock.take(file.get(), child.id()));
+        lock = DrillLock.take(file.get(), child.id());
         return lock.isPresent();
     }
 

@@ -90,14 +90,14 @@ public final class Gate {
 
     /** Takes the PIN away. */
     public void remove() {
-        OnStore.write(store::removeGate);
+        store.removeGate();
     }
 
     private Optional<GateRow> gate() {
-        return OnStore.read(store::gate);
+        return store.gate();
     }
 
     private void keep(GateRow row) {
-        OnStore.write(() -> store.keepGate(row));
+        store.keepGate(row);
     }
 }

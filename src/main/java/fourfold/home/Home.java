@@ -1,5 +1,6 @@
 package fourfold.home;
 
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
@@ -64,7 +65,7 @@ public final class Home implements AutoCloseable {
     /**
      * The file a person named.
      *
-     * @throws fourfold.store.StoreException if the text can't be a path here
+     * @throws RecordsFailure if the text can't be a path here
      */
     public static Path path(String written) {
         return DataPath.of(written);

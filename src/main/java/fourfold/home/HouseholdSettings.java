@@ -1,10 +1,10 @@
 package fourfold.home;
 
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import fourfold.terminal.WindowSize;
 import java.util.Optional;
 
@@ -27,20 +27,20 @@ public final class HouseholdSettings {
     /**
      * The language that was set, as an ISO 639 code; empty for the system's.
      *
-     * @throws Records.NotKept if it can't be read
+     * @throws RecordsFailure if it can't be read
      */
     public Optional<String> language() {
-        return OnStore.read(() -> store.homeSetting(LANGUAGE)).filter(set -> !set.equals(SYSTEM));
+        return store.homeSetting(LANGUAGE).filter(set -> !set.equals(SYSTEM));
     }
 
     /**
      * Sets the language of the household, or the system's.
      *
      * @param code an ISO 639 code; empty for the system's
-     * @throws Records.NotKept if the file does not take it
+     * @throws RecordsFailure if the file does not take it
      */
     public void setLanguage(Optional<String> code) {
-        OnStore.write(() -> store.keepHomeSetting(LANGUAGE, code.orElse(SYSTEM)));
+        store.keepHomeSetting(LANGUAGE, code.orElse(SYSTEM));
     }
 
     /** The window's size as it was last, with letters as large as the child who needs the largest. */
@@ -62,7 +62,7 @@ public final class HouseholdSettings {
         if (WindowSize.remembered(written).isPresent()) {
             try {
                 store.keepHomeSetting(WINDOW, written);
-            } catch (StoreException e) {
+            } catch (RecordsFailure e) {
                 // The window opens in its usual size next time; everything that counts was kept before.
             }
         }

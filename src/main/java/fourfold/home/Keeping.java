@@ -1,12 +1,14 @@
 package fourfold.home;
 
 import fourfold.drill.Effect;
+import fourfold.log.RecordsFailure;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
@@ -22,24 +24,25 @@ public final class Keeping {
      * @param behind whether anything is only in memory
      * @param answers how many answers are
      * @param goingOn whether the child goes on all the same
-     * @param reason why the disk did not take it, in one line
+     * @param failure why the disk did not take it, once it refused
      * @param lastTry when the disk was last asked
      */
-    public record Standing(boolean behind, int answers, boolean goingOn, String reason, Instant lastTry) {
+    public record Standing(
+            boolean behind, int answers, boolean goingOn, Optional<RecordsFailure> failure, Instant lastTry) {
         /** Whether the disk was left alone long enough to be asked again. */
         public boolean isRested(Instant at) {
             return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
         }
 
         public Standing andGoesOn() {
-            return new Standing(behind, answers, true, reason, lastTry);
+            return new Standing(behind, answers, true, failure, lastTry);
         }
     }
 
     private final Practice practice;
     private final Deque<Effect> unkept = new ArrayDeque<>();
     private boolean goingOn;
-    private String reason = "";
+    private Optional<RecordsFailure> failure = Optional.empty();
     private Instant lastTry = Instant.EPOCH;
 
     /** Keeps by this. */
@@ -68,15 +71,15 @@ public final class Keeping {
                 unkept.remove();
             }
             goingOn = false;
-        } catch (Records.NotKept e) {
-            reason = e.line();
+        } catch (RecordsFailure e) {
+            failure = Optional.of(e);
         }
         return unkept.isEmpty();
     }
 
     /** How it stands now. */
     public Standing standing() {
-        return new Standing(isBehind(), answers(), goingOn, reason, lastTry);
+        return new Standing(isBehind(), answers(), goingOn, failure, lastTry);
     }
 
     /** The child goes on though something is not kept. */
@@ -104,8 +107,8 @@ public final class Keeping {
         return !unkept.isEmpty();
     }
 
-    /** Why the disk did not take it, in one line. */
-    public String reason() {
-        return reason;
+    /** Why the disk did not take it, once it refused. */
+    public Optional<RecordsFailure> failure() {
+        return failure;
     }
 }

@@ -2,6 +2,7 @@ package fourfold.home;
 
 import fourfold.insight.PageContent;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.progress.Progress;
@@ -37,7 +38,7 @@ public final class LookAhead {
     /**
      * Remembers what the last look ahead came to, so that a printed page can tell it.
      *
-     * @throws Records.NotKept if the file does not take it
+     * @throws RecordsFailure if the file does not take it
      */
     public void remember(Child child, Projection projection, Instant at) {
         String text = Stream.of(
@@ -47,12 +48,12 @@ public final class LookAhead {
                         projection.late())
                 .map(day -> day.map(LocalDate::toString).orElse(NONE))
                 .collect(Collectors.joining(" "));
-        OnStore.write(() -> store.keepHomeSetting(name(child), text));
+        store.keepHomeSetting(name(child), text);
     }
 
     /** The last look ahead; empty if there was none. */
     public Optional<PageContent.Forecast> remembered(Child child) {
-        return OnStore.read(() -> store.homeSetting(name(child)))
+        return store.homeSetting(name(child))
                 .map(text -> text.split(" "))
                 .filter(days -> days.length == 4)
                 .map(days ->

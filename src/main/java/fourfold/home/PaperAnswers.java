@@ -6,6 +6,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -13,7 +14,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 
-/** Enters what a child answered on a printed page. Every method may fail with {@link Records.NotKept}. */
+/** Enters what a child answered on a printed page. Every method may fail with {@link RecordsFailure}. */
 public final class PaperAnswers {
     private static final int MINUTES = 5;
 

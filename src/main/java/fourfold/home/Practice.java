@@ -3,8 +3,8 @@ package fourfold.home;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import fourfold.terminal.SessionClock;
 import fourfold.upkeep.Backups;
 import java.nio.file.Path;
@@ -20,7 +20,7 @@ import java.util.function.LongSupplier;
 
 /**
  * A drill as the file sees it: it takes the child's place, begins, keeps answers and ends with a backup. Every method may
- * fail with {@link Records.NotKept}, and may wait some seconds for a file that another program holds: a drill on the screen
+ * fail with {@link RecordsFailure}, and may wait some seconds for a file that another program holds: a drill on the screen
  * calls them by {@link #fileWork} alone.
  */
 public final class Practice {
@@ -61,27 +61,27 @@ public final class Practice {
 
     /** Keeps that a drill began. */
     public void begin(DrillSession session) {
-        OnStore.write(() -> store.begin(session));
+        store.begin(session);
     }
 
     /** Keeps an answer for good before it returns. */
     public void keep(Answer answer) {
-        OnStore.write(() -> store.keep(answer));
+        store.keep(answer);
     }
 
     /**
      * A drill is over and all of it is kept: the time to bring the log into the file, and for the day's backup.
      *
-     * @return what a grown-up should know, in one line, if something about it went wrong
+     * @return what a grown-up should know, if something about it went wrong
      */
-    public Optional<String> ended(DrillSession session, Instant at) {
+    public Optional<RecordsFailure> ended(DrillSession session, Instant at) {
         seat.leave();
         try {
             store.checkpoint();
             file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(session.localDay())));
             return Optional.empty();
-        } catch (StoreException e) {
-            return Optional.of(String.valueOf(e.getMessage()));
+        } catch (RecordsFailure e) {
+            return Optional.of(e);
         }
     }
 

@@ -6,6 +6,7 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.store.Store;
@@ -16,7 +17,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
 
-/** What is recorded of a child's practice, and what it adds up to. Every method may fail with {@link Records.NotKept}. */
+/** What is recorded of a child's practice, and what it adds up to. Every method may fail with {@link RecordsFailure}. */
 public final class PracticeRecords {
     private final Store store;
 
@@ -45,7 +46,7 @@ public final class PracticeRecords {
 
     /** Hands over each of the child's answers, oldest first. */
     public void read(Child child, Consumer<Answer> each) {
-        OnStore.write(() -> store.readAnswers(child.id(), each));
+        store.readAnswers(child.id(), each);
     }
 
     /** How far the child's own stairs are filled. */
@@ -64,12 +65,12 @@ public final class PracticeRecords {
 
     /** All actions of a parent for a child, oldest first. */
     public List<ActionRecord> actions(Child child) {
-        return OnStore.read(() -> store.acts(child.id()));
+        return store.acts(child.id());
     }
 
     /** The drills of a child, oldest first. */
     public List<DrillSession> sessions(Child child) {
-        return OnStore.read(() -> store.sittings(child.id()));
+        return store.sittings(child.id());
     }
 
     /** Past drills, newest first. */

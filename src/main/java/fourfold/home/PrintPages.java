@@ -9,11 +9,12 @@ import fourfold.insight.PaperQuestions;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
+import fourfold.store.Failure;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -80,7 +81,7 @@ public final class PrintPages {
      * Keeps a page that was drawn, beside the family's file, under the first free name of the day.
      *
      * @return the file
-     * @throws UncheckedIOException if the file, which is its message, can't be made
+     * @throws RecordsFailure if the file can't be made
      */
     public String keep(Printable page, String html, Instant at) {
         // Beside the answers, where the family looks for what is theirs; the demo has no place of its own.
@@ -95,14 +96,14 @@ public final class PrintPages {
         try {
             NewFile.write(made, writer -> writer.write(html));
         } catch (IOException e) {
-            throw new UncheckedIOException(made.toString(), e);
+            throw new RecordsFailure(RecordsFailure.Task.PRINT, Failure.shown(made), Failure.problem(e), e);
         }
         return made.toString();
     }
 
     /** The questions of the page that was last printed and not yet entered; none if there is no such page. */
     List<Question> remembered(Child child) {
-        String text = OnStore.read(() -> store.homeSetting(name(child))).orElse("");
+        String text = store.homeSetting(name(child)).orElse("");
         return text.isBlank()
                 ? List.of()
                 : Stream.of(text.split(" "))
@@ -116,7 +117,7 @@ public final class PrintPages {
         String text = questions.stream()
                 .map(q -> Integer.toString(Families.questions().indexOf(q), 36))
                 .collect(Collectors.joining(" "));
-        OnStore.write(() -> store.keepHomeSetting(name(child), text.isEmpty() ? " " : text));
+        store.keepHomeSetting(name(child), text.isEmpty() ? " " : text);
     }
 
     private static String name(Child child) {

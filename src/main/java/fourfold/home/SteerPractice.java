@@ -3,6 +3,7 @@ package fourfold.home;
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import java.time.Instant;
@@ -10,7 +11,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 
-/** What a parent decides for a child. Every method may fail with {@link Records.NotKept}. */
+/** What a parent decides for a child. Every method may fail with {@link RecordsFailure}. */
 public final class SteerPractice {
     private final Store store;
     private final SessionClock moments;
@@ -22,14 +23,14 @@ public final class SteerPractice {
 
     /** Keeps actions of the parent, all with the same time. */
     public void keep(Child child, List<ParentAction> actions, Instant at) {
-        OnStore.write(() -> store.keepActs(actions.stream()
+        store.keepActs(actions.stream()
                 .map(action -> new ActionRecord(
                         UUID.randomUUID(),
                         child.id(),
                         at.truncatedTo(ChronoUnit.MILLIS),
                         moments.zoneOffsetMinutes(at),
                         action))
-                .toList()));
+                .toList());
     }
 
     /**
@@ -39,7 +40,7 @@ public final class SteerPractice {
      * @return what was taken back; empty if there is nothing to take back
      */
     public List<ParentAction> undo(Child child, Instant at) {
-        List<ActionRecord> inForce = ActionRecord.inForce(OnStore.read(() -> store.acts(child.id()))).stream()
+        List<ActionRecord> inForce = ActionRecord.inForce(store.acts(child.id())).stream()
                 .filter(a -> !(a.deed() instanceof ParentAction.Choose choose && choose.isOfWhoTheChildIs()))
                 .toList();
         if (inForce.isEmpty()) {

@@ -11,7 +11,6 @@ import fourfold.home.Keeping;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.words.ClockAdvice;
-import fourfold.words.LossLine;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -52,7 +51,7 @@ public final class PlainDrill {
         }
         if (keeping.isBehind() && !keeping.tryNow(now())) {
             say(words.lost(keeping.answers()));
-            home.practice().lost(LossLine.of(language, keeping.answers(), keeping.reason()));
+            home.practice().lost(language.lost(keeping.answers(), keeping.failure()));
             return;
         }
         if (drill.phase() instanceof Phase.Finished finished) {
@@ -61,7 +60,9 @@ public final class PlainDrill {
                     words.say("plain.stairs", home.records().lifetime(child).begun()),
                     words.say("plain.see", SafeText.safe(child.name()))));
         }
-        home.practice().ended(drill.sitting(), now()).ifPresent(advice -> say(List.of(SafeText.safe(advice))));
+        home.practice()
+                .ended(drill.sitting(), now())
+                .ifPresent(failure -> say(List.of(SafeText.safe(language.failure(failure)))));
     }
 
     private Drill turn(Drill drill) throws IOException {
@@ -149,7 +150,7 @@ public final class PlainDrill {
         Step step = drill.on(event);
         boolean kept = keeping.keep(step.effects(), event.at());
         while (!kept && !keeping.isGoingOn()) {
-            say(words.notKept(keeping.reason()));
+            say(words.notKept(keeping.failure()));
             Optional<String> typed = line();
             if (typed.isEmpty() || typed.get().equalsIgnoreCase("q")) {
                 stopped = true;

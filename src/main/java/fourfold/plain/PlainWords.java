@@ -10,11 +10,13 @@ import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.RecordsFailure;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a plain drill says: whole sentences, with signs in words, for the ear and the fingertip as much as the eye. */
@@ -89,8 +91,9 @@ final class PlainWords {
                 + answer.question().map(q -> " " + sentence(told(q))).orElse("");
     }
 
-    List<String> notKept(String reason) {
-        return List.of(say("plain.notkept"), SafeText.safe(reason), say("plain.trouble"));
+    List<String> notKept(Optional<RecordsFailure> failure) {
+        return List.of(
+                say("plain.notkept"), SafeText.safe(failure.map(words::failure).orElse("")), say("plain.trouble"));
     }
 
     List<String> lost(int answers) {

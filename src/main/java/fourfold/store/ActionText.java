@@ -2,6 +2,7 @@ package fourfold.store;
 
 import fourfold.facts.Family;
 import fourfold.log.ParentAction;
+import fourfold.log.Reason;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -69,14 +70,14 @@ public record ActionText(String kind, String detail) {
     private static ActionText choice(ParentAction.Choose choose) {
         String detail = choose.setting() + "=" + choose.chosen();
         if (!choose.setting().matches("[A-Za-z][A-Za-z0-9-]*")) {
-            throw new Refusal("a setting's name is made of letters, digits and hyphens");
+            throw new Refusal(Reason.SETTING_NAME);
         }
         if (detail.length() > LONGEST) {
-            throw new Refusal("a setting and its text have at most " + LONGEST + " characters");
+            throw new Refusal(Reason.SETTING_LONG, LONGEST);
         }
         if (detail.codePoints()
                 .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE)) {
-            throw new Refusal("a setting's text holds no control characters");
+            throw new Refusal(Reason.SETTING_CONTROL);
         }
         return new ActionText("choose", detail);
     }

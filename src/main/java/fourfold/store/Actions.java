@@ -3,6 +3,7 @@ package fourfold.store;
 import fourfold.log.ActionRecord;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
+import fourfold.log.Reason;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -59,7 +60,7 @@ public final class Actions {
             return;
         }
         if (!before.isEmpty()) {
-            throw new Refusal("another act has the id " + act.id() + "; nothing was changed");
+            throw new Refusal(Reason.ACTION_DIFFERS, act.id());
         }
         Database.run(
                 connection,
@@ -82,7 +83,7 @@ public final class Actions {
             try {
                 ChildName.chosen(choose.chosen());
             } catch (IllegalArgumentException e) {
-                throw new Refusal(String.valueOf(e.getMessage()));
+                throw new Refusal(Reason.NAME_UNFIT, Failure.detail(e));
             }
         }
     }
@@ -101,7 +102,7 @@ public final class Actions {
                     row.getInt(4),
                     new ActionText(row.getString(5), row.getString(6)).deed());
         } catch (IllegalArgumentException e) {
-            throw new Refusal("the act " + Failure.oneLine(id) + " can't be read: " + e.getMessage());
+            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
         }
     }
 }

@@ -4,6 +4,7 @@ import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.Moment;
+import fourfold.log.Reason;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -72,8 +73,7 @@ public final class AnswerRow {
                             small(row, 13)),
                     Codes.surface(small(row, 14)));
         } catch (IllegalArgumentException | IndexOutOfBoundsException | ArithmeticException e) {
-            throw new Refusal(
-                    "position " + row.getLong(3) + " of the drill " + of + " can't be read: " + e.getMessage());
+            throw new Refusal(Reason.ANSWER_UNREADABLE, row.getLong(3), of, Failure.detail(e));
         }
     }
 

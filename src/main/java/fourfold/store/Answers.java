@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.log.Answer;
+import fourfold.log.Reason;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -62,13 +63,11 @@ public final class Answers {
     private record Drill(int number, UUID child, Map<Integer, Answer> held) {
         boolean isNew(Answer answer) {
             if (!child.equals(answer.child())) {
-                throw new Refusal("the drill " + answer.drill() + " is not a drill of the child " + answer.child()
-                        + "; nothing was changed");
+                throw new Refusal(Reason.ANSWER_OF_ANOTHER_CHILD, answer.drill(), answer.child());
             }
             Answer before = held.putIfAbsent(answer.position(), answer);
             if (before != null && !before.equals(answer)) {
-                throw new Refusal("another answer is kept at position " + answer.position() + " of the drill "
-                        + answer.drill() + "; nothing was changed");
+                throw new Refusal(Reason.ANSWER_DIFFERS, answer.position(), answer.drill());
             }
             return before == null;
         }
@@ -76,8 +75,7 @@ public final class Answers {
 
     private static Drill drill(Connection connection, Answer answer, int first, int last) throws SQLException {
         DrillSessions.Numbered found = DrillSessions.find(connection, answer.drill())
-                .orElseThrow(() ->
-                        new Refusal("there is no drill with the id " + answer.drill() + "; begin the drill first"));
+                .orElseThrow(() -> new Refusal(Reason.DRILL_UNKNOWN, answer.drill()));
         UUID child = found.sitting().child();
         Map<Integer, Answer> held = new HashMap<>();
         for (Answer before : Database.query(
@@ -111,7 +109,7 @@ public final class Answers {
 
     private static Duration asKept(Duration time) {
         if (time.compareTo(LONGEST) > 0) {
-            throw new Refusal("a response time of " + time + " is longer than a row can hold");
+            throw new Refusal(Reason.TIME_TOO_LONG, time);
         }
         return time.truncatedTo(ChronoUnit.MILLIS);
     }

@@ -4,6 +4,7 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
+import fourfold.log.Reason;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
@@ -56,7 +57,7 @@ public final class Children {
                         row -> row.getInt(1))
                 .stream()
                 .findFirst()
-                .orElseThrow(() -> new Refusal("there is no child with the id " + child + "; add the child first"));
+                .orElseThrow(() -> new Refusal(Reason.CHILD_UNKNOWN, child));
     }
 
     static void add(Connection connection, Child child) throws SQLException {
@@ -90,11 +91,9 @@ public final class Children {
                     .filter(n -> ChildName.same(n, other.child().name()))
                     .isPresent();
             if (clash) {
-                throw new Refusal("there is already a child called \""
-                        + other.child().name() + "\""
-                        + (other.archived()
-                                ? ", put away; choose another name or bring that child back"
-                                : "; choose another name"));
+                throw new Refusal(
+                        other.archived() ? Reason.NAME_TAKEN_AWAY : Reason.NAME_TAKEN,
+                        other.child().name());
             }
         }
     }

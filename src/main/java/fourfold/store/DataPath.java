@@ -1,5 +1,9 @@
 package fourfold.store;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -27,7 +31,7 @@ public final class DataPath {
      * @param osName the system property {@code os.name}
      * @param environment the environment variables
      * @param home the person's home folder
-     * @throws StoreException if a variable holds what can't be a path here
+     * @throws RecordsFailure if a variable holds what can't be a path here
      */
     public static Path usual(String osName, Map<String, String> environment, Path home) {
         Optional<String> chosen = variable(environment, VARIABLE);
@@ -52,7 +56,7 @@ public final class DataPath {
     /**
      * The file a person named.
      *
-     * @throws StoreException if the text can't be a path here
+     * @throws RecordsFailure if the text can't be a path here
      */
     public static Path of(String written) {
         // A variable that could not be decoded holds the sign for an unknown character.
@@ -80,10 +84,9 @@ public final class DataPath {
     }
 
     /** Says that a name can't be written in the language setting in force. */
-    static StoreException inexpressible(String written) {
-        return new StoreException("could not use the file name \"" + Failure.oneLine(written)
-                + "\": this terminal's language setting can't express it; set LC_ALL=C.UTF-8 or name another file with"
-                + " --store");
+    static RecordsFailure inexpressible(String written) {
+        return new RecordsFailure(
+                Task.USE_FILE_NAME, Failure.oneLine(written), Problem.of(Reason.NAME_NOT_EXPRESSIBLE));
     }
 
     private static Path folder(Map<String, String> environment, String name, Path otherwise) {

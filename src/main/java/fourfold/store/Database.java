@@ -1,5 +1,8 @@
 package fourfold.store;
 
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -11,7 +14,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * One open connection, with transactions and with errors in plain words.
+ * One open connection, with transactions, and with errors that say what was tried in which file.
  *
  * <p>Transactions are begun and ended by plain statements: the driver's own calls begin the next transaction as soon as
  * one is committed, so a commit that worked could be reported as failed.
@@ -94,14 +97,18 @@ public final class Database implements AutoCloseable {
         }
     }
 
-    /** Reads outside a transaction; {@code what} completes the sentence "could not …". */
-    public synchronized <T> T read(String what, Work<T> work) {
+    /**
+     * Reads outside a transaction.
+     *
+     * @throws RecordsFailure to do this task
+     */
+    public synchronized <T> T read(Task task, Work<T> work) {
         try {
             return work.on(connection);
         } catch (SQLException e) {
-            throw Failure.of(what, where, e);
+            throw new RecordsFailure(task, where, Failure.problem(e), e);
         } catch (Refusal e) {
-            throw refused(what, e);
+            throw new RecordsFailure(task, where, e.problem(), e);
         }
     }
 
@@ -109,7 +116,7 @@ public final class Database implements AutoCloseable {
     synchronized void checkpoint() {
         if (onDisk) {
             inLog = 0;
-            read("bring the log into the file", c -> query(c, "PRAGMA wal_checkpoint(PASSIVE)", none -> {}, row -> 1));
+            read(Task.BRING_LOG_IN, c -> query(c, "PRAGMA wal_checkpoint(PASSIVE)", none -> {}, row -> 1));
         }
     }
 
@@ -117,13 +124,17 @@ public final class Database implements AutoCloseable {
     synchronized void checkpointIfPossible() {
         try {
             checkpoint();
-        } catch (StoreException e) {
+        } catch (RecordsFailure e) {
             inLog = 0;
         }
     }
 
-    /** Does everything in one transaction or nothing of it; when this returns, it is on the disk. */
-    public synchronized void write(String what, Work<?> work) {
+    /**
+     * Does everything in one transaction or nothing of it; when this returns, it is on the disk.
+     *
+     * @throws RecordsFailure to do this task
+     */
+    public synchronized void write(Task task, Work<?> work) {
         try {
             // The system would go on writing to a file that was removed, and nobody would find it again.
             checkIdentity();
@@ -137,9 +148,9 @@ public final class Database implements AutoCloseable {
                 throw e;
             }
         } catch (SQLException e) {
-            throw Failure.of(what, where, e);
+            throw new RecordsFailure(task, where, Failure.problem(e), e);
         } catch (Refusal e) {
-            throw refused(what, e);
+            throw new RecordsFailure(task, where, e.problem(), e);
         }
         inLog++;
         if (inLog >= MOST_IN_LOG) {
@@ -154,20 +165,15 @@ public final class Database implements AutoCloseable {
         try {
             connection.close();
         } catch (SQLException e) {
-            throw Failure.of("close the store", where, e);
+            throw new RecordsFailure(Task.CLOSE, where, Failure.problem(e), e);
         }
-    }
-
-    private StoreException refused(String what, Refusal refusal) {
-        return new StoreException("could not " + what + " in " + where + ": " + refusal.getMessage(), refusal);
     }
 
     private void checkIdentity() {
         if (!identity.get().equals(opened)) {
             // The library still has hold of the old file: what was kept comes into it, wherever it is now.
             checkpointIfPossible();
-            throw new Refusal("the file was moved, removed or replaced while the program was running; put it back, or"
-                    + " start the program again");
+            throw new Refusal(Reason.REPLACED);
         }
     }
 

@@ -1,5 +1,7 @@
 package fourfold.store;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
@@ -46,7 +48,7 @@ public final class DatabaseCopy {
             List<String> found =
                     Database.query(connection, "PRAGMA integrity_check", none -> {}, row -> row.getString(1));
             if (!found.equals(List.of("ok"))) {
-                throw new SQLException("the copy " + Failure.shown(copy) + " is not whole; check the disk");
+                throw new Failure.Known(Problem.of(Reason.COPY_NOT_WHOLE, Failure.shown(copy)));
             }
         }
     }

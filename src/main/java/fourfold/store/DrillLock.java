@@ -1,5 +1,7 @@
 package fourfold.store;
 
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
@@ -29,7 +31,7 @@ public final class DrillLock implements AutoCloseable {
      * Takes the seat.
      *
      * @return empty if the child practises in another program, or in another window of this one
-     * @throws StoreException if the side file can't be used
+     * @throws RecordsFailure if the side file can't be used
      */
     public static Optional<DrillLock> take(Path file, UUID child) {
         Path whole = file.toAbsolutePath().normalize();
@@ -43,8 +45,7 @@ public final class DrillLock implements AutoCloseable {
             }
             return lock.map(l -> new DrillLock(channel, l));
         } catch (IOException e) {
-            throw new StoreException(
-                    "could not begin a drill with " + Failure.shown(side) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.LOCK_DRILL, Failure.shown(side), Failure.problem(e), e);
         }
     }
 

@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.log.DrillSession;
+import fourfold.log.Reason;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -52,7 +53,7 @@ public final class DrillSessions {
             return;
         }
         if (before.isPresent()) {
-            throw new Refusal("another drill has the id " + sitting.id() + "; nothing was changed");
+            throw new Refusal(Reason.DRILL_DIFFERS, sitting.id());
         }
         Database.run(
                 connection,
@@ -91,7 +92,7 @@ public final class DrillSessions {
                             Duration.ofSeconds(row.getInt(5)),
                             row.getLong(6)));
         } catch (IllegalArgumentException e) {
-            throw new Refusal("the drill " + Failure.oneLine(id) + " can't be read: " + e.getMessage());
+            throw new Refusal(Reason.DRILL_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
         }
     }
 }

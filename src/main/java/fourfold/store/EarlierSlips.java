@@ -3,6 +3,7 @@ package fourfold.store;
 import fourfold.facts.Prompt;
 import fourfold.log.Answer;
 import fourfold.log.Moment;
+import fourfold.log.RecordsFailure.Task;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -75,9 +76,9 @@ public final class EarlierSlips {
     }
 
     private static boolean isTakenIn(Database database, List<Answer> answers) {
-        boolean removed = database.read("look at a slip", c -> areOfRemovedChildren(c, answers));
-        if (!removed && database.read("look at a slip", c -> areKnown(c, answers))) {
-            database.write("keep the answers of a slip", connection -> {
+        boolean removed = database.read(Task.READ_ANSWERS, c -> areOfRemovedChildren(c, answers));
+        if (!removed && database.read(Task.READ_ANSWERS, c -> areKnown(c, answers))) {
+            database.write(Task.KEEP_ANSWERS, connection -> {
                 Answers.keep(connection, answers);
                 return answers;
             });

@@ -1,5 +1,7 @@
 package fourfold.store;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -11,55 +13,68 @@ import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** Turns what the database says into a line a parent can act on. */
+/** Makes of what the database or the system says a problem that a parent can be told. */
 public final class Failure {
     private static final int PRIMARY_CODE = 0xff;
 
     private Failure() {}
 
-    /** One line: what could not be done, in which file, why, and what to do. */
-    static StoreException of(String what, String where, SQLException cause) {
-        return new StoreException("could not " + what + " in " + where + ": " + reason(cause), cause);
+    /** A failure that we found ourselves where the database would have thrown its own. */
+    static final class Known extends SQLException {
+        private static final long serialVersionUID = 1L;
+
+        private final transient Problem problem;
+
+        Known(Problem problem) {
+            super(problem.toString());
+            this.problem = problem;
+        }
     }
 
     /** What the system says about a file. */
-    public static String reason(IOException cause) {
+    public static Problem problem(IOException cause) {
         if (cause instanceof AccessDeniedException) {
-            return "the system does not allow it; check the rights of the file and its folder";
+            return Problem.of(Reason.NOT_ALLOWED);
         }
-        if (cause instanceof FileSystemException system && system.getReason() != null) {
-            return oneLine(system.getReason()) + "; check the file and its folder";
-        }
-        return oneLine(String.valueOf(cause.getMessage())) + "; check the file and its folder";
+        String said = cause instanceof FileSystemException system && system.getReason() != null
+                ? system.getReason()
+                : String.valueOf(cause.getMessage());
+        return Problem.of(Reason.SYSTEM, oneLine(said));
     }
 
     /** Why a migration failed: the database's reason, if there is one. */
-    public static String reason(FlywayException cause) {
+    static Problem problem(FlywayException cause) {
         for (Throwable deeper = cause; deeper != null; deeper = deeper.getCause()) {
             if (deeper instanceof SQLException sql) {
-                return reason(sql);
+                return problem(sql);
             }
         }
-        return oneLine(String.valueOf(cause.getMessage()));
+        return Problem.of(Reason.OTHER, detail(cause));
     }
 
-    /** The reason and the remedy. */
-    public static String reason(SQLException cause) {
+    /** The reason, which says what to do. */
+    public static Problem problem(SQLException cause) {
+        if (cause instanceof Known known) {
+            return known.problem;
+        }
         if (cause.getCause() instanceof NativeLibraryNotFoundException) {
-            return "SQLite's library can't be unpacked; start with -Dorg.sqlite.tmpdir= and a folder programs may run in";
+            return Problem.of(Reason.DRIVER);
         }
         int code = cause instanceof SQLiteException sqlite ? sqlite.getResultCode().code & PRIMARY_CODE : 0;
         return switch (SQLiteErrorCode.getErrorCode(code)) {
-            case SQLITE_BUSY, SQLITE_LOCKED -> "another program is using the file; close it and try again";
-            case SQLITE_FULL -> "the disk is full; free some space and try again";
-            case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH ->
-                "the file can't be written; check the rights of the file and its folder";
-            case SQLITE_CORRUPT, SQLITE_NOTADB -> "the file is damaged; leave it as it is and restore a backup";
-            case SQLITE_IOERR ->
-                "the disk takes no more or reports a fault; check its room, your share of it and the disk, and try again";
-            case SQLITE_CANTOPEN -> "the file can't be opened; check that it and its folder are there";
-            default -> oneLine(String.valueOf(cause.getMessage()));
+            case SQLITE_BUSY, SQLITE_LOCKED -> Problem.of(Reason.ANOTHER_PROGRAM);
+            case SQLITE_FULL -> Problem.of(Reason.DISK_FULL);
+            case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> Problem.of(Reason.FILE_READ_ONLY);
+            case SQLITE_CORRUPT, SQLITE_NOTADB -> Problem.of(Reason.DAMAGED);
+            case SQLITE_IOERR -> Problem.of(Reason.DISK_FAULT);
+            case SQLITE_CANTOPEN -> Problem.of(Reason.CANNOT_OPEN);
+            default -> Problem.of(Reason.OTHER, detail(cause));
         };
+    }
+
+    /** What an exception says, in one line. */
+    public static String detail(Exception cause) {
+        return oneLine(String.valueOf(cause.getMessage()));
     }
 
     /** Whether the database says that the file is damaged. */

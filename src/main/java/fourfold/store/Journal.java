@@ -1,5 +1,7 @@
 package fourfold.store;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -116,7 +118,7 @@ public final class Journal {
     /** Brings everything into the one file, which needs no log from now on; refused while another program has it open. */
     public static void intoOneFile(Connection connection) throws SQLException {
         if (!become(connection, "DELETE")) {
-            throw new SQLException("the file can't be made whole by itself; close other programs that use it");
+            throw new Failure.Known(Problem.of(Reason.NOT_ALONE));
         }
     }
 

@@ -4,6 +4,8 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -20,7 +22,7 @@ import java.util.function.Consumer;
  *
  * <p>Whatever {@code keep}, {@code begin} or {@code add} has been given is on the disk when the call returns; keeping
  * the same thing twice changes nothing, keeping a different thing under the same id is refused. Times are kept to the
- * millisecond. Every method throws {@link StoreException} with one line that a parent can read. Other programs may use
+ * millisecond. Every method throws {@link RecordsFailure} when it fails. Other programs may use
  * the same file at the same time; a write waits a few seconds for theirs.
  */
 public final class Store implements AutoCloseable {
@@ -41,7 +43,7 @@ public final class Store implements AutoCloseable {
      * is not a Fourfold file, was written by a newer program, is damaged, in use or can't be written is left as it is.
      * The folder must be there, unless it is one called {@value DataPath#FOLDER}, which is made.
      *
-     * @throws StoreException if it can't be opened
+     * @throws RecordsFailure if it can't be opened
      */
     public static Store open(Path file) {
         return open(file, StoreFile.PATIENCE);
@@ -70,7 +72,7 @@ public final class Store implements AutoCloseable {
 
     /** The children who practise, in the order in which they were added, under today's names. */
     public List<Child> children() {
-        return read("read the children", Children::all).stream()
+        return read(Task.READ_CHILDREN, Children::all).stream()
                 .filter(k -> !k.archived())
                 .map(Children.Known::child)
                 .toList();
@@ -78,24 +80,24 @@ public final class Store implements AutoCloseable {
 
     /** All children, those put away too. */
     public List<Child> allChildren() {
-        return read("read the children", Children::all).stream()
+        return read(Task.READ_CHILDREN, Children::all).stream()
                 .map(Children.Known::child)
                 .toList();
     }
 
     /** Adds a child. A name another child has, in whatever case, is refused, also if that child was put away. */
     public void add(Child child) {
-        write("add the child", c -> Children.add(c, child));
+        write(Task.ADD_CHILD, c -> Children.add(c, child));
     }
 
     /** Begins a drill of a known child. */
     public void begin(DrillSession sitting) {
-        write("begin the drill", c -> DrillSessions.begin(c, sitting));
+        write(Task.BEGIN_DRILL, c -> DrillSessions.begin(c, sitting));
     }
 
     /** Keeps an answer of a drill that was begun. */
     public void keep(Answer answer) {
-        write("keep the answer", c -> Answers.keep(c, List.of(answer)));
+        write(Task.KEEP_ANSWER, c -> Answers.keep(c, List.of(answer)));
     }
 
     /**
@@ -106,22 +108,22 @@ public final class Store implements AutoCloseable {
         database.checkpoint();
     }
 
-    private <T> T read(String what, Database.Work<T> work) {
-        return database.read(what, work);
+    private <T> T read(Task task, Database.Work<T> work) {
+        return database.read(task, work);
     }
 
-    private void write(String what, Change change) {
-        database.write(what, on(change));
+    private void write(Task task, Change change) {
+        database.write(task, on(change));
     }
 
     /** Keeps an act of the parent; a new name that another child has is refused. */
     public void keep(ActionRecord act) {
-        write("keep the change", c -> Actions.keep(c, act));
+        write(Task.KEEP_CHANGE, c -> Actions.keep(c, act));
     }
 
     /** Keeps acts that belong together, all of them or none. */
     public void keepActs(List<ActionRecord> acts) {
-        write("keep the change", c -> {
+        write(Task.KEEP_CHANGE, c -> {
             for (ActionRecord act : acts) {
                 Actions.keep(c, act);
             }
@@ -135,7 +137,7 @@ public final class Store implements AutoCloseable {
 
     /** Adds children and keeps whole drills, all of it or nothing. */
     public void takeIn(List<Child> children, List<DrillSession> sittings, List<Answer> answers) {
-        write("keep the answers", c -> {
+        write(Task.KEEP_ANSWERS, c -> {
             for (Child child : children) {
                 Children.add(c, child);
             }
@@ -152,46 +154,46 @@ public final class Store implements AutoCloseable {
      * the child back.
      */
     public void remove(UUID child, Instant at) {
-        read("remove the child", c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
-        write("remove the child", c -> Removal.of(c, child, at));
+        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
+        write(Task.REMOVE_CHILD, c -> Removal.of(c, child, at));
         // What was overwritten in the file must not live on in the log.
-        read("remove the child", c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
+        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
         takeInEarlierSlips();
     }
 
     /** The grown-ups' gate, if there is one. */
     public Optional<GateRow> gate() {
-        return read("read the gate", GateRow::in);
+        return read(Task.READ_GATE, GateRow::in);
     }
 
     /** Sets the gate, or what is known of wrong tries. */
     public void keepGate(GateRow gate) {
-        write("keep the gate", gate::keep);
+        write(Task.KEEP_GATE, gate::keep);
     }
 
     /** Takes the gate away. */
     public void removeGate() {
-        write("take the gate away", GateRow::remove);
+        write(Task.REMOVE_GATE, GateRow::remove);
     }
 
     /** What is remembered for the home under a name of at most 40 characters. */
     public Optional<String> homeSetting(String name) {
-        return read("read what is remembered", c -> HomeSettings.of(c, name));
+        return read(Task.READ_REMEMBERED, c -> HomeSettings.of(c, name));
     }
 
     /** Remembers a text of at most 400 characters for the home, in place of what was there. */
     public void keepHomeSetting(String name, String text) {
-        write("remember the change", c -> HomeSettings.keep(c, name, text));
+        write(Task.REMEMBER, c -> HomeSettings.keep(c, name, text));
     }
 
     /** The child's drills, oldest first; drills that began together by id. */
     public List<DrillSession> sittings(UUID child) {
-        return read("read the drills", c -> DrillSessions.of(c, child));
+        return read(Task.READ_DRILLS, c -> DrillSessions.of(c, child));
     }
 
     /** The child's acts in {@link ActionRecord#IN_ORDER}, undone ones too. */
     public List<ActionRecord> acts(UUID child) {
-        return read("read the changes", c -> Actions.of(c, child));
+        return read(Task.READ_CHANGES, c -> Actions.of(c, child));
     }
 
     /**
@@ -199,7 +201,7 @@ public final class Store implements AutoCloseable {
      * receiver must not use this store meanwhile. What it throws is thrown here.
      */
     public void readAnswers(UUID child, Consumer<Answer> each) {
-        read("read the answers", c -> {
+        read(Task.READ_ANSWERS, c -> {
             Answers.read(c, child, each);
             return child;
         });

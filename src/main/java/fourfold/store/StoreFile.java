@@ -1,5 +1,9 @@
 package fourfold.store;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -70,10 +74,10 @@ public final class StoreFile {
             NativeLibrary.prepareUsual();
             return connect(head);
         } catch (SQLException e) {
-            throw undone(made, failed(Failure.reason(e) + (Failure.isDamage(e) ? lastGood() : ""), e));
+            throw undone(made, failed(Failure.isDamage(e) ? withLastGood(Failure.problem(e)) : Failure.problem(e), e));
         } catch (IOException e) {
-            throw undone(made, failed(Failure.reason(e), e));
-        } catch (StoreException e) {
+            throw undone(made, failed(Failure.problem(e), e));
+        } catch (RecordsFailure e) {
             throw undone(made, e);
         }
     }
@@ -144,48 +148,45 @@ public final class StoreFile {
     private void checkFolder() throws IOException {
         Path folder = file.getParent();
         if (folder == null) {
-            throw failed("it is a folder; name a file");
+            throw failed(Reason.FOLDER);
         }
         if (folder.endsWith(DataPath.FOLDER)) {
             Rights.makeFolder(folder);
         }
         if (!Files.isDirectory(folder)) {
-            throw failed("there is no folder " + Failure.shown(folder) + "; make the folder or name another file");
+            throw failed(Reason.NO_FOLDER, Failure.shown(folder));
         }
         if (!Files.isWritable(folder)) {
-            throw failed("its folder can't be written; check the folder's rights or name another file");
+            throw failed(Reason.FOLDER_READ_ONLY);
         }
     }
 
     private FileHead checkFile() throws IOException {
         if (Files.isDirectory(file)) {
-            throw failed("it is a folder; name a file");
+            throw failed(Reason.FOLDER);
         }
         if (!Files.isRegularFile(file)) {
-            throw failed("it is no ordinary file; name another file");
+            throw failed(Reason.NOT_ORDINARY);
         }
         if (!Files.isReadable(file) || !Files.isWritable(file)) {
-            throw failed("it can't be read and written; check the file's rights");
+            throw failed(Reason.NO_RIGHTS);
         }
         FileHead head = FileHead.of(file);
         return switch (head) {
             case EMPTY, OURS -> head;
-            case OTHER_DATABASE -> throw failed("it belongs to another program; name another file");
-            case NO_DATABASE ->
-                throw failed("it is not a Fourfold file; name another file or restore a backup" + lastGood());
+            case OTHER_DATABASE -> throw failed(Reason.OTHER_PROGRAMS_FILE);
+            case NO_DATABASE -> throw failed(withLastGood(Problem.of(Reason.NOT_OURS)));
         };
     }
 
     /** An empty file beside backups is a loss and no beginning. */
     private void refuseToBeginAnew(FileHead head) throws IOException {
         if (head == FileHead.EMPTY && Journal.isHot(Journal.log(file))) {
-            throw failed(
-                    "it is gone or empty, but the log of its last answers is still there; put the file back, or move "
-                            + Failure.shown(Journal.log(file)) + " away to begin anew");
+            throw failed(Reason.LOG_LEFT, Failure.shown(Journal.log(file)));
         }
         if (head == FileHead.EMPTY && BackupFiles.of(file).lastGood().isPresent()) {
-            throw failed("it is gone or empty, but there are backups; restore one, or move "
-                    + Failure.shown(BackupFiles.of(file).folder()) + " away to begin anew" + lastGood());
+            throw failed(withLastGood(
+                    Problem.of(Reason.GONE, Failure.shown(BackupFiles.of(file).folder()))));
         }
     }
 
@@ -206,19 +207,19 @@ public final class StoreFile {
             Connections.run(connection, "PRAGMA ignore_check_constraints = OFF");
         }
         if (!found.equals(List.of("ok"))) {
-            throw failed("the file is damaged; leave it as it is and restore a backup" + lastGood());
+            throw failed(withLastGood(Problem.of(Reason.DAMAGED)));
         }
     }
 
     /** Names the newest backup that is whole; a folder that can't be read has none to offer. */
-    private String lastGood() {
+    private Problem withLastGood(Problem problem) {
         try {
             return BackupFiles.of(file)
                     .lastGood()
-                    .map(b -> " (the last good one is " + BackupFiles.stem(b) + "; fourfold restore puts it in place)")
-                    .orElse("");
+                    .map(b -> Problem.of(Reason.LAST_GOOD, problem, Failure.oneLine(BackupFiles.stem(b))))
+                    .orElse(problem);
         } catch (IOException e) {
-            return "";
+            return problem;
         }
     }
 
@@ -230,8 +231,8 @@ public final class StoreFile {
                 DatabaseCopy.make(connection, file, "before-" + schema.newest());
                 migrate(connection);
             }
-            case NEWER -> throw failed("it was written by a newer Fourfold; use that one");
-            case FOREIGN -> throw failed("its tables are not those of any Fourfold known here; name another file");
+            case NEWER -> throw failed(Reason.NEWER_PROGRAM);
+            case FOREIGN -> throw failed(Reason.OTHER_TABLES);
         }
     }
 
@@ -241,14 +242,14 @@ public final class StoreFile {
             Migration.run(source(false), schema);
         } catch (FlywayException e) {
             if (schema.stateOf(connection) != Schema.State.CURRENT) {
-                throw failed("bringing it up to date failed: " + Failure.reason(e), e);
+                throw failed(Problem.of(Reason.UPDATE_FAILED, Failure.problem(e)), e);
             }
             // Another program has done it in the same moment.
         }
         boolean whole = Database.query(connection, "PRAGMA foreign_key_check", none -> {}, row -> 1)
                 .isEmpty();
         if (!whole || schema.stateOf(connection) != Schema.State.CURRENT) {
-            throw failed("bringing it up to date went wrong; restore the copy made before");
+            throw failed(Reason.UPDATE_WRONG);
         }
     }
 
@@ -256,16 +257,20 @@ public final class StoreFile {
         return Connections.writing(file, patience, references);
     }
 
-    private StoreException failed(String reason) {
-        return new StoreException("could not open " + Failure.shown(file) + ": " + reason);
+    private RecordsFailure failed(Reason reason, Object... details) {
+        return failed(Problem.of(reason, details));
     }
 
-    private StoreException failed(String reason, Exception cause) {
-        return new StoreException("could not open " + Failure.shown(file) + ": " + reason, cause);
+    private RecordsFailure failed(Problem problem) {
+        return new RecordsFailure(Task.OPEN, Failure.shown(file), problem);
+    }
+
+    private RecordsFailure failed(Problem problem, Exception cause) {
+        return new RecordsFailure(Task.OPEN, Failure.shown(file), problem, cause);
     }
 
     /** Takes an empty file away again that was made for nothing. */
-    private StoreException undone(boolean made, StoreException reason) {
+    private RecordsFailure undone(boolean made, RecordsFailure reason) {
         try {
             if (made && Files.size(file) == 0) {
                 Files.delete(file);

@@ -1,11 +1,14 @@
 package fourfold.upkeep;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.store.BackupFiles;
 import fourfold.store.Connections;
 import fourfold.store.DatabaseCopy;
 import fourfold.store.Failure;
 import fourfold.store.Rights;
-import fourfold.store.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,7 +55,7 @@ public final class Backups {
      *
      * @param day the local day
      * @return the backup, if one was made
-     * @throws StoreException if it can't be made; older backups are then left alone
+     * @throws RecordsFailure if it can't be made; older backups are then left alone
      */
     public Optional<Backup> ofDay(LocalDate day) {
         if (Files.exists(folder.resolve(day + BackupFiles.ENDING))) {
@@ -81,7 +84,7 @@ public final class Backups {
         try {
             return files.all().stream().map(Backups::backup).toList();
         } catch (IOException e) {
-            throw failed("look at", Failure.reason(e), e);
+            throw failed(Task.LOOK_AT_BACKUPS, e);
         }
     }
 
@@ -94,20 +97,19 @@ public final class Backups {
         try {
             return files.lastGood().map(Backups::backup);
         } catch (IOException e) {
-            throw failed("look at", Failure.reason(e), e);
+            throw failed(Task.LOOK_AT_BACKUPS, e);
         }
     }
 
     /**
      * Makes a copy in a place of its own, such as on a stick: one file that is whole by itself.
      *
-     * @throws StoreException if there is such a file already, or it can't be made
+     * @throws RecordsFailure if there is such a file already, or it can't be made
      */
     public Backup to(Path target) {
         Path whole = target.toAbsolutePath().normalize();
         if (Files.exists(whole)) {
-            throw new StoreException(
-                    "could not copy to " + Failure.shown(whole) + ": there is such a file already; name another file");
+            throw new RecordsFailure(Task.COPY, Failure.shown(whole), Problem.of(Reason.FILE_EXISTS));
         }
         return make(whole, BackupFiles.stem(whole));
     }
@@ -116,7 +118,7 @@ public final class Backups {
         try {
             Rights.makeFolder(folder);
         } catch (IOException e) {
-            throw failed("make", Failure.reason(e), e);
+            throw failed(Task.MAKE_BACKUP, e);
         }
         return make(folder.resolve(name + BackupFiles.ENDING), name);
     }
@@ -132,9 +134,9 @@ public final class Backups {
             DatabaseCopy.name(unfinished, made);
             return new Backup(made, name);
         } catch (SQLException e) {
-            throw failed(Failure.reason(e), e, unfinished);
+            throw failed(Failure.problem(e), e, unfinished);
         } catch (IOException e) {
-            throw failed(Failure.reason(e), e, unfinished);
+            throw failed(Failure.problem(e), e, unfinished);
         }
     }
 
@@ -155,7 +157,7 @@ public final class Backups {
         try {
             Files.deleteIfExists(path);
         } catch (IOException e) {
-            throw failed("thin out", Failure.reason(e), e);
+            throw failed(Task.THIN_OUT_BACKUPS, e);
         }
     }
 
@@ -167,8 +169,9 @@ public final class Backups {
         }
     }
 
-    private static StoreException failed(String reason, Exception cause, Path half) {
-        StoreException failed = failed("make", half.resolveSibling(""), reason, cause);
+    private static RecordsFailure failed(Problem problem, Exception cause, Path half) {
+        RecordsFailure failed =
+                new RecordsFailure(Task.MAKE_BACKUP, Failure.shown(half.resolveSibling("")), problem, cause);
         try {
             Files.deleteIfExists(half);
         } catch (IOException e) {
@@ -177,12 +180,7 @@ public final class Backups {
         return failed;
     }
 
-    private StoreException failed(String what, String reason, Exception cause) {
-        return failed(what, folder, reason, cause);
-    }
-
-    private static StoreException failed(String what, Path folder, String reason, Exception cause) {
-        return new StoreException(
-                "could not " + what + " the backups in " + Failure.shown(folder) + ": " + reason, cause);
+    private RecordsFailure failed(Task task, IOException cause) {
+        return new RecordsFailure(task, Failure.shown(folder), Failure.problem(cause), cause);
     }
 }

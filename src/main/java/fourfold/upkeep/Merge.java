@@ -4,6 +4,10 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Actions;
 import fourfold.store.Children;
 import fourfold.store.Database;
@@ -12,7 +16,6 @@ import fourfold.store.FileHead;
 import fourfold.store.Refusal;
 import fourfold.store.SameChildren;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -80,7 +83,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     /**
      * Merges the other file into this one, all of it or nothing. The other file is only read.
      *
-     * @throws StoreException if a name is unsettled, or if the same id means different things in the two files
+     * @throws RecordsFailure if a name is unsettled, or if the same id means different things in the two files
      */
     public static Merge of(Store store, Path other, Said said) {
         return of(store, other, said, true);
@@ -90,24 +93,24 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         Database database = store.database();
         List<Merge> done = new ArrayList<>();
         try (PrivateCopy copy = copyOf(other)) {
-            database.read("merge the files", c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
+            database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
             try {
-                database.write("merge the files", c -> {
+                database.write(Task.MERGE_FILES, c -> {
                     Merge merge = merge(c, said);
                     done.add(merge);
                     if (!keep) {
                         throw new Preview();
                     }
                     if (!merge.unsettled().isEmpty()) {
-                        throw new Refusal("both have a child called \""
-                                + merge.unsettled().get(0).name() + "\"; say whether they are one child");
+                        throw new Refusal(
+                                Reason.NAME_CLASH, merge.unsettled().get(0).name());
                     }
                     return merge;
                 });
             } catch (Preview e) {
                 return done.get(0);
             } finally {
-                database.read("merge the files", c -> run(c, "DETACH DATABASE other"));
+                database.read(Task.MERGE_FILES, c -> run(c, "DETACH DATABASE other"));
             }
             store.checkpoint();
             return done.get(0);
@@ -171,20 +174,20 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     private static PrivateCopy copyOf(Path other) {
         try {
             if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
-                throw new StoreException("could not merge " + Failure.shown(other) + ": it is not a Fourfold file");
+                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NOT_TO_MERGE));
             }
             PrivateCopy copy = PrivateCopy.of(other);
             try {
                 Store.open(copy.file()).close();
                 return copy;
-            } catch (StoreException e) {
+            } catch (RecordsFailure e) {
                 copy.close();
                 throw e;
             }
         } catch (IOException e) {
-            throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
         } catch (SQLException e) {
-            throw new StoreException("could not merge " + Failure.shown(other) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
         }
     }
 

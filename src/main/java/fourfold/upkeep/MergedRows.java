@@ -1,5 +1,6 @@
 package fourfold.upkeep;
 
+import fourfold.log.Reason;
 import fourfold.store.AnswerRow;
 import fourfold.store.Database;
 import fourfold.store.Failure;
@@ -24,23 +25,23 @@ final class MergedRows {
 
     /** Refuses if one id means two different things: then one of the files was tampered with or damaged. */
     void refuseContradictions() throws SQLException {
-        refuse("child", """
+        refuse(Reason.FILES_DIFFER_CHILD, """
                 SELECT o.id FROM other.child o JOIN main.child m ON m.id = o.id
                 WHERE m.name <> o.name OR m.created_at <> o.created_at
                 """);
-        refuse("drill", """
+        refuse(Reason.FILES_DIFFER_DRILL, """
                 SELECT o.id FROM other.drill o JOIN main.drill m ON m.id = o.id
                 JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
                 WHERE oc.id <> mc.id OR m.started_at <> o.started_at OR m.zone_offset_min <> o.zone_offset_min
                   OR m.planned_s <> o.planned_s OR m.seed <> o.seed
                 """);
-        refuse("answer in the drill", """
+        refuse(Reason.FILES_DIFFER_ANSWER, """
                 SELECT od.id FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr
                 JOIN main.drill md ON md.id = od.id
                 JOIN main.answer m ON m.drill_nr = md.nr AND m.position = o.position
                 WHERE %s
                 """.formatted(columns(" OR ", "m.%1$s IS NOT o.%1$s")));
-        refuse("act", """
+        refuse(Reason.FILES_DIFFER_ACTION, """
                 SELECT o.id FROM other.act o JOIN main.act m ON m.id = o.id
                 JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.nr = m.child_nr
                 WHERE oc.id <> mc.id OR m.made_at <> o.made_at OR m.zone_offset_min <> o.zone_offset_min
@@ -48,11 +49,10 @@ final class MergedRows {
                 """);
     }
 
-    private void refuse(String what, String sql) throws SQLException {
+    private void refuse(Reason difference, String sql) throws SQLException {
         List<String> found = Database.query(connection, sql + " LIMIT 1", none -> {}, row -> row.getString(1));
         if (!found.isEmpty()) {
-            throw new Refusal("the two files differ in what they say of the " + what + " "
-                    + Failure.oneLine(found.get(0)) + "; verify both files");
+            throw new Refusal(difference, Failure.oneLine(found.get(0)));
         }
     }
 

@@ -1,5 +1,9 @@
 package fourfold.upkeep;
 
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.DatabaseCopy;
@@ -7,7 +11,6 @@ import fourfold.store.Failure;
 import fourfold.store.FileHead;
 import fourfold.store.Journal;
 import fourfold.store.Rights;
-import fourfold.store.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -43,7 +46,7 @@ public final class Restoration {
      *
      * @param file the family's file
      * @param backup the backup; it stays where it is
-     * @throws StoreException if the backup is not whole, or the file is in use
+     * @throws RecordsFailure if the backup is not whole, or the file is in use
      */
     public static Done of(Path file, Path backup) {
         return new Restoration(file).from(backup);
@@ -53,8 +56,7 @@ public final class Restoration {
         Path unfinished = file.resolveSibling(file.getFileName() + ".unfinished");
         try {
             if (FileHead.of(backup) != FileHead.OURS) {
-                throw new StoreException("could not restore " + Failure.shown(backup) + ": it is not a Fourfold file;"
-                        + " choose another backup");
+                throw new RecordsFailure(Task.RESTORE, Failure.shown(backup), Problem.of(Reason.NO_BACKUP));
             }
             Files.deleteIfExists(unfinished);
             Rights.makeFile(unfinished);
@@ -67,9 +69,9 @@ public final class Restoration {
             DatabaseCopy.name(unfinished, file);
             return new Done(backup, aside);
         } catch (SQLException e) {
-            throw failed(backup, Failure.reason(e), e);
+            throw failed(backup, Failure.problem(e), e);
         } catch (IOException e) {
-            throw failed(backup, Failure.reason(e), e);
+            throw failed(backup, Failure.problem(e), e);
         }
     }
 
@@ -137,8 +139,7 @@ public final class Restoration {
         }
     }
 
-    private StoreException failed(Path backup, String reason, Exception cause) {
-        return new StoreException(
-                "could not restore " + Failure.shown(backup) + " to " + Failure.shown(file) + ": " + reason, cause);
+    private RecordsFailure failed(Path backup, Problem problem, Exception cause) {
+        return new RecordsFailure(Task.RESTORE_TO, List.of(Failure.shown(backup), Failure.shown(file)), problem, cause);
     }
 }

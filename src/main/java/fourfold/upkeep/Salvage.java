@@ -4,11 +4,14 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.store.EarlierSlips;
 import fourfold.store.Failure;
 import fourfold.store.Journal;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,12 +36,11 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
      * @param damaged the damaged file
      * @param backup a good backup, which tells to whom drills and answers belong where that is destroyed
      * @param fresh the new file; it must not be there yet
-     * @throws StoreException if the damaged file can't be read at all, or the new one not be written
+     * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
      */
     public static Salvage of(Path damaged, Optional<Path> backup, Path fresh) {
         if (Files.exists(fresh)) {
-            throw new StoreException("could not salvage to " + Failure.shown(fresh) + ": there is such a file already;"
-                    + " name another file");
+            throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
         try {
             SalvagedRows rows = SalvagedRows.of(damaged);
@@ -53,9 +55,9 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
             Journal.intoOneFile(fresh);
             return saved;
         } catch (SQLException e) {
-            throw new StoreException("could not salvage to " + Failure.shown(fresh) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Failure.problem(e), e);
         } catch (IOException e) {
-            throw new StoreException("could not salvage " + Failure.shown(damaged) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.SALVAGE, Failure.shown(damaged), Failure.problem(e), e);
         }
     }
 
@@ -71,7 +73,7 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
                 store.keepAll(sittings, answers);
                 tally.drills = sittings.size();
                 tally.answers = answers.size();
-            } catch (StoreException e) {
+            } catch (RecordsFailure e) {
                 // One row that the store refuses must not cost the others.
                 for (DrillSession sitting : sittings) {
                     tally.drills += tally.done(() -> store.begin(sitting));
@@ -99,7 +101,7 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
             try {
                 write.run();
                 return 1;
-            } catch (StoreException e) {
+            } catch (RecordsFailure e) {
                 refused++;
                 return 0;
             }

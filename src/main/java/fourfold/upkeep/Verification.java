@@ -3,6 +3,10 @@ package fourfold.upkeep;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
+import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Actions;
 import fourfold.store.Answers;
 import fourfold.store.Children;
@@ -15,7 +19,6 @@ import fourfold.store.FileHead;
 import fourfold.store.Journal;
 import fourfold.store.Refusal;
 import fourfold.store.Schema;
-import fourfold.store.StoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,62 +41,56 @@ public final class Verification {
     private static final int MOST_LINES = 50;
     private static final Pattern TREE = Pattern.compile("Tree (\\d+)");
 
-    private final List<String> findings = new ArrayList<>();
+    private final List<Problem> findings = new ArrayList<>();
 
     private Verification() {}
 
     /**
-     * What is wrong with the file, a line each, at most fifty lines; nothing if all is well.
+     * What is wrong with the file, at most fifty things; nothing if all is well.
      *
-     * @throws StoreException if the file can't be read at all
+     * @throws RecordsFailure if the file can't be read at all
      */
-    public static List<String> of(Path file) {
+    public static List<Problem> of(Path file) {
         Verification verification = new Verification();
         try {
             verification.look(file.toAbsolutePath().normalize());
         } catch (IOException e) {
-            throw new StoreException("could not read " + Failure.shown(file) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.VERIFY, Failure.shown(file), Failure.problem(e), e);
         }
         return List.copyOf(verification.findings.subList(0, Math.min(MOST_LINES, verification.findings.size())));
     }
 
     /**
-     * What a grown-up should know of how the file is kept, a sentence each.
+     * What a grown-up should know of how the file is kept.
      *
-     * @throws StoreException if the file can't be read at all
+     * @throws RecordsFailure if the file can't be read at all
      */
-    public static List<String> notes(Path file) {
+    public static List<Problem> notes(Path file) {
         try {
-            List<String> notes = new ArrayList<>();
-            notes.add(
-                    FileHead.isLogged(file)
-                            ? "It is kept with a write-ahead log: while a program has it open the last answers stand"
-                                    + " beside it, in the file that ends in -wal, and only both together are whole."
-                            : "It is kept with a rollback journal: it is whole by itself whenever no answer is just"
-                                    + " being written.");
+            List<Problem> notes = new ArrayList<>();
+            notes.add(Problem.of(FileHead.isLogged(file) ? Reason.KEPT_WITH_LOG : Reason.KEPT_WITH_JOURNAL));
             int slips = EarlierSlips.beside(file).size();
             if (slips > 0) {
-                notes.add("An earlier Fourfold left " + slips + (slips == 1 ? " slip" : " slips")
-                        + " with answers beside it; the next start takes them in.");
+                notes.add(Problem.of(slips == 1 ? Reason.SLIP_LEFT : Reason.SLIPS_LEFT, slips));
             }
             return notes;
         } catch (IOException e) {
-            throw new StoreException("could not read " + Failure.shown(file) + ": " + Failure.reason(e), e);
+            throw new RecordsFailure(Task.VERIFY, Failure.shown(file), Failure.problem(e), e);
         }
     }
 
     private void look(Path file) throws IOException {
         switch (FileHead.of(file)) {
-            case EMPTY -> found("the file is empty");
-            case NO_DATABASE -> found("the file's beginning is destroyed, or it is no Fourfold file");
-            case OTHER_DATABASE -> found("the file's beginning is destroyed, or it belongs to another program");
+            case EMPTY -> found(Reason.EMPTY);
+            case NO_DATABASE -> found(Reason.HEAD_DESTROYED);
+            case OTHER_DATABASE -> found(Reason.HEAD_OF_OTHER_PROGRAM);
             case OURS -> look(file, Journal.unfinishedWrite(file));
         }
     }
 
     private void look(Path file, boolean unfinished) throws IOException {
         if (unfinished) {
-            found("a write was cut short; opening the program completes it, then verify again");
+            found(Reason.WRITE_CUT_SHORT);
             return;
         }
         try {
@@ -105,7 +102,7 @@ public final class Verification {
                 lookInto(file);
             }
         } catch (SQLException e) {
-            found(Failure.reason(e));
+            found(Failure.problem(e));
         }
     }
 
@@ -118,15 +115,14 @@ public final class Verification {
     }
 
     private void pages(Connection connection) throws SQLException {
-        Map<String, String> trees = new HashMap<>();
+        Map<String, Tree> trees = new HashMap<>();
         Database.query(
                 connection,
                 "SELECT rootpage, type, tbl_name FROM sqlite_schema WHERE rootpage > 0",
                 none -> {},
                 row -> trees.put(
                         row.getString(1),
-                        (row.getString(2).equals("index") ? "an index of the table " : "the table ")
-                                + row.getString(3)));
+                        new Tree(row.getString(2).equals("index") ? Reason.INDEX : Reason.TABLE, row.getString(3))));
         for (String line : Database.query(
                 connection, "PRAGMA integrity_check(" + MOST_LINES + ")", none -> {}, row -> row.getString(1))) {
             if (!line.equals("ok")) {
@@ -135,10 +131,19 @@ public final class Verification {
         }
     }
 
-    private static String named(String line, Map<String, String> trees) {
-        Matcher tree = TREE.matcher(line);
-        return Failure.oneLine(
-                tree.find() ? line + " (in " + trees.getOrDefault(tree.group(1), "the list of tables") + ")" : line);
+    /** What a tree of pages holds: a table, or an index of it. */
+    private record Tree(Reason kind, String table) {}
+
+    /** The database's own line, with what its tree holds; a tree that nobody knows belongs to the list of tables. */
+    private static Problem named(String line, Map<String, Tree> trees) {
+        Matcher number = TREE.matcher(line);
+        if (!number.find()) {
+            return Problem.of(Reason.OTHER, Failure.oneLine(line));
+        }
+        Tree tree = trees.get(number.group(1));
+        return tree == null
+                ? Problem.of(Reason.TABLES, Failure.oneLine(line))
+                : Problem.of(tree.kind(), Failure.oneLine(line), Failure.oneLine(tree.table()));
     }
 
     private void references(Connection connection) throws SQLException {
@@ -146,23 +151,28 @@ public final class Verification {
                 connection,
                 "PRAGMA foreign_key_check",
                 none -> {},
-                row -> found("row " + row.getLong(2) + " of the table " + row.getString(1)
-                        + " belongs to a missing row of the table " + row.getString(3)));
+                row -> found(
+                        Reason.REFERENCE,
+                        row.getLong(2),
+                        Failure.oneLine(row.getString(1)),
+                        Failure.oneLine(row.getString(3))));
     }
 
     private void rows(Connection connection) {
         try {
             if (Schema.TODAY.stateOf(connection) != Schema.State.CURRENT) {
-                found("the tables are not those of this Fourfold");
+                found(Reason.SCHEMA);
                 return;
             }
             for (Children.Known known : Children.all(connection)) {
                 child(connection, known.child());
             }
         } catch (SQLException e) {
-            found(Failure.reason(e));
-        } catch (Refusal | IllegalArgumentException e) {
-            found("a child: " + e.getMessage());
+            found(Failure.problem(e));
+        } catch (Refusal e) {
+            found(Reason.CHILD_UNREADABLE, e.problem());
+        } catch (IllegalArgumentException e) {
+            found(Reason.CHILD_UNREADABLE, Failure.detail(e));
         }
     }
 
@@ -176,7 +186,7 @@ public final class Verification {
             Order order = new Order(begun);
             Answers.read(connection, child.id(), order::next);
         } catch (Refusal e) {
-            found(String.valueOf(e.getMessage()));
+            found(e.problem());
         }
     }
 
@@ -193,17 +203,20 @@ public final class Verification {
             Answer before = last.put(answer.drill(), answer);
             int expected = before == null ? 1 : before.position() + 1;
             if (answer.position() != expected) {
-                found("the drill " + answer.drill() + " has no answer at position " + expected);
+                found(Reason.ANSWER_MISSING, answer.drill(), expected);
             }
             Instant earliest = before == null ? begun.getOrDefault(answer.drill(), Instant.MIN) : before.askedAt();
             if (answer.askedAt().isBefore(earliest)) {
-                found("position " + answer.position() + " of the drill " + answer.drill()
-                        + " was asked before what it follows");
+                found(Reason.ANSWER_EARLY, answer.position(), answer.drill());
             }
         }
     }
 
-    private boolean found(String line) {
-        return findings.add(line);
+    private boolean found(Reason reason, Object... details) {
+        return found(Problem.of(reason, details));
+    }
+
+    private boolean found(Problem problem) {
+        return findings.add(problem);
     }
 }

@@ -5,6 +5,8 @@ import fourfold.facts.Fact;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.log.Problem;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
 import fourfold.progress.Rates;
@@ -240,5 +242,30 @@ public final class Words {
     public String picture(Depiction depiction, boolean split, int groups, int each) {
         String key = "picture." + depiction.name().toLowerCase(Locale.ROOT) + (split ? ".split" : "");
         return counted(key, groups, groups, each, groups * each);
+    }
+
+    /** What could not be kept or read, in which file, why, and what to do: one line. */
+    public String failure(RecordsFailure failure) {
+        List<Object> gaps = new ArrayList<>(failure.places());
+        gaps.add(problem(failure.problem()));
+        return say("failure.task." + key(failure.task()), gaps.toArray());
+    }
+
+    /** A problem in one line. */
+    public String problem(Problem problem) {
+        Object[] gaps = problem.details().stream()
+                .map(detail -> detail instanceof Problem deeper ? problem(deeper) : detail)
+                .toArray();
+        return say("failure.reason." + key(problem.reason()), gaps);
+    }
+
+    private static String key(Enum<?> one) {
+        return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** What of a drill is lost, and why, for the parent when the program ends. */
+    public String lost(int answers, Optional<RecordsFailure> failure) {
+        String why = failure.map(this::failure).orElse("");
+        return answers == 0 ? say("failure.lost.none", why) : counted("failure.lost", answers, answers, why);
     }
 }

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Guards against a way back that is not there when a parent needs it, or that does more than was asked. */
 class SafetyCommandsTest {
@@ -75,10 +77,36 @@ class SafetyCommandsTest {
         Files.write(file, Arrays.copyOf(bytes, bytes.length - 4096));
         Path fresh = folder.resolve("saved.db");
         CommandRun salvage = run(file, "salvage", fresh.toString());
-        assertTrue(salvage.out().startsWith("Saved to " + fresh + ": 1 children, 1 drills, "), salvage.out());
+        assertTrue(salvage.out().startsWith("Saved to " + fresh + ": 1 child, 1 drill, "), salvage.out());
         assertEquals(0, CommandRun.of(fresh, "grid").code());
         CommandRun again = CommandRun.of(file, "salvage", fresh.toString());
         assertTrue(again.err().contains("there is such a file already; name another file"), again.err());
+    }
+
+    /** A failure, a finding, a question and a result of these commands in each language but English. */
+    @ParameterizedTest
+    @CsvSource({
+        "de,alles in Ordnung,ließ sich nicht öffnen: es ist keine Fourfold-Datei,Die letzte gute Sicherung ist,Ist es"
+                + " dasselbe?,1 Kind",
+        "es,todo está bien,No se pudo abrir,La última copia buena es,¿Es la misma persona?,1 persona"
+    })
+    void theFileIsCaredForInTheParentsLanguage(
+            String language, String well, String closed, String backup, String clash, String counted)
+            throws IOException {
+        Path file = Practised.once(folder);
+        assertTrue(CommandRun.in(language, file, "verify").out().contains(well));
+        Path other = folder.resolve("other.db");
+        try (Store store = Store.open(other)) {
+            store.add(new Child(new UUID(9, 9), "mina", Practised.BEGAN));
+        }
+        String asked = CommandRun.in(language, file, "merge", other.toString()).out();
+        assertTrue(asked.contains(clash) && asked.contains(counted), asked);
+        run(file, "backup");
+        Files.writeString(file, "something else");
+        CommandRun grid = CommandRun.in(language, file, "grid");
+        assertEquals(1, grid.code());
+        assertTrue(grid.err().contains(closed), grid.err());
+        assertTrue(CommandRun.in(language, file, "verify").out().contains(backup));
     }
 
     @Test

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +56,7 @@ class AnswersReadTest {
         Path file = folder.resolve("family.db");
         try (Store store = Store.open(file)) {
             fill(store, 2_000);
-            store.database().write("spoil a row", c -> {
+            store.database().write(RecordsFailure.Task.KEEP_ANSWERS, c -> {
                 Database.run(c, "PRAGMA ignore_check_constraints = ON", none -> {});
                 Database.run(
                         c,
@@ -63,8 +65,8 @@ class AnswersReadTest {
                         none -> {});
                 return true;
             });
-            StoreException told = assertThrows(StoreException.class, () -> store.answers(MINA.id()));
-            String words = String.valueOf(told.getMessage());
+            RecordsFailure told = assertThrows(RecordsFailure.class, () -> store.answers(MINA.id()));
+            String words = String.valueOf(Words.english().failure(told));
             assertTrue(words.startsWith("could not read the answers in " + file + ": position 7 of the drill "), words);
         }
     }
@@ -76,7 +78,7 @@ class AnswersReadTest {
     void aNumberTooLargeIsRefusedAndNeverCutOff(String column) {
         try (Store store = Store.open(folder.resolve("family.db"))) {
             fill(store, 20);
-            store.database().write("spoil a row", c -> {
+            store.database().write(RecordsFailure.Task.KEEP_ANSWERS, c -> {
                 Database.run(c, "PRAGMA ignore_check_constraints = ON", none -> {});
                 Database.run(
                         c,
@@ -85,8 +87,10 @@ class AnswersReadTest {
                         none -> {});
                 return true;
             });
-            StoreException told = assertThrows(StoreException.class, () -> store.answers(MINA.id()));
-            assertTrue(String.valueOf(told.getMessage()).contains(" can't be read: "), told.getMessage());
+            RecordsFailure told = assertThrows(RecordsFailure.class, () -> store.answers(MINA.id()));
+            assertTrue(
+                    String.valueOf(Words.english().failure(told)).contains(" can't be read: "),
+                    Words.english().failure(told));
         }
     }
 

@@ -10,8 +10,10 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.Verification;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -106,12 +108,11 @@ class EarlierFilesTest {
         Path file = folder.resolve("newer.db");
         StoreFile.open(file, StoreFile.PATIENCE, Later.schema()).close();
         byte[] before = Files.readAllBytes(file);
-        assertTrue(String.valueOf(assertThrows(StoreException.class, () -> Store.open(file))
-                        .getMessage())
-                .endsWith("it was written by a newer Fourfold; use that one"));
+        assertTrue(
+                InEnglish.failure(() -> Store.open(file)).endsWith("it was written by a newer Fourfold; use that one"));
         try (Store store = Store.open(folder.resolve("today.db"))) {
             Merge.Said nothing = new Merge.Said(java.util.Set.of(), java.util.Map.of(), Invented.MORNING, 0);
-            assertThrows(StoreException.class, () -> Merge.of(store, file, nothing));
+            assertThrows(RecordsFailure.class, () -> Merge.of(store, file, nothing));
         }
         assertArrayEquals(before, Files.readAllBytes(file));
     }

@@ -12,6 +12,7 @@ import fourfold.upkeep.Merge;
 import fourfold.upkeep.Restoration;
 import fourfold.upkeep.Salvage;
 import fourfold.upkeep.Verification;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
@@ -163,7 +164,7 @@ class EarlierSlipsTest {
         assertEquals(List.of(), Verification.of(file()));
         assertEquals(
                 "An earlier Fourfold left 3 slips with answers beside it; the next start takes them in.",
-                Verification.notes(file()).get(1));
+                InEnglish.problems(Verification.notes(file())).get(1));
         assertArrayEquals(before, Files.readAllBytes(file()));
         assertEquals(List.of(KNOWN, OF_BO, UNKNOWN), slips().stream().sorted().toList());
     }
@@ -182,7 +183,7 @@ class EarlierSlipsTest {
     void whoSalvagesTheFileGetsThemToo() throws IOException {
         Path fresh = folder.resolve("saved.db");
         assertEquals(3, Salvage.of(file(), Optional.empty(), fresh).answers());
-        assertTrue(Verification.notes(fresh).get(0).contains("rollback journal"));
+        assertTrue(InEnglish.problems(Verification.notes(fresh)).get(0).contains("rollback journal"));
         assertEquals(answers(6), in(fresh));
     }
 

@@ -3,7 +3,6 @@ package fourfold.store;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -11,11 +10,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.Restoration;
 import fourfold.upkeep.Salvage;
 import fourfold.upkeep.Verification;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -132,7 +133,7 @@ class JournalTest {
         try (Store store = Store.open(file())) {
             give(store);
             // Many times quicker, and no other number of writes.
-            store.database().read("hurry", c -> {
+            store.database().read(RecordsFailure.Task.READ_ANSWERS, c -> {
                 Connections.run(c, "PRAGMA synchronous = OFF");
                 return c;
             });
@@ -214,7 +215,7 @@ class JournalTest {
             assertTrue(System.nanoTime() - begun < Duration.ofSeconds(2).toNanos(), "a wait takes five seconds");
             assertEquals(
                     "It is kept with a rollback journal: it is whole by itself whenever no answer is just being written.",
-                    Verification.notes(file()).get(0));
+                    InEnglish.problems(Verification.notes(file())).get(0));
             reader.rollback();
             give(store);
             assertFalse(FileHead.isLogged(file()));
@@ -222,7 +223,8 @@ class JournalTest {
         }
         assertEquals(answers(GIVEN), in(file()));
         assertTrue(FileHead.isLogged(file()));
-        assertTrue(Verification.notes(file()).get(0).startsWith("It is kept with a write-ahead log"));
+        assertTrue(
+                InEnglish.problems(Verification.notes(file())).get(0).startsWith("It is kept with a write-ahead log"));
     }
 
     /** A folder in the place of the shared memory stands for a disk that has none. */
@@ -284,9 +286,7 @@ class JournalTest {
         try (Store store = Store.open(file())) {
             give(store);
             Backups.of(file()).to(copy);
-            String told = String.valueOf(
-                    assertThrows(StoreException.class, () -> Backups.of(file()).to(copy))
-                            .getMessage());
+            String told = InEnglish.failure(() -> Backups.of(file()).to(copy));
             assertTrue(told.endsWith("there is such a file already; name another file"), told);
         }
         assertWholeAlone(copy);
@@ -379,8 +379,7 @@ class JournalTest {
         }
         Path backup = Backups.of(file()).named("by-hand").file();
         try (Store open = Store.open(file())) {
-            String told = String.valueOf(assertThrows(StoreException.class, () -> Restoration.of(file(), backup))
-                    .getMessage());
+            String told = InEnglish.failure(() -> Restoration.of(file(), backup));
             assertTrue(told.endsWith("another program is using the file; close it and try again"), told);
             assertEquals(answers(GIVEN), open.answers(ANA.id()));
         }
@@ -428,9 +427,7 @@ class JournalTest {
         try (Store store = Store.open(file())) {
             give(store);
             Files.delete(Journal.log(file()));
-            String told = String.valueOf(assertThrows(
-                            StoreException.class, () -> store.keep(Invented.answer(DRILL, GIVEN + 1)))
-                    .getMessage());
+            String told = InEnglish.failure(() -> store.keep(Invented.answer(DRILL, GIVEN + 1)));
             assertTrue(told.contains("was moved, removed or replaced while the program was running"), told);
         }
         assertEquals(answers(GIVEN), in(file()));
@@ -451,8 +448,7 @@ class JournalTest {
     void aFileThatIsGoneBesideItsLogIsNotBegunAnew() throws IOException {
         byte[] kept = Files.readAllBytes(killed());
         Files.delete(file());
-        String told = String.valueOf(
-                assertThrows(StoreException.class, () -> Store.open(file())).getMessage());
+        String told = InEnglish.failure(() -> Store.open(file()));
         assertTrue(told.contains("it is gone or empty, but the log of its last answers is still there"), told);
         assertFalse(Files.exists(file()));
         Files.write(file(), kept);

@@ -7,6 +7,7 @@ import fourfold.log.Answer;
 import fourfold.log.DrillSession;
 import fourfold.terminal.PtyProgram;
 import fourfold.upkeep.Verification;
+import fourfold.words.InEnglish;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -99,7 +100,7 @@ class KilledTest {
         assertEquals(List.of(), Verification.of(file));
         byte[] header = {(byte) 0xd9, (byte) 0xd5, 0x05, (byte) 0xf9, 0x20, (byte) 0xa1, 0x63, (byte) 0xd7};
         Files.write(journal, Arrays.copyOf(header, 512));
-        assertTrue(Verification.of(file).get(0).contains("cut short"));
+        assertTrue(InEnglish.problems(Verification.of(file)).get(0).contains("cut short"));
         Files.write(journal, new byte[512]);
         Store.open(file).close();
         assertEquals(List.of(), Verification.of(file));

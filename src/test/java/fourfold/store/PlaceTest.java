@@ -1,8 +1,8 @@
 package fourfold.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import fourfold.words.InEnglish;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -58,8 +58,7 @@ class PlaceTest {
     @Test
     void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() {
         for (String broken : new String[] {"/home/\uFFFD\uFFFD/x.db", "a\0b"}) {
-            String message = String.valueOf(assertThrows(StoreException.class, () -> DataPath.of(broken))
-                    .getMessage());
+            String message = InEnglish.failure(() -> DataPath.of(broken));
             assertEquals(1, message.lines().count());
             assertEquals(0, message.indexOf("could not use the file name \""), message);
             assertEquals(-1, message.indexOf(0), "no control character");

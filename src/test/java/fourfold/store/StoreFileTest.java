@@ -9,6 +9,9 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
+import fourfold.words.InEnglish;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,11 +103,9 @@ class StoreFileTest {
     void aFolderIsNoFile() {
         assertEquals(
                 "could not open " + temporary + ": it is a folder; name a file",
-                assertThrows(StoreException.class, () -> Store.open(temporary)).getMessage());
+                InEnglish.failure(() -> Store.open(temporary)));
         Path root = temporary.getRoot();
-        assertTrue(String.valueOf(assertThrows(StoreException.class, () -> Store.open(root))
-                        .getMessage())
-                .contains("it is a folder"));
+        assertTrue(InEnglish.failure(() -> Store.open(root)).contains("it is a folder"));
     }
 
     @Test
@@ -113,7 +114,7 @@ class StoreFileTest {
         assertEquals(
                 "could not open " + file + ": there is no folder " + file.getParent()
                         + "; make the folder or name another file",
-                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+                InEnglish.failure(() -> Store.open(file)));
         assertFalse(Files.exists(temporary.resolve("nowhere")));
     }
 
@@ -121,8 +122,7 @@ class StoreFileTest {
     void aFolderThatCanNotBeMadeIsNamed() throws IOException {
         Path inTheWay = Files.writeString(temporary.resolve("file"), "x");
         Path file = inTheWay.resolve("fourfold").resolve("x.db");
-        String message = String.valueOf(
-                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        String message = InEnglish.failure(() -> Store.open(file));
         assertTrue(message.startsWith("could not open " + file + ": "), message);
         assertEquals(1, message.lines().count());
         assertEquals("x", Files.readString(inTheWay));
@@ -199,7 +199,7 @@ class StoreFileTest {
             assertEquals(
                     "could not add the child in " + file
                             + ": another program is using the file; close it and try again",
-                    assertThrows(StoreException.class, () -> store.add(ANA)).getMessage());
+                    InEnglish.failure(() -> store.add(ANA)));
             assertEquals(List.of(), store.children(), "reading goes on meanwhile");
             statement.execute("ROLLBACK");
             store.add(ANA);
@@ -258,14 +258,15 @@ class StoreFileTest {
     @Test
     void aControlCharacterInAFileNameNeverReachesTheTerminal() throws IOException {
         Path file = Files.writeString(temporary.resolve("a\u001b[31mb"), "text");
-        String message = String.valueOf(
-                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        String message = InEnglish.failure(() -> Store.open(file));
         assertTrue(message.contains("a?[31mb"), message);
         assertEquals(-1, message.indexOf(0x1b));
     }
 
     private static String asked(Database database, String pragma) {
-        return database.read("ask", c -> Database.query(c, pragma, none -> {}, row -> row.getString(1)))
+        return database.read(
+                        RecordsFailure.Task.READ_ANSWERS,
+                        c -> Database.query(c, pragma, none -> {}, row -> row.getString(1)))
                 .get(0);
     }
 
@@ -277,8 +278,8 @@ class StoreFileTest {
 
     private static void assertLeftAlone(Path file, String reason) throws IOException {
         byte[] before = Files.readAllBytes(file);
-        StoreException refused = assertThrows(StoreException.class, () -> StoreFile.open(file, SHORT, Schema.TODAY));
-        assertEquals("could not open " + file + ": " + reason, refused.getMessage());
+        RecordsFailure refused = assertThrows(RecordsFailure.class, () -> StoreFile.open(file, SHORT, Schema.TODAY));
+        assertEquals("could not open " + file + ": " + reason, Words.english().failure(refused));
         assertArrayEquals(before, Files.readAllBytes(file), "untouched");
     }
 

@@ -1,7 +1,6 @@
 package fourfold.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
@@ -13,6 +12,7 @@ import fourfold.log.ChildName;
 import fourfold.log.DrillSession;
 import fourfold.log.Moment;
 import fourfold.log.ParentAction;
+import fourfold.words.InEnglish;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -284,8 +284,7 @@ abstract class StoreLaws {
     }
 
     private static void assertRefused(String reason, org.junit.jupiter.api.function.Executable attempt) {
-        String message =
-                String.valueOf(assertThrows(StoreException.class, attempt).getMessage());
+        String message = InEnglish.failure(attempt);
         assertTrue(message.contains(reason), message);
         assertTrue(message.startsWith("could not "), message);
         assertEquals(1, message.lines().count(), "one line: " + message);

@@ -2,6 +2,8 @@ package fourfold.store;
 
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
+import fourfold.words.Words;
 import java.nio.file.Path;
 
 /** A program of its own that keeps answers until it has enough or is killed, and says which ones it was told are safe. */
@@ -20,8 +22,8 @@ final class Victim {
             try {
                 Store.open(DataPath.usual()).close();
                 System.out.println("opened");
-            } catch (StoreException e) {
-                System.out.println(e.getMessage());
+            } catch (RecordsFailure e) {
+                System.out.println(Words.english().failure(e));
             }
             return;
         }

@@ -8,9 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Invented;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -125,7 +126,7 @@ class BackupsTest {
         byte[] bytes = Files.readAllBytes(file);
         java.util.Arrays.fill(bytes, 4096 * 2, 4096 * 6, (byte) 0);
         Files.write(file, bytes);
-        assertThrows(StoreException.class, () -> Backups.of(file).ofDay(DAY.plusDays(1)));
+        assertThrows(RecordsFailure.class, () -> Backups.of(file).ofDay(DAY.plusDays(1)));
         assertEquals(List.of(good), Backups.of(file).all());
         try (Stream<Path> left = Files.list(Backups.of(file).folder())) {
             assertEquals(1, left.count(), "nothing half done is left");
@@ -154,7 +155,7 @@ class BackupsTest {
         Files.write(newer.file(), java.util.Arrays.copyOf(Files.readAllBytes(newer.file()), 5000));
         assertEquals(Optional.of(older), Backups.of(file).lastGood());
         byte[] before = Files.readAllBytes(file);
-        assertThrows(StoreException.class, () -> Restoration.of(file, newer.file()));
+        assertThrows(RecordsFailure.class, () -> Restoration.of(file, newer.file()));
         assertArrayEquals(before, Files.readAllBytes(file));
     }
 
@@ -163,8 +164,7 @@ class BackupsTest {
         Path file = filled();
         Backups.of(file).ofDay(DAY);
         Files.delete(file);
-        String told = String.valueOf(
-                assertThrows(StoreException.class, () -> Store.open(file)).getMessage());
+        String told = InEnglish.failure(() -> Store.open(file));
         assertTrue(told.contains("it is gone or empty, but there are backups"), told);
         assertFalse(Files.exists(file));
         Restoration.of(file, Backups.of(file).lastGood().orElseThrow().file());

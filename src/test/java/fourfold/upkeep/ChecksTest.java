@@ -8,10 +8,11 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Database;
 import fourfold.store.Invented;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -166,12 +167,12 @@ class ChecksTest {
         run("INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"
                 + " VALUES ('00000000-0000-0000-0000-00000000000b', 1, 1, 0, 'focus', '6x77')");
         try (Store store = Store.open(file())) {
-            StoreException refused = assertThrows(StoreException.class, () -> store.acts(ana.id()));
+            RecordsFailure refused = assertThrows(RecordsFailure.class, () -> store.acts(ana.id()));
             assertEquals(
                     "could not read the changes in " + file()
                             + ": the act 00000000-0000-0000-0000-00000000000b can't be read: "
                             + "a family has two factors from 1 to 10, the smaller first, not 6 and 77",
-                    refused.getMessage());
+                    Words.english().failure(refused));
             assertEquals(List.of(ana), store.children());
             assertEquals(List.of(), store.acts(UUID.randomUUID()));
         }

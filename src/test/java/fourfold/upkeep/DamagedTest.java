@@ -3,7 +3,6 @@ package fourfold.upkeep;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Family;
@@ -13,7 +12,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.store.Invented;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,7 +95,7 @@ class DamagedTest {
         for (int number = 0; number < DAMAGES; number++) {
             byte[] bytes = damage(dice, number);
             Files.write(file, bytes);
-            List<String> found = Verification.of(file);
+            List<String> found = InEnglish.problems(Verification.of(file));
             boolean sound = found.isEmpty();
             told += sound ? 0 : 1;
             if (sound) {
@@ -109,8 +108,7 @@ class DamagedTest {
                 }
                 continue;
             }
-            String message = String.valueOf(assertThrows(StoreException.class, this::openReadAndBackUp, "" + found)
-                    .getMessage());
+            String message = InEnglish.failure(this::openReadAndBackUp, "" + found);
             assertEquals(1, message.lines().count(), message);
             // Opening looks at every page, not at each entry of an index; reading and the day's backup meet the rest.
             assertTrue(
@@ -220,7 +218,7 @@ class DamagedTest {
     }
 
     private void assertTold(String part) {
-        List<String> findings = Verification.of(file);
+        List<String> findings = InEnglish.problems(Verification.of(file));
         assertFalse(findings.isEmpty());
         assertTrue(findings.stream().anyMatch(f -> f.contains(part)), findings.toString());
     }

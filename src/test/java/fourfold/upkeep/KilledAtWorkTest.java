@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Answers;
 import fourfold.store.Database;
 import fourfold.store.DatabaseCopy;
@@ -58,10 +59,11 @@ class KilledAtWorkTest {
             Files.deleteIfExists(file.resolveSibling("again.tmp"));
             // The next program opens the file as if nothing had been; a migration that was cut short is done now.
             try (Database database = StoreFile.open(file, StoreFile.PATIENCE, schema(work))) {
-                int drills =
-                        database.read("look", c -> DrillSessions.of(c, ANA.id()).size());
+                int drills = database.read(
+                        RecordsFailure.Task.READ_ANSWERS,
+                        c -> DrillSessions.of(c, ANA.id()).size());
                 assertTrue(drills == 30 || drills == 50, work + " left " + drills + " drills");
-                int answers = database.read("look", c -> {
+                int answers = database.read(RecordsFailure.Task.READ_ANSWERS, c -> {
                     List<Answer> all = new ArrayList<>();
                     Answers.read(c, ANA.id(), all::add);
                     return all.size();
@@ -87,7 +89,7 @@ class KilledAtWorkTest {
                 String all = "SELECT (SELECT COUNT(*) FROM child) || ' ' || (SELECT COUNT(*) FROM drill) || ' '"
                         + " || (SELECT COUNT(*) FROM answer) || ' ' || (SELECT COUNT(*) FROM removed_child)";
                 String left = database.read(
-                        "look",
+                        RecordsFailure.Task.READ_ANSWERS,
                         c -> Database.query(c, all, none -> {}, row -> row.getString(1))
                                 .get(0));
                 assertTrue(left.equals("1 30 600 0") || left.equals("0 0 0 1"), left);

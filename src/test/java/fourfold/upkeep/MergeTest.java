@@ -2,7 +2,6 @@ package fourfold.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Family;
@@ -13,7 +12,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.store.Invented;
 import fourfold.store.Store;
-import fourfold.store.StoreException;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -172,7 +171,7 @@ class MergeTest {
 
     /** What verify finds but for answers that neither computer had. */
     private static List<String> foreign(Path file) {
-        return Verification.of(file).stream()
+        return InEnglish.problems(Verification.of(file)).stream()
                 .filter(f -> !f.contains("has no answer at position"))
                 .toList();
     }
@@ -216,8 +215,7 @@ class MergeTest {
             assertEquals(
                     List.of(new Merge.Clash("Ana", ANA, ANA_TOO)),
                     Merge.preview(store, there, NOTHING).unsettled());
-            String refused = String.valueOf(assertThrows(StoreException.class, () -> Merge.of(store, there, NOTHING))
-                    .getMessage());
+            String refused = InEnglish.failure(() -> Merge.of(store, there, NOTHING));
             assertTrue(refused.contains("both have a child called \"Ana\"; say whether they are one child"), refused);
         }
         assertArrayEquals(before, Files.readAllBytes(here));
@@ -310,8 +308,7 @@ class MergeTest {
             store.keep(Invented.typing(Invented.answer(sitting, 1), "9"));
         }
         try (Store store = Store.open(here)) {
-            String refused = String.valueOf(assertThrows(StoreException.class, () -> Merge.of(store, there, NOTHING))
-                    .getMessage());
+            String refused = InEnglish.failure(() -> Merge.of(store, there, NOTHING));
             assertTrue(refused.contains("differ in what they say of the answer in the drill"), refused);
         }
     }

@@ -7,7 +7,6 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
 import fourfold.screens.PageContext;
-import fourfold.words.LossLine;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -99,7 +98,7 @@ final class DrillFile {
             begin(() -> new Came(
                     keeping.standing(),
                     Optional.empty(),
-                    context.home().practice().ended(sitting, at)));
+                    context.home().practice().ended(sitting, at).map(context.words()::failure)));
         }
     }
 
@@ -107,7 +106,7 @@ final class DrillFile {
     void giveUp(Instant at) {
         begin(() -> {
             if (keeping.isBehind() && !keeping.tryNow(at)) {
-                context.home().practice().lost(LossLine.of(context.words(), keeping.answers(), keeping.reason()));
+                context.home().practice().lost(context.words().lost(keeping.answers(), keeping.failure()));
             }
             return done();
         });
@@ -185,6 +184,6 @@ final class DrillFile {
 
     /** Why the disk did not take it, in one line. */
     String reason() {
-        return standing.reason();
+        return standing.failure().map(context.words()::failure).orElse("");
     }
 }

@@ -2,8 +2,8 @@ package fourfold.screens.child;
 
 import fourfold.facts.Family;
 import fourfold.home.KnownChild;
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
@@ -59,8 +59,8 @@ public final class HomePage implements Page {
                     .map(child -> Colours.of(
                             Steering.of(context.home().records().actions(child)).settings()))
                     .toList());
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = context.words().failure(e);
         }
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(context.words().say("home.add"));
@@ -107,8 +107,8 @@ public final class HomePage implements Page {
         int line = menu.chosen();
         try {
             return open(line);
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }

@@ -1,9 +1,9 @@
 package fourfold.screens.child;
 
 import fourfold.drill.Drill;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.RecordsFailure;
 import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
@@ -115,8 +115,8 @@ final class MinutesPage implements Page {
             }
             Drill drill = Drill.ready(progress, session.get(), scheduler, surface);
             return new Navigation.Replace(new DrillPage(context, child, drill, moments.now()));
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }

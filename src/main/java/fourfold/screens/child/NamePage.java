@@ -1,7 +1,7 @@
 package fourfold.screens.child;
 
-import fourfold.home.Records;
 import fourfold.log.ChildName;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -60,7 +60,10 @@ final class NamePage implements Page {
         try {
             context.home().children().add(name.toString(), at);
             return Navigation.BACK;
-        } catch (IllegalArgumentException | Records.NotKept e) {
+        } catch (RecordsFailure e) {
+            trouble = context.words().failure(e);
+            return Navigation.STAY;
+        } catch (IllegalArgumentException e) {
             trouble = String.valueOf(e.getMessage());
             return Navigation.STAY;
         }

@@ -3,10 +3,10 @@ package fourfold.screens.child;
 import fourfold.drill.Summary;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
-import fourfold.home.Records;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
@@ -54,7 +54,7 @@ final class SummaryPicture {
                     progress,
                     Optional.of(context.home().records().lifetime(child)),
                     Optional.of(context.home().records().timings(child)));
-        } catch (Records.NotKept e) {
+        } catch (RecordsFailure e) {
             return without(context.words(), child, progress);
         }
     }

@@ -1,10 +1,10 @@
 package fourfold.screens.parent;
 
 import fourfold.drill.Depiction;
-import fourfold.home.Records;
 import fourfold.insight.AwayChoice;
 import fourfold.insight.Grid;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.FactPicture;
 import fourfold.screens.PageContext;
@@ -93,8 +93,8 @@ final class AwayPage implements Page {
             } else if (key.is('u')) {
                 steers.undo(at);
             }
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
         }
         return key.kind() == Key.Kind.ESCAPE ? Navigation.BACK : Navigation.STAY;
     }

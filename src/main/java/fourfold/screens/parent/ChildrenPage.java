@@ -2,9 +2,9 @@ package fourfold.screens.parent;
 
 import fourfold.home.ChildRegister;
 import fourfold.home.KnownChild;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -81,7 +81,10 @@ public final class ChildrenPage implements Page {
     public Navigation on(Key key, Instant at) {
         try {
             return asking == Asking.NOTHING ? chooses(key, at) : types(key, at);
-        } catch (IllegalArgumentException | Records.NotKept e) {
+        } catch (RecordsFailure e) {
+            told = words.failure(e);
+            return Navigation.STAY;
+        } catch (IllegalArgumentException e) {
             told = String.valueOf(e.getMessage());
             return Navigation.STAY;
         }

@@ -3,11 +3,11 @@ package fourfold.screens.parent;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
-import fourfold.home.Records;
 import fourfold.insight.Advice;
 import fourfold.insight.FamilyRecord;
 import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
@@ -225,8 +225,8 @@ final class FamilyPage implements Page {
         try {
             act(key, at);
             progress = context.home().records().progress(child);
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
         }
         return Navigation.STAY;
     }

@@ -1,7 +1,7 @@
 package fourfold.screens.parent;
 
 import fourfold.home.Gate;
-import fourfold.home.Records;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -82,8 +82,8 @@ public final class GatePage implements Page {
             told = wait.isZero()
                     ? words.say("gate.wrong")
                     : words.say("gate.wait", wait.plusMillis(999).toSeconds());
-        } catch (Records.NotKept e) {
-            told = e.line();
+        } catch (RecordsFailure e) {
+            told = words.failure(e);
         }
         return Navigation.STAY;
     }

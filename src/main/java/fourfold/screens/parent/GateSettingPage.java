@@ -1,7 +1,7 @@
 package fourfold.screens.parent;
 
 import fourfold.home.Gate;
-import fourfold.home.Records;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -79,8 +79,8 @@ final class GateSettingPage implements Page {
             gate.remove();
             isSet = false;
             told = words.say("gate.removed");
-        } catch (Records.NotKept e) {
-            told = e.line();
+        } catch (RecordsFailure e) {
+            told = words.failure(e);
         }
     }
 
@@ -101,8 +101,8 @@ final class GateSettingPage implements Page {
                 gate.set(now, at);
                 isSet = true;
                 told = words.say("gate.kept");
-            } catch (Records.NotKept e) {
-                told = e.line();
+            } catch (RecordsFailure e) {
+                told = words.failure(e);
             }
         }
     }

@@ -2,9 +2,9 @@ package fourfold.screens.parent;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.home.Records;
 import fourfold.insight.Grid;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
 import fourfold.screens.PageContext;
@@ -69,8 +69,8 @@ public final class GridPage implements Page {
     public void returned() {
         try {
             steers = new SteeringKeys(context, child);
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
         }
     }
 
@@ -122,8 +122,8 @@ public final class GridPage implements Page {
     public Navigation on(Key key, Instant at) {
         try {
             return askReset ? confirm(key, at) : act(key, at);
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
             return Navigation.STAY;
         }
     }

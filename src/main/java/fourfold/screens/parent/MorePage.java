@@ -1,7 +1,7 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -64,8 +64,8 @@ final class MorePage implements Page {
         }
         try {
             return menu.on(key) ? new Navigation.Open(pages.get(menu.chosen()).get()) : Navigation.STAY;
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = words.failure(e);
             return Navigation.STAY;
         }
     }

@@ -1,9 +1,9 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Families;
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -86,8 +86,8 @@ final class OrderPage implements Page {
         try {
             steers.keep(new ParentAction.Order(order), at);
             return Navigation.BACK;
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
             return Navigation.STAY;
         }
     }

@@ -1,8 +1,8 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Question;
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -91,8 +91,8 @@ final class PaperPage implements Page {
             told = kept
                     ? words.say("paper.kept", questions.size() - wrong.cardinality(), questions.size())
                     : words.say("drill.elsewhere", child.name());
-        } catch (Records.NotKept e) {
-            told = e.line();
+        } catch (RecordsFailure e) {
+            told = words.failure(e);
         }
     }
 }

@@ -1,7 +1,7 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
@@ -57,8 +57,8 @@ public final class ParentPage implements Page {
         }
         try {
             return new Navigation.Open(new GridPage(context, children.get(menu.chosen()), moments));
-        } catch (Records.NotKept e) {
-            trouble = e.line();
+        } catch (RecordsFailure e) {
+            trouble = context.words().failure(e);
             return Navigation.STAY;
         }
     }

@@ -1,9 +1,9 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.progress.Progress;
@@ -68,7 +68,7 @@ final class PlanPage implements Page {
         if (played == RUNS) {
             try {
                 context.home().lookAhead().remember(child, ahead.projection(), at);
-            } catch (Records.NotKept e) {
+            } catch (RecordsFailure e) {
                 // It is on the screen; only a printed page will not tell it.
             }
         }

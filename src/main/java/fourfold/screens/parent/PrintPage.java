@@ -1,8 +1,8 @@
 package fourfold.screens.parent;
 
 import fourfold.home.Printable;
-import fourfold.home.Records;
 import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
 import fourfold.paper.Paper;
 import fourfold.paper.PrintedPage;
 import fourfold.screens.PageContext;
@@ -15,8 +15,6 @@ import fourfold.terminal.Page;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,10 +65,8 @@ final class PrintPage implements Page {
         if (menu.on(key)) {
             try {
                 told = print(Printable.values()[menu.chosen()], at);
-            } catch (UncheckedIOException e) {
-                told = words.notWritten(Path.of(String.valueOf(e.getMessage())), e.getCause());
-            } catch (Records.NotKept e) {
-                told = e.line();
+            } catch (RecordsFailure e) {
+                told = words.failure(e);
             }
         }
         return Navigation.STAY;

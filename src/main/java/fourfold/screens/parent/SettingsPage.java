@@ -1,8 +1,8 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Records;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
 import fourfold.screens.PageContext;
@@ -109,8 +109,8 @@ final class SettingsPage implements Page {
                     }
                 }
             }
-        } catch (Records.NotKept e) {
-            steers.say(e.line());
+        } catch (RecordsFailure e) {
+            steers.say(words.failure(e));
         }
         return Navigation.STAY;
     }

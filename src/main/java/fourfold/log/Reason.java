@@ -1,0 +1,89 @@
+package fourfold.log;
+
+/**
+ * Why something could not be kept or read, or what is wrong with a file. What a reason says, and in which order its
+ * details come, stands in the texts under {@code failure.reason.} and its name.
+ */
+public enum Reason {
+    // What the system or the database says.
+    ANOTHER_PROGRAM,
+    CANNOT_OPEN,
+    DAMAGED,
+    DISK_FAULT,
+    DISK_FULL,
+    DRIVER,
+    FILE_READ_ONLY,
+    NOT_ALLOWED,
+    SYSTEM,
+    /** The database's own line, for which there is no text of ours. */
+    OTHER,
+
+    // Why a file is not opened.
+    FOLDER,
+    FOLDER_READ_ONLY,
+    GONE,
+    /** A problem, and the last good backup. */
+    LAST_GOOD,
+    LOG_LEFT,
+    NAME_NOT_EXPRESSIBLE,
+    NEWER_PROGRAM,
+    NO_FOLDER,
+    NO_RIGHTS,
+    NOT_ORDINARY,
+    NOT_OURS,
+    OTHER_PROGRAMS_FILE,
+    OTHER_TABLES,
+    REPLACED,
+    UPDATE_FAILED,
+    UPDATE_WRONG,
+
+    // Why something is not kept or read.
+    ACTION_DIFFERS,
+    ACTION_UNREADABLE,
+    ANSWER_DIFFERS,
+    ANSWER_OF_ANOTHER_CHILD,
+    ANSWER_UNREADABLE,
+    CHILD_UNKNOWN,
+    DRILL_DIFFERS,
+    DRILL_UNKNOWN,
+    DRILL_UNREADABLE,
+    NAME_TAKEN,
+    NAME_TAKEN_AWAY,
+    NAME_UNFIT,
+    SETTING_CONTROL,
+    SETTING_LONG,
+    SETTING_NAME,
+    TIME_TOO_LONG,
+
+    // Why a file is not backed up, restored, merged or salvaged.
+    COPY_NOT_WHOLE,
+    FILE_EXISTS,
+    FILES_DIFFER_ACTION,
+    FILES_DIFFER_ANSWER,
+    FILES_DIFFER_CHILD,
+    FILES_DIFFER_DRILL,
+    NAME_CLASH,
+    NO_BACKUP,
+    NOT_ALONE,
+    NOT_TO_MERGE,
+
+    // What is found wrong in a file.
+    ANSWER_EARLY,
+    ANSWER_MISSING,
+    CHILD_UNREADABLE,
+    EMPTY,
+    HEAD_DESTROYED,
+    HEAD_OF_OTHER_PROGRAM,
+    INDEX,
+    REFERENCE,
+    SCHEMA,
+    TABLE,
+    TABLES,
+    WRITE_CUT_SHORT,
+
+    // What should be known of how a file is kept.
+    KEPT_WITH_JOURNAL,
+    KEPT_WITH_LOG,
+    SLIP_LEFT,
+    SLIPS_LEFT
+}
