@@ -1,6 +1,6 @@
 /**
- * Care for the file: backup, restore, verify, salvage, merge, and the removal of a child. It also is the border for
- * files from elsewhere: what they hold is checked before it is believed.
+ * Care for the file: backup, restore, verify, salvage and merge. It also is the border for files from elsewhere: what
+ * they hold is checked before it is believed.
  *
  * <p>Begin with {@link fourfold.upkeep.Backups}, {@link fourfold.upkeep.Verification} and
  * {@link fourfold.upkeep.Merge}.
