@@ -37,6 +37,16 @@ public record CommandRun(int code, String out, String err) {
         return with(file, true, new BufferedReader(new StringReader(lines)), CommandRun::stopped, arguments);
     }
 
+    /** The same in another language. */
+    public static CommandRun in(String language, Path file, String... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        BufferedReader nothing = new BufferedReader(new StringReader(""));
+        Environment world = world(file, true, nothing, out, err, CommandRun::stopped);
+        int code = Fourfold.run(speaking(world, language), arguments);
+        return new CommandRun(code, out.toString(), err.toString());
+    }
+
     private static SessionClock stopped() {
         return new SessionClock(NOW, ZoneId.of("Europe/Berlin"), () -> 0L);
     }
