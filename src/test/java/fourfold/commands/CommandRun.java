@@ -38,12 +38,12 @@ public record CommandRun(int code, String out, String err) {
     }
 
     /** The same in another language. */
-    static CommandRun in(String language, Path file, String... arguments) {
+    public static CommandRun in(String language, Path file, String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        Environment english =
-                world(file, true, new BufferedReader(new StringReader("")), out, err, CommandRun::stopped);
-        int code = Fourfold.run(speaking(english, language), arguments);
+        BufferedReader nothing = new BufferedReader(new StringReader(""));
+        Environment world = world(file, true, nothing, out, err, CommandRun::stopped);
+        int code = Fourfold.run(speaking(world, language), arguments);
         return new CommandRun(code, out.toString(), err.toString());
     }
 

@@ -1,6 +1,7 @@
 package fourfold.paper;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -16,8 +17,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -25,6 +30,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Guards against a printed page that tells a wrong answer, points outside, or breaks on a name. */
@@ -39,6 +45,7 @@ class PrintedPagesTest {
     static void thirtyDrillsLater() {
         sample = folder.resolve("sample.db");
         next = Sample.fill(sample);
+        assertEquals(0, CommandRun.of(sample, "plan", "--runs", "1").code());
     }
 
     private static Document printed(Path file, String... words) {
@@ -116,13 +123,69 @@ class PrintedPagesTest {
 
     @Test
     void theProgressPageHasEveryFamilyAndADotForEachRate() {
-        assertEquals(0, CommandRun.of(sample, "plan", "--runs", "1").code());
         Document page = printed(sample, "print", "progress");
         assertTrue(page.text().contains("All 55 families fluent, as foreseen on 2026-03-02"), page.text());
         assertEquals(1, page.select("section").size());
         assertEquals(60, page.select("svg").get(0).select("rect").size(), "55 families and five levels");
         assertTrue(page.select("circle").size() > 20);
         assertTrue(page.text().contains("qualified specialist"));
+    }
+
+    private static Document spoken(String language, String... words) {
+        CommandRun run = CommandRun.in(language, sample, words);
+        assertEquals("", run.err());
+        return Jsoup.parse(run.out());
+    }
+
+    /**
+     * The words of three letters or more that a reader, or a program that reads aloud, meets on a page; but for the name,
+     * and for a word that is both English and German.
+     */
+    private static Set<String> told(Document page) {
+        String all = page.title() + " " + page.body().text() + " "
+                + String.join(" ", page.select("[aria-label]").eachAttr("aria-label"));
+        return Pattern.compile("\\p{L}{3,}")
+                .matcher(all)
+                .results()
+                .map(MatchResult::group)
+                .filter(word -> !Set.of("Mina", "was").contains(word))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            de | cards    | Karten für Mina
+            de | practice | Antworten für Mina, 02.03.2026
+            de | table    | Die Einmaleinstafel bis 10 · 10
+            de | progress | Tage mit Übung, nach Wochen:
+            de | progress | so die Vorausschau vom 02.03.2026
+            de | progress | im Aufbau:
+            es | cards    | Tarjetas para Mina
+            es | practice | Respuestas de Mina, 02/03/2026
+            es | table    | La tabla hasta 10 × 10
+            es | progress | Días con sesión, por semanas:
+            es | progress | según lo previsto el 02/03/2026
+            es | progress | en camino:
+            """)
+    void aPageSpeaksOneLanguageAndSaysWhich(String language, String page, String there) {
+        Document made = spoken(language, "print", page);
+        assertEquals(language, made.select("html").attr("lang"));
+        String all = made.title() + " " + made.body().text();
+        assertTrue(all.contains(there), all);
+        Document english = printed(sample, "print", page);
+        assertEquals("en", english.select("html").attr("lang"));
+        Set<String> both = told(english);
+        assertFalse(both.isEmpty());
+        both.retainAll(told(made));
+        assertEquals(Set.of(), both, "English is left");
+    }
+
+    /** Germany's schools write · and a colon for the signs; common practice, no source. */
+    @Test
+    void aGermanPageWritesTheSignsOfItsSchools() {
+        String page = spoken("de", "print", "practice").body().text();
+        assertTrue(page.contains(" · ") && page.contains(" : "), page);
+        assertFalse(page.contains("×") || page.contains("÷"), page);
     }
 
     @Test
