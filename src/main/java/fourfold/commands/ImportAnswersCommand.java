@@ -67,7 +67,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
                     .read(new StringReader(text), home.moments().now());
         } catch (IllegalArgumentException e) {
             throw new ParameterException(
-                    spec.commandLine(), words().say("command.import.problem", name, e.getMessage()), e);
+                    spec.commandLine(), words().say("command.import.problem", name, String.valueOf(e.getMessage())), e);
         }
     }
 

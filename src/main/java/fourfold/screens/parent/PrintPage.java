@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /** Pages to print: makes a file and says where it is. */
 final class PrintPage implements Page {
@@ -68,7 +69,7 @@ final class PrintPage implements Page {
             try {
                 told = print(Printable.values()[menu.chosen()], at);
             } catch (UncheckedIOException e) {
-                told = words.notWritten(Path.of(String.valueOf(e.getMessage())), e.getCause());
+                told = words.notWritten(Path.of(String.valueOf(e.getMessage())), Objects.requireNonNull(e.getCause()));
             } catch (Records.NotKept e) {
                 told = e.line();
             }
