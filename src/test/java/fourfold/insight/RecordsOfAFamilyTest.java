@@ -127,6 +127,8 @@ class RecordsOfAFamilyTest {
         assertEquals(4.0 / 3, weeks.usualDays(), 1e-9);
         assertEquals(weeks, Weeks.of(drills, today - 1, 4));
         assertEquals(3, Weeks.of(drills, today - 2, 4).weeks().size());
+        // A drill that is dated later than today is not told yet.
+        assertEquals(2, Weeks.of(drills, today - 20, 4).weeks().get(0).done());
         assertEquals(4, Weeks.of(List.of(), today, 4).usualDays());
     }
 
