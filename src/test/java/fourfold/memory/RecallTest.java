@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Question;
-import fourfold.facts.Surface;
+import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import net.jqwik.api.ForAll;
@@ -31,15 +31,15 @@ class RecallTest {
     @CsvSource({"0.5", "1", "3", "7", "20"})
     void inTimeIsWhatIsRecalledOrWorkedOutWithinTheLimit(double seconds) {
         Recall recall = new Recall(seconds, PACE, USUAL);
-        double workedOut = NORMAL.cumulativeProbability(
-                (Math.log(seconds) - Math.log(USUAL.workingOut())) / USUAL.workingSpread());
-        assertEquals(USUAL.workedOut() * workedOut, recall.chance(-30), 1e-6);
+        double workedOut =
+                NORMAL.cumulativeProbability((Math.log(seconds) - Math.log(USUAL.workingOut)) / USUAL.workingSpread);
+        assertEquals(USUAL.workedOut * workedOut, recall.chance(-30), 1e-6);
         double strong = 3;
-        double quick = NORMAL.cumulativeProbability((Math.log(seconds) + USUAL.speedUp() * strong) / USUAL.spread());
-        double recalled = Equations.chanceOfRecall(strong, USUAL.threshold(), USUAL.noise());
+        double quick = NORMAL.cumulativeProbability((Math.log(seconds) + USUAL.speedUp * strong) / USUAL.spread);
+        double recalled = Equations.chanceOfRecall(strong, USUAL.threshold, USUAL.noise);
         assertEquals(
-                recalled * (1 - USUAL.slips()) * Math.max(workedOut, quick)
-                        + (1 - recalled) * USUAL.workedOut() * workedOut,
+                recalled * (1 - USUAL.slips) * Math.max(workedOut, quick)
+                        + (1 - recalled) * USUAL.workedOut * workedOut,
                 recall.chance(strong),
                 1e-6);
     }
@@ -62,20 +62,19 @@ class RecallTest {
 
     @Test
     void aFactIsRightByRecallOrByWorkingOut() {
-        assertEquals(USUAL.workedOut(), forecast(-30).chanceRight(), 1e-9);
-        assertEquals(1 - USUAL.slips(), forecast(30).chanceRight(), 1e-9);
+        assertEquals(USUAL.workedOut, forecast(-30).chanceRight(), 1e-9);
+        assertEquals(1 - USUAL.slips, forecast(30).chanceRight(), 1e-9);
         assertEquals(
-                (1 - USUAL.slips() + USUAL.workedOut()) / 2,
-                forecast(USUAL.threshold()).chanceRight(),
+                (1 - USUAL.slips + USUAL.workedOut) / 2,
+                forecast(USUAL.threshold).chanceRight(),
                 1e-9);
     }
 
     @Test
     void theMedianTimeFallsWithActivationAndIsNeverLongerThanWorkingOut() {
-        assertEquals(
-                Math.exp(-USUAL.speedUp() * 2), forecast(2).medianThinking().toNanos() / 1e9, 1e-6);
-        assertEquals(Math.exp(USUAL.speedUp()), forecast(-1).medianThinking().toNanos() / 1e9, 1e-6);
-        assertEquals(USUAL.workingOut(), forecast(-30).medianThinking().toNanos() / 1e9, 1e-6);
+        assertEquals(Math.exp(-USUAL.speedUp * 2), forecast(2).medianThinking().toNanos() / 1e9, 1e-6);
+        assertEquals(Math.exp(USUAL.speedUp), forecast(-1).medianThinking().toNanos() / 1e9, 1e-6);
+        assertEquals(USUAL.workingOut, forecast(-30).medianThinking().toNanos() / 1e9, 1e-6);
         assertEquals(
                 forecast(1).chanceRightWithin(2.5), forecast(1).chanceRightWithin(Duration.ofMillis(2_500)), 1e-12);
         assertTrue(forecast(1).chanceRightWithin(2.5) > forecast(1).chanceRightWithin(0.5));
@@ -95,9 +94,9 @@ class RecallTest {
         }
         long practised = at.plus(Duration.ofHours(hours)).toEpochMilli();
         long later = practised + Duration.ofDays(days).toMillis();
-        double met = Math.min(Math.exp(USUAL.strongest()), Math.exp(memory.activation(trace, practised)));
-        double age = Duration.ofDays(days).toSeconds() * USUAL.betweenDrills();
-        double gained = Math.pow(age, -(memory.rate(asked.trace()) + USUAL.decayScale() * met));
+        double met = Math.min(Math.exp(USUAL.strongest), Math.exp(memory.activation(trace, practised)));
+        double age = Duration.ofDays(days).toSeconds() * USUAL.betweenDrills;
+        double gained = Math.pow(age, -(memory.rate(asked.trace()) + USUAL.decayScale * met));
         assertEquals(
                 Math.exp(memory.activation(trace, later)) + gained,
                 Math.exp(memory.activationAfterPractice(trace, practised, later)),
