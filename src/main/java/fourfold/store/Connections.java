@@ -65,6 +65,15 @@ public final class Connections {
         return source(config(StoreFile.PATIENCE), file).getConnection();
     }
 
+    /** A connection to no file at all, made as those that write are. */
+    static Connection inMemory() throws SQLException {
+        SQLiteConfig config = config(StoreFile.PATIENCE);
+        config.enforceForeignKeys(true);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite::memory:");
+        return source.getConnection();
+    }
+
     private static SQLiteConfig config(Duration patience) {
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout((int) patience.toMillis());

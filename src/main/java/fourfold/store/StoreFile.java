@@ -54,8 +54,7 @@ public final class StoreFile {
     static void loadDriver() {
         try {
             NativeLibrary.prepareUsual();
-            StoreFile nowhere = new StoreFile(Path.of(":memory:"), PATIENCE, Schema.TODAY);
-            try (Connection connection = nowhere.source(true).getConnection()) {
+            try (Connection connection = Connections.inMemory()) {
                 Database.query(connection, "SELECT ?", values -> values.setString(1, ""), row -> row.getString(1));
             }
         } catch (SQLException | RuntimeException | LinkageError e) {

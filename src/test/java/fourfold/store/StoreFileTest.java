@@ -22,6 +22,7 @@ import java.sql.Statement;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,13 @@ class StoreFileTest {
 
     @TempDir
     private Path temporary = Path.of("");
+
+    @Test
+    void loadingTheDriverAheadLeavesNoFileBehind() {
+        Store.loadDriver();
+        assertFalse(
+                List.of(Objects.requireNonNull(new java.io.File(".").list())).contains(":memory:"));
+    }
 
     @Test
     void aNewFileAndItsFolderAreForTheOwnerAlone() throws IOException {
