@@ -61,7 +61,7 @@ final class SettingsCommand implements Callable<Integer> {
             }
             Child whose = app.child(home, spec);
             if (name != null || !order.isEmpty()) {
-                home.steering().keep(whose, List.of(deed()), home.moments().now());
+                home.steering().keep(whose, List.of(action()), home.moments().now());
             }
             list(home, whose);
             return ExitCode.DONE;
@@ -83,7 +83,7 @@ final class SettingsCommand implements Callable<Integer> {
         app.world().out().println("language   " + home.settings().language().orElse(SYSTEM));
     }
 
-    private ParentAction deed() {
+    private ParentAction action() {
         if (!order.isEmpty()) {
             try {
                 return new ParentAction.Order(order);

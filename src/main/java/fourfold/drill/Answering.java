@@ -70,7 +70,7 @@ final class Answering {
         Optional<Duration> whole = asking.interrupted()
                 ? Optional.empty()
                 : asking.shownAt().map(s -> Drill.atLeastZero(Duration.between(s, at)));
-        DrillSession session = drill.sitting();
+        DrillSession session = drill.session();
         return new Answer(
                 Answer.Place.in(session, drill.size() + 1),
                 new Moment(shown, session.zoneOffsetMinutes()),

@@ -47,7 +47,7 @@ public enum Depiction {
         int missed = 0;
         boolean taught = true;
         for (Trace trace : family.traces()) {
-            FactMastery mastery = progress.standing(trace);
+            FactMastery mastery = progress.mastery(trace);
             missed += mastery.asked() - mastery.right();
             taught &= mastery.isMet();
         }

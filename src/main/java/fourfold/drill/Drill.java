@@ -92,8 +92,8 @@ public final class Drill {
     }
 
     /** Whose drill it is. */
-    public DrillSession sitting() {
-        return soFar().sitting();
+    public DrillSession session() {
+        return soFar().session();
     }
 
     /** Whether the drill is over. */
@@ -173,8 +173,8 @@ public final class Drill {
             return Step.to(this);
         }
         // Waiting for the child to begin is no practice.
-        Duration waited = atLeastZero(Duration.between(sitting().startedAt(), event.at()));
-        return Step.to(with(progress.pausedFor(waited)).goOn(event.at()), new Effect.Begin(sitting()));
+        Duration waited = atLeastZero(Duration.between(session().startedAt(), event.at()));
+        return Step.to(with(progress.pausedFor(waited)).goOn(event.at()), new Effect.Begin(session()));
     }
 
     private Step onPaused(Paused paused, Event event) {

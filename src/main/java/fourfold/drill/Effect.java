@@ -6,7 +6,7 @@ import fourfold.log.DrillSession;
 /** What the world must do before the next state counts. */
 public sealed interface Effect {
     /** Keep that a drill began. */
-    record Begin(DrillSession sitting) implements Effect {}
+    record Begin(DrillSession session) implements Effect {}
 
     /** Keep an answer for good. */
     record Keep(Answer answer) implements Effect {}

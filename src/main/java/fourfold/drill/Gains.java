@@ -31,7 +31,7 @@ final class Gains {
                 continue;
             }
             Question question = answer.question().orElseThrow();
-            FactMastery mastery = before.standing(question.traceIndex());
+            FactMastery mastery = before.mastery(question.traceIndex());
             Optional<Duration> usual = mastery.recent() >= FEWEST_BEFORE ? mastery.medianThinking() : Optional.empty();
             Optional<Duration> now = before.motor().thinking(answer);
             if (usual.isPresent() && now.isPresent()) {

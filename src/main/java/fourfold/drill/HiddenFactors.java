@@ -17,7 +17,7 @@ final class HiddenFactors {
     /** The question in the form in which it is asked now. */
     static Prompt form(Question question, Progress progress) {
         DrillSoFar drill = progress.drill().orElseThrow();
-        long seed = drill.sitting().seed() + drill.turns();
+        long seed = drill.session().seed() + drill.turns();
         boolean hidden = question.operation() == Operation.DIVIDE
                 && progress.steering().settings().missingFactors()
                 && new SplittableRandom(seed).nextInt(ONE_IN) == 0;

@@ -43,7 +43,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
         if (settled.isPresent()) {
             return settled.get();
         }
-        long seed = progress.drill().orElseThrow().sitting().seed();
+        long seed = progress.drill().orElseThrow().session().seed();
         return scheduler
                 .next(progress, at, seed)
                 .map(turn -> ofTurn(turn, progress, upcoming, attention, surface))

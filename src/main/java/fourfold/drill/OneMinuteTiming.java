@@ -48,7 +48,7 @@ final class OneMinuteTiming {
         List<Question> questions = new ArrayList<>();
         for (Trace trace : Families.traces()) {
             if (trace.operation() == operation
-                    && progress.standing(trace).level().atLeast(Mastery.ACCURATE)
+                    && progress.mastery(trace).level().atLeast(Mastery.ACCURATE)
                     && !progress.isHeld(trace.family())) {
                 questions.addAll(trace.questions());
             }

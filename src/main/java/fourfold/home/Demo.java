@@ -92,22 +92,22 @@ final class Demo implements AutoCloseable {
                 .map(c -> new Child(c.id(), c.name(), now))
                 .toList();
         List<Answer> moved = family.answers().stream().map(a -> moved(a, shift)).toList();
-        store.takeIn(children, sittings(moved), moved);
+        store.takeIn(children, sessions(moved), moved);
     }
 
     private static Answer moved(Answer a, Duration shift) {
         return a.askedAt(a.askedAt().plus(shift));
     }
 
-    private static List<DrillSession> sittings(List<Answer> answers) {
-        Map<UUID, DrillSession> sittings = new LinkedHashMap<>();
+    private static List<DrillSession> sessions(List<Answer> answers) {
+        Map<UUID, DrillSession> sessions = new LinkedHashMap<>();
         for (Answer a : answers) {
-            sittings.computeIfAbsent(
+            sessions.computeIfAbsent(
                     a.drill(),
                     id -> new DrillSession(
                             id, a.child(), a.askedAt(), a.zoneOffsetMinutes(), Duration.ofMinutes(MINUTES), 0));
         }
-        return new ArrayList<>(sittings.values());
+        return new ArrayList<>(sessions.values());
     }
 
     @Override

@@ -37,7 +37,7 @@ public final class ImportedAnswers {
         this.now = now.truncatedTo(ChronoUnit.MILLIS);
         for (Child child : store.allChildren()) {
             children.put(ChildName.folded(child.name()), child);
-            store.sittings(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
+            store.sessions(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
             store.readAnswers(child.id(), a -> kept.put(a.id(), a));
         }
     }

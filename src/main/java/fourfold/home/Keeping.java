@@ -27,15 +27,15 @@ public final class Keeping {
      * @param failure why the disk did not take it, once it refused
      * @param lastTry when the disk was last asked
      */
-    public record Standing(
+    public record State(
             boolean behind, int answers, boolean goingOn, Optional<RecordsFailure> failure, Instant lastTry) {
         /** Whether the disk was left alone long enough to be asked again. */
         public boolean isRested(Instant at) {
             return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
         }
 
-        public Standing andGoesOn() {
-            return new Standing(behind, answers, true, failure, lastTry);
+        public State andGoesOn() {
+            return new State(behind, answers, true, failure, lastTry);
         }
     }
 
@@ -53,7 +53,7 @@ public final class Keeping {
     /** Takes more to be kept, and keeps it now unless the disk refused a moment ago; true if nothing is left. */
     public boolean keep(List<Effect> effects, Instant at) {
         unkept.addAll(effects);
-        boolean rests = goingOn && !standing().isRested(at);
+        boolean rests = goingOn && !state().isRested(at);
         return unkept.isEmpty() || (!rests && tryNow(at));
     }
 
@@ -64,7 +64,7 @@ public final class Keeping {
             while (!unkept.isEmpty()) {
                 Effect effect = unkept.element();
                 if (effect instanceof Effect.Begin begin) {
-                    practice.begin(begin.sitting());
+                    practice.begin(begin.session());
                 } else if (effect instanceof Effect.Keep keep) {
                     practice.keep(keep.answer());
                 }
@@ -78,8 +78,8 @@ public final class Keeping {
     }
 
     /** How it stands now. */
-    public Standing standing() {
-        return new Standing(isBehind(), answers(), goingOn, failure, lastTry);
+    public State state() {
+        return new State(isBehind(), answers(), goingOn, failure, lastTry);
     }
 
     /** The child goes on though something is not kept. */

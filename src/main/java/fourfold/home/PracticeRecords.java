@@ -70,7 +70,7 @@ public final class PracticeRecords {
 
     /** The drills of a child, oldest first. */
     public List<DrillSession> sessions(Child child) {
-        return store.sittings(child.id());
+        return store.sessions(child.id());
     }
 
     /** Past drills, newest first. */

@@ -41,7 +41,7 @@ public final class SteerPractice {
      */
     public List<ParentAction> undo(Child child, Instant at) {
         List<ActionRecord> inForce = ActionRecord.inForce(store.acts(child.id())).stream()
-                .filter(a -> !(a.deed() instanceof ParentAction.Choose choose && choose.isOfWhoTheChildIs()))
+                .filter(a -> !(a.action() instanceof ParentAction.Choose choose && choose.isOfWhoTheChildIs()))
                 .toList();
         if (inForce.isEmpty()) {
             return List.of();
@@ -55,6 +55,6 @@ public final class SteerPractice {
                         .<ParentAction>map(a -> new ParentAction.Undo(a.id()))
                         .toList(),
                 at);
-        return together.stream().map(ActionRecord::deed).toList();
+        return together.stream().map(ActionRecord::action).toList();
     }
 }

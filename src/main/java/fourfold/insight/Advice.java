@@ -56,7 +56,7 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
             return plain(About.NEW);
         }
         Optional<TraceRecord.Wrong> confused = family.traces().stream()
-                .filter(t -> !progress.standing(t).level().atLeast(Mastery.FLUENT))
+                .filter(t -> !progress.mastery(t).level().atLeast(Mastery.FLUENT))
                 .flatMap(t -> record.trace(t).wrong().stream())
                 .filter(w -> w.times() >= OFTEN && today - w.lastDay() <= LATELY)
                 .filter(w -> w.answer().fits().isPresent())
@@ -64,11 +64,11 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
         if (confused.isPresent()) {
             return new Advice(About.CONFUSED, confused);
         }
-        Mastery product = progress.standing(Trace.product(family)).level();
+        Mastery product = progress.mastery(Trace.product(family)).level();
         boolean behind = product.atLeast(Mastery.ACCURATE)
                 && family.traces().stream()
                         .filter(t -> t.operation() == Operation.DIVIDE)
-                        .anyMatch(t -> !progress.standing(t).level().atLeast(Mastery.ACCURATE));
+                        .anyMatch(t -> !progress.mastery(t).level().atLeast(Mastery.ACCURATE));
         if (behind) {
             return plain(About.DIVISION_BEHIND);
         }

@@ -39,14 +39,14 @@ public record AwayChoice(Family family, Question weakest, Optional<Hint> hint) {
 
     private static AwayChoice of(Progress progress, Family family) {
         Trace weakest = family.traces().stream()
-                .min(Comparator.comparing((Trace t) -> progress.standing(t).level())
-                        .thenComparingDouble(t -> share(progress.standing(t))))
+                .min(Comparator.comparing((Trace t) -> progress.mastery(t).level())
+                        .thenComparingDouble(t -> share(progress.mastery(t))))
                 .orElseThrow();
         Question question = weakest.questions().get(0);
         Question product = Question.product(family.low(), family.high());
         Optional<Hint> hint = Hint.to(product, progress);
         boolean division = question.operation() == Operation.DIVIDE
-                && progress.standing(Trace.product(family)).level().atLeast(Mastery.ACCURATE);
+                && progress.mastery(Trace.product(family)).level().atLeast(Mastery.ACCURATE);
         return new AwayChoice(family, question, division || hint.isEmpty() ? inverse(question, division, hint) : hint);
     }
 

@@ -31,7 +31,7 @@ final class Fading {
         long today = progress.localDay(now);
         long next = now.plus(NEXT_DRILL).toEpochMilli();
         for (Trace trace : family.traces()) {
-            FactMastery mastery = progress.standing(trace);
+            FactMastery mastery = progress.mastery(trace);
             boolean wasQuick = mastery.level().atLeast(Mastery.FLUENT);
             if (mastery.isDue(today) || (wasQuick && progress.memory().chanceQuick(trace.index(), next) < TARGET)) {
                 return true;

@@ -57,21 +57,21 @@ public record Grid(List<Cell> cells) {
     private static Cell cell(Progress progress, Family family, Instant now) {
         Mastery quotients = family.traces().stream()
                 .filter(t -> t.operation() == Operation.DIVIDE)
-                .map(t -> progress.standing(t).level())
+                .map(t -> progress.mastery(t).level())
                 .reduce(Mastery.LASTING, Mastery::weaker);
         return new Cell(
                 family,
                 progress.level(family),
-                progress.standing(Trace.product(family)).level(),
+                progress.mastery(Trace.product(family)).level(),
                 quotients,
                 progress.isFocused(family),
                 progress.isHeld(family),
                 Fading.of(progress, family, now),
                 family.traces().stream()
-                        .mapToInt(t -> progress.standing(t).right())
+                        .mapToInt(t -> progress.mastery(t).right())
                         .sum(),
                 family.traces().stream()
-                        .mapToInt(t -> progress.standing(t).asked())
+                        .mapToInt(t -> progress.mastery(t).asked())
                         .sum());
     }
 

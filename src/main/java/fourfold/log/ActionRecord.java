@@ -15,9 +15,9 @@ import java.util.UUID;
  * @param child whom it concerns
  * @param at when it was done, kept to the millisecond
  * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
- * @param deed what was done
+ * @param action what was done
  */
-public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinutes, ParentAction deed) {
+public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinutes, ParentAction action) {
     /** Oldest first; equal times by id, so that two computers agree. */
     public static final Comparator<ActionRecord> IN_ORDER =
             Comparator.comparing(ActionRecord::at).thenComparing(a -> a.id().toString());
@@ -32,8 +32,8 @@ public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinute
             if (undone.contains(action.id())) {
                 continue;
             }
-            if (action.deed() instanceof ParentAction.Undo undo) {
-                undone.add(undo.act());
+            if (action.action() instanceof ParentAction.Undo undo) {
+                undone.add(undo.action());
             } else {
                 left.add(0, action);
             }

@@ -64,5 +64,5 @@ public sealed interface ParentAction {
     }
 
     /** Take back an earlier action. Taking back an undo brings the action back. */
-    record Undo(UUID act) implements ParentAction {}
+    record Undo(UUID action) implements ParentAction {}
 }

@@ -46,18 +46,18 @@ public final class FamilyText {
                 words.say("family.thinking"),
                 words.say("family.last")));
         for (Trace trace : family.traces()) {
-            table.row(row(words, trace, progress.standing(trace)));
+            table.row(row(words, trace, progress.mastery(trace)));
         }
         out.append(Signs.printable(text.append(table.lines()).toString(), unicode));
     }
 
-    private static List<String> row(Words words, Trace trace, FactMastery standing) {
+    private static List<String> row(Words words, Trace trace, FactMastery mastery) {
         return List.of(
                 trace.questions().stream().map(words::asked).collect(Collectors.joining(", ")),
-                words.level(standing.level()),
-                standing.asked() == 0 ? "-" : words.say("drills.of", standing.right(), standing.asked()),
-                standing.medianThinking().map(words::seconds).orElse("-"),
-                standing.lastDay()
+                words.level(mastery.level()),
+                mastery.asked() == 0 ? "-" : words.say("drills.of", mastery.right(), mastery.asked()),
+                mastery.medianThinking().map(words::seconds).orElse("-"),
+                mastery.lastDay()
                         .map(d -> words.shortDate(LocalDate.ofEpochDay(d)))
                         .orElse("-"));
     }

@@ -43,7 +43,7 @@ public final class PlainDrill {
 
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     public void run(Drill ready) throws IOException {
-        say(words.hello(child.name(), ready.sitting().planned()));
+        say(words.hello(child.name(), ready.session().planned()));
         ClockAdvice.of(language, ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {
@@ -61,7 +61,7 @@ public final class PlainDrill {
                     words.say("plain.see", SafeText.safe(child.name()))));
         }
         home.practice()
-                .ended(drill.sitting(), now())
+                .ended(drill.session(), now())
                 .ifPresent(failure -> say(List.of(SafeText.safe(language.failure(failure)))));
     }
 

@@ -70,7 +70,7 @@ public final class DrillSoFar {
     }
 
     /** The drill as the log knows it. */
-    public DrillSession sitting() {
+    public DrillSession session() {
         return session;
     }
 

@@ -72,7 +72,7 @@ public record Hint(Way way, Question question, List<Fact> from, int step) {
 
     /** A product counts as known from accurate on; for a division, the family's own product is asked alone. */
     private static boolean isKnown(Progress progress, Family family, Question question) {
-        return progress.standing(fourfold.facts.Trace.product(family)).level().atLeast(Mastery.ACCURATE)
+        return progress.mastery(fourfold.facts.Trace.product(family)).level().atLeast(Mastery.ACCURATE)
                 && (question.operation() == Operation.DIVIDE || !family.equals(question.family()));
     }
 

@@ -216,12 +216,12 @@ public final class Progress {
     }
 
     /** The mastery of one trace. */
-    public FactMastery standing(Trace trace) {
+    public FactMastery mastery(Trace trace) {
         return masteries.of(trace.index());
     }
 
     /** The mastery of the trace with that index. */
-    public FactMastery standing(int trace) {
+    public FactMastery mastery(int trace) {
         return masteries.of(trace);
     }
 
@@ -278,7 +278,7 @@ public final class Progress {
     public long localDay(Instant at) {
         int minutes = 0;
         if (drill.isPresent()) {
-            minutes = drill.get().sitting().zoneOffsetMinutes();
+            minutes = drill.get().session().zoneOffsetMinutes();
         } else if (lastAnswer.isPresent()) {
             minutes = lastAnswer.get().zoneOffsetMinutes();
         }

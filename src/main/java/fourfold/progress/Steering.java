@@ -55,7 +55,7 @@ public record Steering(
         Map<String, String> chosen = new LinkedHashMap<>();
         List<Integer> order = Families.USUAL_ORDER;
         for (ActionRecord action : ActionRecord.inForce(actions)) {
-            ParentAction done = action.deed();
+            ParentAction done = action.action();
             if (done instanceof ParentAction.Focus focus) {
                 held.remove(focus.family());
                 focused.add(focus.family());

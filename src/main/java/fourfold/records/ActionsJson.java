@@ -37,8 +37,8 @@ public final class ActionsJson {
                 json.writeStringField("id", act.id().toString());
                 json.writeStringField(
                         "at", TIME.format(act.at().atOffset(ZoneOffset.ofTotalSeconds(60 * act.zoneOffsetMinutes()))));
-                deed(json, act.deed());
-                if (!(act.deed() instanceof ParentAction.Undo)) {
+                action(json, act.action());
+                if (!(act.action() instanceof ParentAction.Undo)) {
                     json.writeBooleanField("taken_back", !inForce.contains(act.id()));
                 }
                 json.writeEndObject();
@@ -49,38 +49,38 @@ public final class ActionsJson {
         return writer + "\n";
     }
 
-    private static void deed(JsonGenerator json, ParentAction deed) throws IOException {
-        if (deed instanceof ParentAction.Focus focus) {
+    private static void action(JsonGenerator json, ParentAction action) throws IOException {
+        if (action instanceof ParentAction.Focus focus) {
             said(json, "focus", "family", focus.family().toString());
-        } else if (deed instanceof ParentAction.Hold hold) {
+        } else if (action instanceof ParentAction.Hold hold) {
             said(json, "hold", "family", hold.family().toString());
-        } else if (deed instanceof ParentAction.Release release) {
+        } else if (action instanceof ParentAction.Release release) {
             said(json, "release", "family", release.family().toString());
-        } else if (deed instanceof ParentAction.Reset reset) {
+        } else if (action instanceof ParentAction.Reset reset) {
             said(json, "reset", "family", reset.family().toString());
-        } else if (deed instanceof ParentAction.OpenTable open) {
-            json.writeStringField("deed", "open");
+        } else if (action instanceof ParentAction.OpenTable open) {
+            json.writeStringField("action", "open");
             json.writeNumberField("table", open.table());
-        } else if (deed instanceof ParentAction.CloseTable close) {
-            json.writeStringField("deed", "close");
+        } else if (action instanceof ParentAction.CloseTable close) {
+            json.writeStringField("action", "close");
             json.writeNumberField("table", close.table());
-        } else if (deed instanceof ParentAction.Order order) {
-            json.writeStringField("deed", "order");
+        } else if (action instanceof ParentAction.Order order) {
+            json.writeStringField("action", "order");
             json.writeArrayFieldStart("tables");
             for (int table : order.tables()) {
                 json.writeNumber(table);
             }
             json.writeEndArray();
-        } else if (deed instanceof ParentAction.Choose choose) {
+        } else if (action instanceof ParentAction.Choose choose) {
             said(json, "choose", "setting", choose.setting());
             json.writeStringField("value", choose.chosen());
-        } else if (deed instanceof ParentAction.Undo undo) {
-            said(json, "undo", "act", undo.act().toString());
+        } else if (action instanceof ParentAction.Undo undo) {
+            said(json, "undo", "act", undo.action().toString());
         }
     }
 
-    private static void said(JsonGenerator json, String deed, String name, String value) throws IOException {
-        json.writeStringField("deed", deed);
+    private static void said(JsonGenerator json, String action, String name, String value) throws IOException {
+        json.writeStringField("action", action);
         json.writeStringField(name, value);
     }
 }

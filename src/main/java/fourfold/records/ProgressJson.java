@@ -62,7 +62,7 @@ public final class ProgressJson {
             json.writeBooleanField("hold", progress.isHeld(family));
             json.writeArrayFieldStart("traces");
             for (Trace trace : family.traces()) {
-                trace(json, trace, progress.standing(trace), record.trace(trace));
+                trace(json, trace, progress.mastery(trace), record.trace(trace));
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -70,7 +70,7 @@ public final class ProgressJson {
         return writer + "\n";
     }
 
-    private static void trace(JsonGenerator json, Trace trace, FactMastery standing, TraceRecord record)
+    private static void trace(JsonGenerator json, Trace trace, FactMastery mastery, TraceRecord record)
             throws IOException {
         json.writeStartObject();
         json.writeArrayFieldStart("questions");
@@ -78,16 +78,16 @@ public final class ProgressJson {
             json.writeString(question.left() + "" + question.operation().plainSign() + question.right());
         }
         json.writeEndArray();
-        json.writeStringField("level", standing.level().word());
-        json.writeNumberField("asked", standing.asked());
-        json.writeNumberField("right", standing.right());
-        if (standing.medianThinking().isPresent()) {
+        json.writeStringField("level", mastery.level().word());
+        json.writeNumberField("asked", mastery.asked());
+        json.writeNumberField("right", mastery.right());
+        if (mastery.medianThinking().isPresent()) {
             json.writeNumberField(
-                    "median_thinking_ms", standing.medianThinking().get().toMillis());
+                    "median_thinking_ms", mastery.medianThinking().get().toMillis());
         }
-        if (standing.lastDay().isPresent()) {
+        if (mastery.lastDay().isPresent()) {
             json.writeStringField(
-                    "last_asked", LocalDate.ofEpochDay(standing.lastDay().get()).toString());
+                    "last_asked", LocalDate.ofEpochDay(mastery.lastDay().get()).toString());
         }
         json.writeNumberField("missing", record.missing());
         json.writeNumberField("mended", record.mended());

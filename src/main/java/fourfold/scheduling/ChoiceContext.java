@@ -60,7 +60,7 @@ public final class ChoiceContext {
         java.util.Arrays.fill(accurate, true);
         java.util.Arrays.fill(neverMissed, true);
         for (int i = 0; i < Trace.COUNT; i++) {
-            FactMastery mastery = progress.standing(i);
+            FactMastery mastery = progress.mastery(i);
             met[i] = mastery.isMet();
             familyMet[FAMILY_OF[i]] |= met[i];
             neverMissed[FAMILY_OF[i]] &= mastery.asked() > 0 && mastery.right() == mastery.asked();
@@ -83,7 +83,7 @@ public final class ChoiceContext {
             for (int division : DIVISIONS[f]) {
                 all &= rests[division];
             }
-            if (later && !progress.standing(f).level().atLeast(Mastery.ACCURATE)) {
+            if (later && !progress.mastery(f).level().atLeast(Mastery.ACCURATE)) {
                 for (int division : DIVISIONS[f]) {
                     rests[division] = true;
                 }
@@ -162,7 +162,7 @@ public final class ChoiceContext {
         for (int t = 0; t < Trace.COUNT; t++) {
             latest = asked.times(t) == 0 ? Math.max(latest, memory.lastAsked(t)) : latest;
         }
-        long start = drill.sitting().startedAt().toEpochMilli();
+        long start = drill.session().startedAt().toEpochMilli();
         return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
     }
 
@@ -218,7 +218,7 @@ public final class ChoiceContext {
         int least = Integer.MAX_VALUE;
         for (int t = 0; t < Trace.COUNT; t++) {
             least = met[t] && !held[FAMILY_OF[t]]
-                    ? Math.min(least, progress.standing(t).asked())
+                    ? Math.min(least, progress.mastery(t).asked())
                     : least;
         }
         return least;

@@ -104,7 +104,7 @@ final class NewFamilyPolicy {
     }
 
     private boolean mayJoin(int metFamilies, int waiting, int weak) {
-        Duration left = here.drill.sitting().planned().minus(here.practised);
+        Duration left = here.drill.session().planned().minus(here.practised);
         if (left.compareTo(ROOM) <= 0) {
             return false;
         }
@@ -156,7 +156,7 @@ final class NewFamilyPolicy {
 
     private boolean isNewToday(Family family) {
         for (Trace trace : family.traces()) {
-            if (here.progress.standing(trace).asked() > here.asked.times(trace)) {
+            if (here.progress.mastery(trace).asked() > here.asked.times(trace)) {
                 return false;
             }
         }

@@ -34,7 +34,7 @@ final class PracticeValue implements Ranking {
         this.here = here;
         this.rules = rules;
         this.memory = here.memory;
-        long start = here.drill.sitting().startedAt().toEpochMilli();
+        long start = here.drill.session().startedAt().toEpochMilli();
         this.next = start + rules.nextDrill().toMillis();
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
@@ -66,7 +66,7 @@ final class PracticeValue implements Ranking {
     }
 
     private boolean restedLong(int trace) {
-        FactMastery mastery = here.progress.standing(trace);
+        FactMastery mastery = here.progress.mastery(trace);
         return mastery.asked() > 0 && here.now - memory.lastAsked(trace) >= longestGap(mastery) * DAY_MILLIS;
     }
 
@@ -79,7 +79,7 @@ final class PracticeValue implements Ranking {
      * one shows that the trace is not sure yet.
      */
     private boolean restsStill(int trace) {
-        FactMastery mastery = here.progress.standing(trace);
+        FactMastery mastery = here.progress.mastery(trace);
         if (mastery.asked() == 0) {
             return false;
         }

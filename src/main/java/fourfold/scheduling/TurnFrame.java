@@ -65,12 +65,12 @@ public final class TurnFrame implements Scheduler {
             this.opening = new NewFamilyPolicy(here, rules);
             this.seed = seed;
             this.gentle = here.isTimeToBeGentle();
-            Duration left = here.drill.sitting().planned().minus(here.practised);
+            Duration left = here.drill.session().planned().minus(here.practised);
             this.productsMayCome = left.compareTo(NO_MORE_PRODUCTS) > 0;
         }
 
         Optional<Turn> turn() {
-            if (here.practised.compareTo(here.drill.sitting().planned()) >= 0) {
+            if (here.practised.compareTo(here.drill.session().planned()) >= 0) {
                 return rules.pairs() ? new WrapUp(here, this::ask).turn() : Optional.empty();
             }
             return opening.teach()
@@ -139,7 +139,7 @@ public final class TurnFrame implements Scheduler {
             for (int t = 0; t < Trace.COUNT; t++) {
                 int f = family(t);
                 if (here.isFamilyMet(f)
-                        && here.progress.standing(t).asked() == 0
+                        && here.progress.mastery(t).asked() == 0
                         && asked.sinceInView(Families.at(f)) >= GuardRails.APART
                         && canAsk(t)) {
                     return turnFor(t);

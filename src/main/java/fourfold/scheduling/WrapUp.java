@@ -35,7 +35,7 @@ final class WrapUp {
                 ready = f;
             }
         }
-        Duration longest = here.drill.sitting().planned().plus(LONGEST);
+        Duration longest = here.drill.session().planned().plus(LONGEST);
         if (!owing || here.practised.compareTo(longest) >= 0) {
             return Optional.empty();
         }

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * A deed as the file holds it.
+ * An action as the file holds it.
  *
  * @param kind the word for what was done
  * @param detail to what: a family {@code 6x7}, a table {@code 7}, an order {@code 2 1 5 …}, {@code setting=text}, or the
@@ -19,32 +19,32 @@ public record ActionText(String kind, String detail) {
     private static final int LONGEST = 400;
 
     /**
-     * Writes a deed down.
+     * Writes an action down.
      *
      * @throws Refusal if its text is too long or can't be kept as it is
      */
-    static ActionText of(ParentAction deed) {
-        if (deed instanceof ParentAction.Focus focus) {
+    static ActionText of(ParentAction action) {
+        if (action instanceof ParentAction.Focus focus) {
             return new ActionText("focus", focus.family().toString());
-        } else if (deed instanceof ParentAction.Hold hold) {
+        } else if (action instanceof ParentAction.Hold hold) {
             return new ActionText("hold", hold.family().toString());
-        } else if (deed instanceof ParentAction.Release release) {
+        } else if (action instanceof ParentAction.Release release) {
             return new ActionText("release", release.family().toString());
-        } else if (deed instanceof ParentAction.Reset reset) {
+        } else if (action instanceof ParentAction.Reset reset) {
             return new ActionText("reset", reset.family().toString());
-        } else if (deed instanceof ParentAction.OpenTable open) {
+        } else if (action instanceof ParentAction.OpenTable open) {
             return new ActionText("open", Integer.toString(open.table()));
-        } else if (deed instanceof ParentAction.CloseTable close) {
+        } else if (action instanceof ParentAction.CloseTable close) {
             return new ActionText("close", Integer.toString(close.table()));
-        } else if (deed instanceof ParentAction.Order order) {
+        } else if (action instanceof ParentAction.Order order) {
             return new ActionText(
                     "order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
-        } else if (deed instanceof ParentAction.Choose choose) {
+        } else if (action instanceof ParentAction.Choose choose) {
             return choice(choose);
-        } else if (deed instanceof ParentAction.Undo undo) {
-            return new ActionText("undo", undo.act().toString());
+        } else if (action instanceof ParentAction.Undo undo) {
+            return new ActionText("undo", undo.action().toString());
         }
-        throw new IllegalArgumentException("no way to keep " + deed);
+        throw new IllegalArgumentException("no way to keep " + action);
     }
 
     /**
@@ -52,7 +52,7 @@ public record ActionText(String kind, String detail) {
      *
      * @throws IllegalArgumentException if the kind is unknown or the detail does not fit it
      */
-    public ParentAction deed() {
+    public ParentAction action() {
         return switch (kind) {
             case "focus" -> new ParentAction.Focus(Family.parse(detail));
             case "hold" -> new ParentAction.Hold(Family.parse(detail));
@@ -63,7 +63,7 @@ public record ActionText(String kind, String detail) {
             case "order" -> new ParentAction.Order(tables());
             case "choose" -> chosen();
             case "undo" -> new ParentAction.Undo(UUID.fromString(detail));
-            default -> throw new IllegalArgumentException("no deed is called \"" + kind + "\"");
+            default -> throw new IllegalArgumentException("no action is called \"" + kind + "\"");
         };
     }
 

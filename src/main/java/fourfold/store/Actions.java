@@ -30,7 +30,7 @@ public final class Actions {
                 SameChildren.filling(rows),
                 Actions::read);
         return inOrder(acts.stream()
-                .map(a -> new ActionRecord(a.id(), child, a.at(), a.zoneOffsetMinutes(), a.deed()))
+                .map(a -> new ActionRecord(a.id(), child, a.at(), a.zoneOffsetMinutes(), a.action()))
                 .toList());
     }
 
@@ -46,10 +46,10 @@ public final class Actions {
     }
 
     public static void keep(Connection connection, ActionRecord act) throws SQLException {
-        checkChoice(act.deed());
-        ActionText text = ActionText.of(act.deed());
+        checkChoice(act.action());
+        ActionText text = ActionText.of(act.action());
         ActionRecord kept = new ActionRecord(
-                act.id(), act.child(), act.at().truncatedTo(ChronoUnit.MILLIS), act.zoneOffsetMinutes(), act.deed());
+                act.id(), act.child(), act.at().truncatedTo(ChronoUnit.MILLIS), act.zoneOffsetMinutes(), act.action());
         int child = Children.numberOf(connection, act.child());
         List<ActionRecord> before = Database.query(
                 connection,
@@ -73,13 +73,13 @@ public final class Actions {
                     values.setString(5, text.kind());
                     values.setString(6, text.detail());
                 });
-        if (act.deed() instanceof ParentAction.Choose || act.deed() instanceof ParentAction.Undo) {
+        if (act.action() instanceof ParentAction.Choose || act.action() instanceof ParentAction.Undo) {
             Children.checkNameOf(connection, act.child());
         }
     }
 
-    private static void checkChoice(ParentAction deed) {
-        if (deed instanceof ParentAction.Choose choose && choose.setting().equals(Children.NAME)) {
+    private static void checkChoice(ParentAction action) {
+        if (action instanceof ParentAction.Choose choose && choose.setting().equals(Children.NAME)) {
             try {
                 ChildName.chosen(choose.chosen());
             } catch (IllegalArgumentException e) {
@@ -100,7 +100,7 @@ public final class Actions {
                     UUID.fromString(row.getString(2)),
                     Instant.ofEpochMilli(row.getLong(3)),
                     row.getInt(4),
-                    new ActionText(row.getString(5), row.getString(6)).deed());
+                    new ActionText(row.getString(5), row.getString(6)).action());
         } catch (IllegalArgumentException e) {
             throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
         }

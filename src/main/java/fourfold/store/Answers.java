@@ -76,7 +76,7 @@ public final class Answers {
     private static Drill drill(Connection connection, Answer answer, int first, int last) throws SQLException {
         DrillSessions.Numbered found = DrillSessions.find(connection, answer.drill())
                 .orElseThrow(() -> new Refusal(Reason.DRILL_UNKNOWN, answer.drill()));
-        UUID child = found.sitting().child();
+        UUID child = found.session().child();
         Map<Integer, Answer> held = new HashMap<>();
         for (Answer before : Database.query(
                 connection,

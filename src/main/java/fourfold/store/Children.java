@@ -102,10 +102,10 @@ public final class Children {
         Child child = added;
         boolean archived = false;
         for (ActionRecord act : inForce) {
-            if (act.deed() instanceof ParentAction.Choose choose
+            if (act.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(NAME)) {
                 child = new Child(child.id(), choose.chosen(), child.since());
-            } else if (act.deed() instanceof ParentAction.Choose choose
+            } else if (act.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(ARCHIVED)) {
                 archived = choose.chosen().equals("yes");
             }

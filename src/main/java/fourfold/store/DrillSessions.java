@@ -20,7 +20,7 @@ public final class DrillSessions {
             """;
 
     /** A drill with the number of its row. */
-    record Numbered(int number, DrillSession sitting) {}
+    record Numbered(int number, DrillSession session) {}
 
     private DrillSessions() {}
 
@@ -32,7 +32,7 @@ public final class DrillSessions {
                 connection,
                 SELECT + "WHERE c.id" + SameChildren.oneOf(rows) + " ORDER BY d.started_at, d.id",
                 SameChildren.filling(rows),
-                row -> read(row, same).sitting()));
+                row -> read(row, same).session()));
     }
 
     static Optional<Numbered> find(Connection connection, UUID drill) throws SQLException {
@@ -46,37 +46,37 @@ public final class DrillSessions {
                 .findFirst();
     }
 
-    static void begin(Connection connection, DrillSession sitting) throws SQLException {
-        int child = Children.numberOf(connection, sitting.child());
-        Optional<Numbered> before = find(connection, sitting.id());
-        if (before.map(Numbered::sitting).filter(asKept(sitting)::equals).isPresent()) {
+    static void begin(Connection connection, DrillSession session) throws SQLException {
+        int child = Children.numberOf(connection, session.child());
+        Optional<Numbered> before = find(connection, session.id());
+        if (before.map(Numbered::session).filter(asKept(session)::equals).isPresent()) {
             return;
         }
         if (before.isPresent()) {
-            throw new Refusal(Reason.DRILL_DIFFERS, sitting.id());
+            throw new Refusal(Reason.DRILL_DIFFERS, session.id());
         }
         Database.run(
                 connection,
                 "INSERT INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)"
                         + " VALUES (?, ?, ?, ?, ?, ?)",
                 values -> {
-                    values.setString(1, sitting.id().toString());
+                    values.setString(1, session.id().toString());
                     values.setInt(2, child);
-                    values.setLong(3, sitting.startedAt().toEpochMilli());
-                    values.setInt(4, sitting.zoneOffsetMinutes());
-                    values.setLong(5, sitting.planned().toSeconds());
-                    values.setLong(6, sitting.seed());
+                    values.setLong(3, session.startedAt().toEpochMilli());
+                    values.setInt(4, session.zoneOffsetMinutes());
+                    values.setLong(5, session.planned().toSeconds());
+                    values.setLong(6, session.seed());
                 });
     }
 
-    private static DrillSession asKept(DrillSession sitting) {
+    private static DrillSession asKept(DrillSession session) {
         return new DrillSession(
-                sitting.id(),
-                sitting.child(),
-                sitting.startedAt().truncatedTo(ChronoUnit.MILLIS),
-                sitting.zoneOffsetMinutes(),
-                Duration.ofSeconds(sitting.planned().toSeconds()),
-                sitting.seed());
+                session.id(),
+                session.child(),
+                session.startedAt().truncatedTo(ChronoUnit.MILLIS),
+                session.zoneOffsetMinutes(),
+                Duration.ofSeconds(session.planned().toSeconds()),
+                session.seed());
     }
 
     private static Numbered read(ResultSet row, SameChildren same) throws SQLException {

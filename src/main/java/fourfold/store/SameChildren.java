@@ -55,7 +55,7 @@ public final class SameChildren {
     private static SameChildren of(List<UUID> added, List<ActionRecord> choices) {
         Map<UUID, List<UUID>> rows = new HashMap<>();
         for (ActionRecord act : ActionRecord.inForce(choices)) {
-            if (act.deed() instanceof ParentAction.Choose choose
+            if (act.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(SAME)) {
                 UUID other = UUID.fromString(choose.chosen());
                 List<UUID> both = new ArrayList<>(rows.getOrDefault(act.child(), List.of(act.child())));

@@ -91,8 +91,8 @@ public final class Store implements AutoCloseable {
     }
 
     /** Begins a drill of a known child. */
-    public void begin(DrillSession sitting) {
-        write(Task.BEGIN_DRILL, c -> DrillSessions.begin(c, sitting));
+    public void begin(DrillSession session) {
+        write(Task.BEGIN_DRILL, c -> DrillSessions.begin(c, session));
     }
 
     /** Keeps an answer of a drill that was begun. */
@@ -131,18 +131,18 @@ public final class Store implements AutoCloseable {
     }
 
     /** Keeps whole drills of known children, all of them or none. */
-    public void keepAll(List<DrillSession> sittings, List<Answer> answers) {
-        takeIn(List.of(), sittings, answers);
+    public void keepAll(List<DrillSession> sessions, List<Answer> answers) {
+        takeIn(List.of(), sessions, answers);
     }
 
     /** Adds children and keeps whole drills, all of it or nothing. */
-    public void takeIn(List<Child> children, List<DrillSession> sittings, List<Answer> answers) {
+    public void takeIn(List<Child> children, List<DrillSession> sessions, List<Answer> answers) {
         write(Task.KEEP_ANSWERS, c -> {
             for (Child child : children) {
                 Children.add(c, child);
             }
-            for (DrillSession sitting : sittings) {
-                DrillSessions.begin(c, sitting);
+            for (DrillSession session : sessions) {
+                DrillSessions.begin(c, session);
             }
             Answers.keep(c, answers);
         });
@@ -187,7 +187,7 @@ public final class Store implements AutoCloseable {
     }
 
     /** The child's drills, oldest first; drills that began together by id. */
-    public List<DrillSession> sittings(UUID child) {
+    public List<DrillSession> sessions(UUID child) {
         return read(Task.READ_DRILLS, c -> DrillSessions.of(c, child));
     }
 

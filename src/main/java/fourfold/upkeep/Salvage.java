@@ -67,16 +67,16 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
             for (Child child : rows.children()) {
                 tally.children += tally.done(() -> store.add(child));
             }
-            List<DrillSession> sittings = rows.sittings();
+            List<DrillSession> sessions = rows.sessions();
             List<Answer> answers = rows.answers();
             try {
-                store.keepAll(sittings, answers);
-                tally.drills = sittings.size();
+                store.keepAll(sessions, answers);
+                tally.drills = sessions.size();
                 tally.answers = answers.size();
             } catch (RecordsFailure e) {
                 // One row that the store refuses must not cost the others.
-                for (DrillSession sitting : sittings) {
-                    tally.drills += tally.done(() -> store.begin(sitting));
+                for (DrillSession session : sessions) {
+                    tally.drills += tally.done(() -> store.begin(session));
                 }
                 for (Answer answer : answers) {
                     tally.answers += tally.done(() -> store.keep(answer));

@@ -91,10 +91,10 @@ final class SalvagedRows {
         return impossible;
     }
 
-    List<DrillSession> sittings() {
-        List<DrillSession> sittings = new ArrayList<>();
-        drills.values().forEach(row -> sitting(row).ifPresent(sittings::add));
-        return sittings;
+    List<DrillSession> sessions() {
+        List<DrillSession> sessions = new ArrayList<>();
+        drills.values().forEach(row -> session(row).ifPresent(sessions::add));
+        return sessions;
     }
 
     /** The answers whose drill is known; the others are counted among the impossible. */
@@ -102,10 +102,10 @@ final class SalvagedRows {
         List<Answer> all = new ArrayList<>();
         for (LeafPages.Row row : answers) {
             try {
-                DrillSession sitting = Optional.ofNullable(drills.get(number(row, 0)))
-                        .flatMap(this::sitting)
+                DrillSession session = Optional.ofNullable(drills.get(number(row, 0)))
+                        .flatMap(this::session)
                         .orElseThrow(() -> new IllegalArgumentException("its drill is gone"));
-                all.add(answer(row, sitting));
+                all.add(answer(row, session));
             } catch (RuntimeException e) {
                 impossible++;
             }
@@ -124,7 +124,7 @@ final class SalvagedRows {
                         child.id(),
                         Instant.ofEpochMilli(number(row, 3)),
                         small(row, 4),
-                        new ActionText(text(row, 5), text(row, 6)).deed()));
+                        new ActionText(text(row, 5), text(row, 6)).action()));
             } catch (RuntimeException e) {
                 impossible++;
             }
@@ -136,7 +136,7 @@ final class SalvagedRows {
         return new Child(UUID.fromString(text(row, 1)), text(row, 2), Instant.ofEpochMilli(number(row, 3)));
     }
 
-    private Optional<DrillSession> sitting(LeafPages.Row row) {
+    private Optional<DrillSession> session(LeafPages.Row row) {
         try {
             return Optional.ofNullable(children.get(number(row, 2)))
                     .map(child -> new DrillSession(
@@ -151,10 +151,10 @@ final class SalvagedRows {
         }
     }
 
-    private static Answer answer(LeafPages.Row row, DrillSession sitting) {
+    private static Answer answer(LeafPages.Row row, DrillSession session) {
         int right = row.values().get(7).isPresent() ? small(row, 7) : 0;
         return new Answer(
-                Answer.Place.in(sitting, small(row, 1)),
+                Answer.Place.in(session, small(row, 1)),
                 new Moment(Instant.ofEpochMilli(number(row, 2)), small(row, 3)),
                 Codes.purpose(small(row, 4)),
                 Codes.prompt(row.values().get(5).isPresent() ? small(row, 5) : 0, small(row, 6), right),

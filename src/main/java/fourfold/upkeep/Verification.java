@@ -180,8 +180,8 @@ public final class Verification {
         try {
             Actions.of(connection, child.id());
             Map<UUID, Instant> begun = new HashMap<>();
-            for (DrillSession sitting : DrillSessions.of(connection, child.id())) {
-                begun.put(sitting.id(), sitting.startedAt());
+            for (DrillSession session : DrillSessions.of(connection, child.id())) {
+                begun.put(session.id(), session.startedAt());
             }
             Order order = new Order(begun);
             Answers.read(connection, child.id(), order::next);

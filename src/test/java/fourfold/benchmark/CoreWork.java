@@ -65,12 +65,12 @@ public class CoreWork {
         Files.delete(folder);
         Progress.Fold fold = new Progress.Fold(Steering.of(List.of()));
         log.forEach(fold);
-        DrillSession sitting = new DrillSession(new UUID(5, 5), child.id(), AT, 60, Duration.ofMinutes(8), 5);
-        progress = fold.progress().beginning(sitting);
+        DrillSession session = new DrillSession(new UUID(5, 5), child.id(), AT, 60, Duration.ofMinutes(8), 5);
+        progress = fold.progress().beginning(session);
         answer = log.get(log.size() - 1);
         scheduler = new LastingGain();
         states = new Object[TRACES];
-        asking = Drill.ready(fold.progress(), sitting, scheduler, Surface.TERMINAL)
+        asking = Drill.ready(fold.progress(), session, scheduler, Surface.TERMINAL)
                 .on(new Event.Enter(AT))
                 .next();
         asking = asking.on(new Event.Painted(AT.plusMillis(5))).next();
@@ -108,7 +108,7 @@ public class CoreWork {
     public int floorLevelsRead() {
         int sum = 0;
         for (int trace = 0; trace < TRACES; trace++) {
-            sum += progress.standing(trace).level().ordinal();
+            sum += progress.mastery(trace).level().ordinal();
         }
         return sum;
     }

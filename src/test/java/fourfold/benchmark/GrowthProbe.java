@@ -99,11 +99,11 @@ final class GrowthProbe {
     private static void ask(Child child, Progress before, Times next) {
         Scheduler scheduler = new LastingGain();
         Instant at = LongPractice.END;
-        DrillSession sitting = sitting(child);
-        Progress progress = before.beginning(sitting);
+        DrillSession session = session(child);
+        Progress progress = before.beginning(session);
         for (int i = 1; i <= ASKED; i++) {
             long from = System.nanoTime();
-            Optional<Turn> turn = scheduler.next(progress, at, sitting.seed());
+            Optional<Turn> turn = scheduler.next(progress, at, session.seed());
             long chosen = System.nanoTime() - from;
             if (i > COLD) {
                 next.add(chosen);
@@ -112,18 +112,18 @@ final class GrowthProbe {
                 return;
             }
             progress = progress.after(
-                    answer(sitting, i, turn.get().purpose(), turn.get().question(), at));
+                    answer(session, i, turn.get().purpose(), turn.get().question(), at));
             at = at.plusSeconds(4);
         }
     }
 
-    private static DrillSession sitting(Child child) {
+    private static DrillSession session(Child child) {
         return new DrillSession(UUID.randomUUID(), child.id(), LongPractice.END, 60, Duration.ofMinutes(30), 5);
     }
 
-    private static Answer answer(DrillSession sitting, int position, Purpose purpose, Question question, Instant at) {
+    private static Answer answer(DrillSession session, int position, Purpose purpose, Question question, Instant at) {
         return new Answer(
-                Answer.Place.in(sitting, position),
+                Answer.Place.in(session, position),
                 new Moment(at, 60),
                 purpose,
                 question,
@@ -136,13 +136,13 @@ final class GrowthProbe {
 
     /** Keeps answers as the program does; before each, the floor of the same disk. */
     private static void append(Store store, Child child, Path file, Times append, Times sync) throws IOException {
-        DrillSession sitting = sitting(child);
-        store.begin(sitting);
+        DrillSession session = session(child);
+        store.begin(session);
         try (FileChannel floor = floor(file)) {
             for (int i = 1; i <= APPENDED; i++) {
                 Question question =
                         Families.questions().get(i % Families.questions().size());
-                Answer answer = answer(sitting, i, Purpose.PRACTISE, question, LongPractice.END.plusSeconds(i));
+                Answer answer = answer(session, i, Purpose.PRACTISE, question, LongPractice.END.plusSeconds(i));
                 long synced = synced(floor);
                 long from = System.nanoTime();
                 store.keep(answer);

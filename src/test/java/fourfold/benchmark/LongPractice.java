@@ -35,17 +35,17 @@ final class LongPractice {
         Instant begun = END.minus(YEARS);
         Child child = new Child(new UUID(90, number), name(answers), begun);
         store.add(child);
-        List<DrillSession> sittings = new ArrayList<>();
+        List<DrillSession> sessions = new ArrayList<>();
         List<Answer> given = new ArrayList<>();
         for (int drill = 0; drill < drills; drill++) {
             Instant at = begun.plus(YEARS.dividedBy(drills).multipliedBy(drill));
             UUID id = new UUID(91L << 32 | number, drill);
-            DrillSession sitting = new DrillSession(id, child.id(), at, 60, Duration.ofMinutes(8), drill);
-            sittings.add(sitting);
-            drill(sitting, given);
-            if (sittings.size() == DRILLS_AT_ONCE || drill == drills - 1) {
-                store.takeIn(List.of(), sittings, given);
-                sittings.clear();
+            DrillSession session = new DrillSession(id, child.id(), at, 60, Duration.ofMinutes(8), drill);
+            sessions.add(session);
+            drill(session, given);
+            if (sessions.size() == DRILLS_AT_ONCE || drill == drills - 1) {
+                store.takeIn(List.of(), sessions, given);
+                sessions.clear();
                 given.clear();
             }
         }
@@ -67,8 +67,8 @@ final class LongPractice {
         return file;
     }
 
-    private static void drill(DrillSession sitting, List<Answer> into) {
-        SplittableRandom dice = new SplittableRandom(sitting.id().hashCode());
+    private static void drill(DrillSession session, List<Answer> into) {
+        SplittableRandom dice = new SplittableRandom(session.id().hashCode());
         for (int position = 1; position <= IN_A_DRILL; position++) {
             boolean copy = position <= COPIES;
             Prompt prompt = copy
@@ -77,8 +77,8 @@ final class LongPractice {
             int slip = !copy && dice.nextInt(10) == 0 ? 1 : 0;
             int first = (copy ? 500 : 900) + dice.nextInt(copy ? 300 : 2500);
             into.add(new Answer(
-                    Answer.Place.in(sitting, position),
-                    new Moment(sitting.startedAt().plusMillis(position * 5_000L), sitting.zoneOffsetMinutes()),
+                    Answer.Place.in(session, position),
+                    new Moment(session.startedAt().plusMillis(position * 5_000L), session.zoneOffsetMinutes()),
                     copy ? Purpose.COPY : Purpose.PRACTISE,
                     prompt,
                     new Answer.Typing(

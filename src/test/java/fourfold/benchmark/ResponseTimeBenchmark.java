@@ -64,12 +64,12 @@ class ResponseTimeBenchmark {
         for (int i = 0; i < busy; i++) {
             burning.add(new ProcessBuilder("chrt", "-o", "0", "sh", "-c", "while :; do :; done").start());
         }
-        List<Sitting> sittings = new ArrayList<>();
+        List<Session> sessions = new ArrayList<>();
         List<Thread> threads = new ArrayList<>();
         for (int drill = 0; drill < drills; drill++) {
-            Sitting sitting = new Sitting(folder.resolve(name + drill), minutes, drill);
-            sittings.add(sitting);
-            threads.add(new Thread(sitting::sit, name + drill));
+            Session session = new Session(folder.resolve(name + drill), minutes, drill);
+            sessions.add(session);
+            threads.add(new Thread(session::sit, name + drill));
         }
         Errors[] bare = {new Errors()};
         Thread floor = new Thread(() -> bare[0] = bare(folder.resolve(name + "-bare.txt"), minutes), "bare");
@@ -80,8 +80,8 @@ class ResponseTimeBenchmark {
         }
         burning.forEach(Process::destroyForcibly);
         Errors ours = new Errors();
-        for (Sitting sitting : sittings) {
-            ours.add(sitting.errors());
+        for (Session session : sessions) {
+            ours.add(session.errors());
         }
         String what = busy == 0
                 ? drills + " drills of " + minutes + " minutes at once, every answer written to the disk"
@@ -97,14 +97,14 @@ class ResponseTimeBenchmark {
         if (busy == 0) {
             Times first = new Times();
             Times last = new Times();
-            for (Sitting sitting : sittings) {
-                Times t = sitting.errors().whole;
+            for (Session session : sessions) {
+                Times t = session.errors().whole;
                 addAll(first, t.part(0, t.count() / 5));
                 addAll(last, t.part(t.count() - t.count() / 5, t.count()));
             }
             report.line("Drift, median of whole: first fifth of the drills %.2f, last fifth %.2f."
                     .formatted(first.median(), last.median()));
-            report.line(sittings.get(0).pauses());
+            report.line(sessions.get(0).pauses());
         }
     }
 
@@ -119,14 +119,14 @@ class ResponseTimeBenchmark {
     }
 
     /** One drill of the packaged program. */
-    private static final class Sitting {
+    private static final class Session {
         private final Path file;
         private final Path pauses;
         private final int minutes;
         private final long seed;
         private List<Sitter.Sent> sent = List.of();
 
-        Sitting(Path folder, int minutes, long seed) throws IOException {
+        Session(Path folder, int minutes, long seed) throws IOException {
             Files.createDirectories(folder);
             this.file = folder.resolve("family.db");
             this.pauses = folder.resolve("gc.txt");

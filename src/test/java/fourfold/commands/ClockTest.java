@@ -55,9 +55,9 @@ class ClockTest {
         try (Store store = Store.open(file)) {
             Home household = Home.on(store, new SessionClock(at, ZoneId.of(zone), () -> 0L), () -> 1);
             Child mina = household.children().list().get(0);
-            DrillSession sitting = household.practice().newSession(mina, 5, at).orElseThrow();
-            assertEquals(offset, sitting.zoneOffsetMinutes());
-            assertEquals(day, LocalDate.ofEpochDay(sitting.localDay()));
+            DrillSession session = household.practice().newSession(mina, 5, at).orElseThrow();
+            assertEquals(offset, session.zoneOffsetMinutes());
+            assertEquals(day, LocalDate.ofEpochDay(session.localDay()));
         }
     }
 

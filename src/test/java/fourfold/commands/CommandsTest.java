@@ -31,7 +31,7 @@ class CommandsTest {
         return run.out();
     }
 
-    private static List<String> deeds(Path file) {
+    private static List<String> actions(Path file) {
         return Rows.column(file, "SELECT kind || ' ' || detail FROM act ORDER BY nr");
     }
 
@@ -182,10 +182,10 @@ class CommandsTest {
                 "hold --end 6x7|release 6x7|The family 6x7: practised again.",
                 "reset 6x7|reset 6x7|The family 6x7: begun again. No answer was deleted."
             })
-    void aDeedForAFamilyIsKept(String command, String kept, String told) {
+    void aActionForAFamilyIsKept(String command, String kept, String told) {
         Path file = Practised.once(folder);
         assertEquals(told + System.lineSeparator(), ok(CommandRun.of(file, command.split(" "))));
-        assertEquals(List.of(kept), deeds(file));
+        assertEquals(List.of(kept), actions(file));
         assertEquals(15, Rows.of(file, "SELECT * FROM answer").size());
     }
 
@@ -199,14 +199,14 @@ class CommandsTest {
                 "hold 7 --end|release|The table of 7: practised again.",
                 "reset 7|reset|The table of 7: begun again. No answer was deleted."
             })
-    void aDeedForATableIsKeptForEachOfItsTenFamilies(String command, String kind, String told) {
+    void aActionForATableIsKeptForEachOfItsTenFamilies(String command, String kind, String told) {
         Path file = Practised.once(folder);
         assertEquals(told + System.lineSeparator(), ok(CommandRun.of(file, command.split(" "))));
         assertEquals(
                 Stream.of("1x7", "2x7", "3x7", "4x7", "5x7", "6x7", "7x7", "7x8", "7x9", "7x10")
                         .map(family -> kind + " " + family)
                         .toList(),
-                deeds(file));
+                actions(file));
         assertEquals(1, Rows.of(file, "SELECT DISTINCT made_at FROM act").size());
     }
 
@@ -220,7 +220,7 @@ class CommandsTest {
         CommandRun run = CommandRun.of(file, "hold", "7");
         assertEquals(1, run.code());
         assertTrue(run.err().startsWith("fourfold: could not keep the change in " + file), run.err());
-        assertEquals(List.of(), deeds(file));
+        assertEquals(List.of(), actions(file));
     }
 
     @Test

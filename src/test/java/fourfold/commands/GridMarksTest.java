@@ -72,7 +72,7 @@ class GridMarksTest {
             store.add(child);
             for (int day = 60; day > 0; day--) {
                 Instant at = CommandRun.NOW.minus(Duration.ofDays(day));
-                DrillSession sitting =
+                DrillSession session =
                         new DrillSession(new UUID(2, day), child.id(), at, 60, Duration.ofMinutes(10), day);
                 List<Answer> given = new ArrayList<>();
                 for (int high = 6; high <= 9; high++) {
@@ -81,21 +81,21 @@ class GridMarksTest {
                             low++) {
                         int millis = high == 9 ? 5000 : 1000;
                         for (Question question : new Family(low, high).questions()) {
-                            given.add(answer(sitting, given.size() + 1, question, millis));
+                            given.add(answer(session, given.size() + 1, question, millis));
                         }
                     }
                 }
-                store.keepAll(List.of(sitting), given);
+                store.keepAll(List.of(session), given);
                 all.addAll(given);
             }
         }
         return all;
     }
 
-    private static Answer answer(DrillSession sitting, int position, Question question, int millis) {
+    private static Answer answer(DrillSession session, int position, Question question, int millis) {
         return new Answer(
-                Answer.Place.in(sitting, position),
-                new Moment(sitting.startedAt().plusSeconds(5L * position), sitting.zoneOffsetMinutes()),
+                Answer.Place.in(session, position),
+                new Moment(session.startedAt().plusSeconds(5L * position), session.zoneOffsetMinutes()),
                 Purpose.PRACTISE,
                 question,
                 new Answer.Typing(

@@ -187,7 +187,7 @@ public final class Journey implements AutoCloseable {
                 .map(a -> a.position() + " " + a.prompt().expected() + " " + a.typed())
                 .toList();
         String kept = "SELECT position || ' ' || expected || ' ' || COALESCE(typed, '') FROM answer_log WHERE drill = '"
-                + soFar.sitting().id() + "' ORDER BY position";
+                + soFar.session().id() + "' ORDER BY position";
         assertEquals(counting, Rows.column(file, kept));
     }
 

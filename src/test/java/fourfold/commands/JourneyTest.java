@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Guards against parts that work alone and not together: a family's first day, by keys, with the rows read back. */
 class JourneyTest {
-    private static final String DEEDS = "SELECT kind || ' ' || detail FROM act ORDER BY nr";
+    private static final String ACTIONS = "SELECT kind || ' ' || detail FROM act ORDER BY nr";
 
     @TempDir
     private Path folder;
@@ -87,7 +87,7 @@ class JourneyTest {
         journey.keys("3");
         shows(journey, "of 55 families fluent");
         journey.keys("f");
-        String focused = Rows.column(file(), DEEDS).get(0);
+        String focused = Rows.column(file(), ACTIONS).get(0);
         assertTrue(focused.matches("focus \\d+x\\d+"), focused);
         shows(journey, "*");
         journey.keys("u");
@@ -103,9 +103,9 @@ class JourneyTest {
         assertEquals(
                 List.of("focus", "undo", "hold", "reset"), Rows.column(file(), "SELECT kind FROM act ORDER BY nr"));
         journey.keys("Esc t h");
-        assertEquals(14, Rows.column(file(), DEEDS).size());
+        assertEquals(14, Rows.column(file(), ACTIONS).size());
         journey.keys("u");
-        assertEquals(24, Rows.column(file(), DEEDS).size());
+        assertEquals(24, Rows.column(file(), ACTIONS).size());
         journey.keys("m 6");
         List<List<String>> counts = Rows.of(
                 file(),

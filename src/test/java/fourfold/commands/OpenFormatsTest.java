@@ -94,9 +94,9 @@ class OpenFormatsTest {
         assertEquals(1 + 10 + 1 + 1 + 1 + 1 + 3, acts.size());
         assertEquals(
                 Rows.column(file, "SELECT kind FROM act ORDER BY made_at, id"),
-                acts.stream().map(a -> a.get("deed").asText()).toList());
+                acts.stream().map(a -> a.get("action").asText()).toList());
         JsonNode undo = acts.get(acts.size() - 1);
-        assertEquals("undo", undo.get("deed").asText());
+        assertEquals("undo", undo.get("action").asText());
         assertEquals(
                 List.of(undo.get("act").asText()),
                 acts.stream()

@@ -26,7 +26,7 @@ class ParentJourneyTest {
     void theShakiestFamilyIsFoundPractisedMoreAndTakenBackAndThePlanIsRead() {
         Path file = folder.resolve("sample.db");
         Instant next = Sample.fill(file);
-        int before = deeds(file).size();
+        int before = actions(file).size();
         try (Journey journey = new Journey(file, next, 80, 24, true)) {
             String stairs = journey.keys("3").picture();
             Matcher shakiest = SHAKIEST.matcher(stairs);
@@ -36,7 +36,7 @@ class ParentJourneyTest {
             assertEquals("focus " + family, newest(file));
             shows(journey, "u undo");
             journey.keys("u");
-            assertEquals(List.of("focus", "undo"), deeds(file).subList(before, before + 2));
+            assertEquals(List.of("focus", "undo"), actions(file).subList(before, before + 2));
             assertFalse(journey.home()
                     .records()
                     .progress(journey.home().children().list().get(0))
@@ -53,7 +53,7 @@ class ParentJourneyTest {
         }
     }
 
-    private static List<String> deeds(Path file) {
+    private static List<String> actions(Path file) {
         return Rows.column(file, "SELECT kind FROM act ORDER BY nr");
     }
 

@@ -39,12 +39,12 @@ public final class Practised {
     public static Path once(Path folder) {
         Path file = children(folder, "Mina");
         try (Store store = Store.open(file)) {
-            store.keepAll(List.of(sitting()), answers());
+            store.keepAll(List.of(session()), answers());
         }
         return file;
     }
 
-    static DrillSession sitting() {
+    static DrillSession session() {
         return new DrillSession(new UUID(8, 1), new UUID(7, 0), BEGAN, 60, Duration.ofMinutes(5), 1);
     }
 

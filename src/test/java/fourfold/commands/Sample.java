@@ -39,12 +39,12 @@ public final class Sample {
         try (Store store = Store.open(file)) {
             UUID id = player.log().get(0).child();
             store.add(new Child(id, "Mina", START));
-            Map<UUID, DrillSession> sittings = new LinkedHashMap<>();
+            Map<UUID, DrillSession> sessions = new LinkedHashMap<>();
             for (Answer a : player.log()) {
-                sittings.computeIfAbsent(
+                sessions.computeIfAbsent(
                         a.drill(), d -> new DrillSession(d, id, a.askedAt(), 60, Duration.ofMinutes(8), 1));
             }
-            store.keepAll(sittings.values().stream().toList(), player.log());
+            store.keepAll(sessions.values().stream().toList(), player.log());
         }
         return player.now();
     }

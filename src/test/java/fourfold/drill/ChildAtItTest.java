@@ -42,10 +42,10 @@ class ChildAtItTest {
 
     /** A drill whose scheduler asks these questions over and over, or only once. */
     private Drill begun(Progress progress, List<Question> questions, boolean forEver) {
-        DrillSession sitting = new DrillSession(new UUID(2, 2), new UUID(1, 1), now, 60, Duration.ofMinutes(5), 7);
+        DrillSession session = new DrillSession(new UUID(2, 2), new UUID(1, 1), now, 60, Duration.ofMinutes(5), 7);
         Drill ready = Drill.ready(
                 progress,
-                sitting,
+                session,
                 (p, at, seed) -> {
                     int turns = p.drill().orElseThrow().turns();
                     return !forEver && turns >= questions.size()
@@ -249,7 +249,7 @@ class ChildAtItTest {
     }
 
     private static boolean accurateIn(Progress progress, Question question) {
-        return progress.standing(question.traceIndex()).level().atLeast(fourfold.progress.Mastery.ACCURATE);
+        return progress.mastery(question.traceIndex()).level().atLeast(fourfold.progress.Mastery.ACCURATE);
     }
 
     @Test

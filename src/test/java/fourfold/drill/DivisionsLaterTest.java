@@ -45,7 +45,7 @@ class DivisionsLaterTest {
                 if (division) {
                     Question question = answer.question().orElseThrow();
                     Mastery product =
-                            progress.standing(Trace.product(question.family())).level();
+                            progress.mastery(Trace.product(question.family())).level();
                     assertTrue(product.atLeast(Mastery.ACCURATE), question + " came while its product was " + product);
                     divisions++;
                 }

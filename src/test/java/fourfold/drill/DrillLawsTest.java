@@ -96,11 +96,11 @@ class DrillLawsTest {
         Progress folded = Progress.of(List.of(), player.log());
         for (var trace : fourfold.facts.Families.traces()) {
             assertEquals(
-                    player.progress().standing(trace).level(),
-                    folded.standing(trace).level());
+                    player.progress().mastery(trace).level(),
+                    folded.mastery(trace).level());
             assertEquals(
-                    player.progress().standing(trace).asked(),
-                    folded.standing(trace).asked());
+                    player.progress().mastery(trace).asked(),
+                    folded.mastery(trace).asked());
         }
     }
 

@@ -43,10 +43,10 @@ class DrillTest {
     private Drill drill = ready();
 
     private Drill ready() {
-        DrillSession sitting = new DrillSession(new UUID(2, 2), new UUID(1, 1), START, 60, Duration.ofMinutes(5), 7);
+        DrillSession session = new DrillSession(new UUID(2, 2), new UUID(1, 1), START, 60, Duration.ofMinutes(5), 7);
         return Drill.ready(
                 Progress.blank(Steering.NONE),
-                sitting,
+                session,
                 (progress, at, seed) -> Optional.ofNullable(script.poll()),
                 Surface.TERMINAL);
     }

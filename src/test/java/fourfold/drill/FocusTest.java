@@ -39,11 +39,11 @@ class FocusTest {
     }
 
     /** Where the child stands by the log so far, under these acts. */
-    private Player under(ParentAction... deeds) {
+    private Player under(ParentAction... actions) {
         List<ActionRecord> acts = new ArrayList<>();
-        for (ParentAction deed : deeds) {
-            acts.add(
-                    new ActionRecord(new UUID(9, acts.size()), new UUID(1, 1), START.plusMillis(acts.size()), 0, deed));
+        for (ParentAction action : actions) {
+            acts.add(new ActionRecord(
+                    new UUID(9, acts.size()), new UUID(1, 1), START.plusMillis(acts.size()), 0, action));
         }
         Progress.Fold fold = new Progress.Fold(Steering.of(acts));
         log.forEach(fold);

@@ -165,8 +165,8 @@ class LastingGainLawsTest {
         }
     }
 
-    private static ActionRecord act(int number, ParentAction deed) {
-        return new ActionRecord(new UUID(9, number), new UUID(1, 1), START.minusSeconds(60L - number), 0, deed);
+    private static ActionRecord act(int number, ParentAction action) {
+        return new ActionRecord(new UUID(9, number), new UUID(1, 1), START.minusSeconds(60L - number), 0, action);
     }
 
     @Property(tries = 5)

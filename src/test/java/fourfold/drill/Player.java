@@ -57,9 +57,9 @@ public final class Player {
 
     /** One whole drill; gives the answers kept in it. */
     public List<Answer> drill(int minutes, long seed, Child hand) {
-        DrillSession sitting =
+        DrillSession session =
                 new DrillSession(new UUID(2, log.size() + 1L), child, now, 0, Duration.ofMinutes(minutes), seed);
-        Drill drill = Drill.ready(progress, sitting, scheduler, Surface.TERMINAL);
+        Drill drill = Drill.ready(progress, session, scheduler, Surface.TERMINAL);
         List<Answer> kept = new ArrayList<>();
         drill = apply(drill, new Event.Enter(now), kept);
         for (int steps = 0; !drill.isFinished(); steps++) {

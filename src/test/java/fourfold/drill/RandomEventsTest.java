@@ -36,9 +36,9 @@ class RandomEventsTest {
         Progress progress = Progress.blank(Steering.NONE);
         int events = 0;
         for (int number = 0; events < EVENTS; number++) {
-            DrillSession sitting = new DrillSession(
+            DrillSession session = new DrillSession(
                     new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
-            Drill drill = Drill.ready(progress, sitting, new GrowingGaps(), Surface.TERMINAL);
+            Drill drill = Drill.ready(progress, session, new GrowingGaps(), Surface.TERMINAL);
             int before = kept.size();
             int begun = 0;
             for (int i = 0; i < 400 && !drill.isFinished(); i++) {

@@ -168,13 +168,13 @@ class SummaryTest {
         assertEquals(2, summary.timing().orElseThrow().rates().answers());
     }
 
-    private static Progress accurate(int families, ParentAction... deeds) {
+    private static Progress accurate(int families, ParentAction... actions) {
         History history = new History();
         for (Family family : Families.all().subList(0, families)) {
             history.asked(family, "0s 0s 0s 1s");
         }
-        ParentAction[] all = java.util.Arrays.copyOf(deeds, deeds.length + 1);
-        all[deeds.length] = new ParentAction.Choose("timing", "minute");
+        ParentAction[] all = java.util.Arrays.copyOf(actions, actions.length + 1);
+        all[actions.length] = new ParentAction.Choose("timing", "minute");
         return history.progress(all);
     }
 

@@ -20,8 +20,8 @@ class AwayChoiceTest {
     private static final String FLUENT = "0r 0r 0r 1r 1r";
     private static final Family SEVEN_EIGHTS = Family.of(7, 8);
 
-    private static List<AwayChoice> choices(History history, int day, ParentAction... deeds) {
-        Progress progress = history.progress(deeds);
+    private static List<AwayChoice> choices(History history, int day, ParentAction... actions) {
+        Progress progress = history.progress(actions);
         return AwayChoice.of(progress, Grid.of(progress, History.at(day)));
     }
 

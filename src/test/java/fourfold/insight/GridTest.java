@@ -31,12 +31,12 @@ class GridTest {
     private static final String ACCURATE = "0s 0s 0s 1s";
     private static final String FLUENT = "0r 0r 0r 1r 1r";
 
-    private static Grid.Cell cell(History history, int day, ParentAction... deeds) {
-        return grid(history, day, deeds).cell(SIX_SEVENS);
+    private static Grid.Cell cell(History history, int day, ParentAction... actions) {
+        return grid(history, day, actions).cell(SIX_SEVENS);
     }
 
-    private static Grid grid(History history, int day, ParentAction... deeds) {
-        return Grid.of(history.progress(deeds), History.at(day));
+    private static Grid grid(History history, int day, ParentAction... actions) {
+        return Grid.of(history.progress(actions), History.at(day));
     }
 
     private static History all(String written) {
@@ -154,12 +154,12 @@ class GridTest {
         for (Grid.Cell cell : Grid.of(progress, now).cells()) {
             List<Trace> traces = cell.family().traces();
             boolean due = traces.stream()
-                    .anyMatch(t -> progress.standing(t)
+                    .anyMatch(t -> progress.mastery(t)
                             .dueDay()
                             .filter(day -> day <= today)
                             .isPresent());
             boolean shaky = traces.stream()
-                    .filter(t -> progress.standing(t).level().atLeast(Mastery.FLUENT))
+                    .filter(t -> progress.mastery(t).level().atLeast(Mastery.FLUENT))
                     .anyMatch(t -> progress.memory().chanceQuick(t.index(), next) < 0.85);
             assertEquals((due || shaky) && cell.level().atLeast(Mastery.ACCURATE), cell.fading(), cell::toString);
         }

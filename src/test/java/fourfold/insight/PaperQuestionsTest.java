@@ -28,8 +28,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PaperQuestionsTest {
     private static final int DAY = 2;
 
-    private static Grid grid(History history, ParentAction... deeds) {
-        return Grid.of(history.progress(deeds), History.at(DAY));
+    private static Grid grid(History history, ParentAction... actions) {
+        return Grid.of(history.progress(actions), History.at(DAY));
     }
 
     private static List<Question> questions(History history, int count, long seed) {

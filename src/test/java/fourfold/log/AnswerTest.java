@@ -169,9 +169,9 @@ class AnswerTest {
     void theDayIsThatOfTheChildsClock(int zone, int day) {
         Answer answer = answer(1, zone, Purpose.PRACTISE, ASKED, "56", 1, 2, 0);
         assertEquals(EVENING.getEpochSecond() / 86_400 + day, answer.localDay());
-        DrillSession sitting =
+        DrillSession session =
                 new DrillSession(new UUID(2, 2), new UUID(1, 1), EVENING, zone, Duration.ofMinutes(8), 1);
-        assertEquals(answer.localDay(), sitting.localDay());
+        assertEquals(answer.localDay(), session.localDay());
     }
 
     @ParameterizedTest

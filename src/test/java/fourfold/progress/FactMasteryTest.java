@@ -27,16 +27,16 @@ class FactMasteryTest {
 
     /** Each answer is a day and a letter: r right and quick, l just at the limit, s slow, w wrong, v typed in view. */
     private static FactMastery after(String history) {
-        FactMastery standing = FactMastery.UNMET;
+        FactMastery mastery = FactMastery.UNMET;
         int position = 1;
         for (String one : history.isBlank() ? new String[0] : history.strip().split("\\s+")) {
             int day = Integer.parseInt(one.substring(0, one.length() - 1));
-            standing = after(standing, day, one.charAt(one.length() - 1), position++);
+            mastery = after(mastery, day, one.charAt(one.length() - 1), position++);
         }
-        return standing;
+        return mastery;
     }
 
-    private static FactMastery after(FactMastery standing, int day, char kind, int position) {
+    private static FactMastery after(FactMastery mastery, int day, char kind, int position) {
         Answer answer = new Answer(
                 new Answer.Place(new UUID(1, 1), new UUID(2, 2), position),
                 new Moment(START.plus(Duration.ofDays(day)).plusSeconds(position), 0),
@@ -44,7 +44,7 @@ class FactMasteryTest {
                 Question.product(7, 8),
                 new Answer.Typing(kind == 'w' ? "54" : "56", Answer.Times.NONE, 0),
                 Surface.TERMINAL);
-        return standing.after(answer, Optional.of(Duration.ofSeconds(kind == 's' ? 5 : kind == 'l' ? 3 : 2)), LIMIT);
+        return mastery.after(answer, Optional.of(Duration.ofSeconds(kind == 's' ? 5 : kind == 'l' ? 3 : 2)), LIMIT);
     }
 
     @ParameterizedTest
@@ -106,34 +106,34 @@ class FactMasteryTest {
         double accurate = 0;
         double fluent = 0;
         for (int pattern = 0; pattern < 32; pattern++) {
-            FactMastery standing = FactMastery.UNMET;
+            FactMastery mastery = FactMastery.UNMET;
             double chance = 1;
             for (int i = 0; i < 5; i++) {
                 boolean right = (pattern >> i & 1) == 1;
                 chance *= right ? p : 1 - p;
-                standing = after(standing, i < 3 ? 0 : 1, right ? 'r' : 'w', i + 1);
+                mastery = after(mastery, i < 3 ? 0 : 1, right ? 'r' : 'w', i + 1);
             }
-            accurate += standing.rightOfLast(5) >= 4 && isAccurate(standing) ? chance : 0;
-            fluent += standing.level().atLeast(Mastery.FLUENT) ? chance : 0;
+            accurate += mastery.rightOfLast(5) >= 4 && isAccurate(mastery) ? chance : 0;
+            fluent += mastery.level().atLeast(Mastery.FLUENT) ? chance : 0;
         }
         double nine = 0;
         for (int pattern = 0; pattern < 1024; pattern++) {
-            FactMastery standing = FactMastery.UNMET;
+            FactMastery mastery = FactMastery.UNMET;
             double chance = 1;
             for (int i = 0; i < 10; i++) {
                 boolean right = (pattern >> i & 1) == 1;
                 chance *= right ? p : 1 - p;
-                standing = after(standing, i, right ? 'r' : 'w', i + 1);
+                mastery = after(mastery, i, right ? 'r' : 'w', i + 1);
             }
-            nine += standing.rightOfLast(10) >= 9 ? chance : 0;
+            nine += mastery.rightOfLast(10) >= 9 ? chance : 0;
         }
         assertEquals(fourOfFive, accurate, 6e-5);
         assertEquals(five, fluent, 6e-5);
         assertEquals(nineOfTen, nine, 6e-5);
     }
 
-    private static boolean isAccurate(FactMastery standing) {
-        return standing.level().atLeast(Mastery.ACCURATE);
+    private static boolean isAccurate(FactMastery mastery) {
+        return mastery.level().atLeast(Mastery.ACCURATE);
     }
 
     @ParameterizedTest
@@ -156,16 +156,16 @@ class FactMasteryTest {
     @Property(tries = 300)
     void aLevelNeverFallsByMoreThanOneStepAndNeverAfterAQuickRightAnswer(
             @ForAll @Size(max = 40) List<Boolean> answers, @ForAll @Size(40) List<Boolean> newDay) {
-        FactMastery standing = FactMastery.UNMET;
+        FactMastery mastery = FactMastery.UNMET;
         int day = 0;
         for (int i = 0; i < answers.size(); i++) {
             day += newDay.get(i) ? 3 : 0;
-            FactMastery next = after(standing, day, answers.get(i) ? 'r' : 'w', i + 1);
-            assertTrue(next.level().ordinal() >= standing.level().ordinal() - 1);
+            FactMastery next = after(mastery, day, answers.get(i) ? 'r' : 'w', i + 1);
+            assertTrue(next.level().ordinal() >= mastery.level().ordinal() - 1);
             if (answers.get(i)) {
-                assertTrue(next.level().atLeast(standing.level()), standing.level() + " to " + next.level());
+                assertTrue(next.level().atLeast(mastery.level()), mastery.level() + " to " + next.level());
             }
-            standing = next;
+            mastery = next;
         }
     }
 

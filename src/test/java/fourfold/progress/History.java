@@ -87,11 +87,12 @@ public final class History {
         return answers.stream().sorted(Comparator.comparing(Answer::askedAt)).toList();
     }
 
-    /** Where the child stands under these deeds of the parent's, all done before the first answer. */
-    public Progress progress(ParentAction... deeds) {
+    /** Where the child stands under these actions of the parent's, all done before the first answer. */
+    public Progress progress(ParentAction... actions) {
         List<ActionRecord> acts = new ArrayList<>();
-        for (ParentAction deed : deeds) {
-            acts.add(new ActionRecord(new UUID(3, acts.size()), CHILD, START.minusSeconds(60 - acts.size()), 0, deed));
+        for (ParentAction action : actions) {
+            acts.add(
+                    new ActionRecord(new UUID(3, acts.size()), CHILD, START.minusSeconds(60 - acts.size()), 0, action));
         }
         return Progress.of(acts, answers());
     }

@@ -53,8 +53,8 @@ class ProgressTest {
         }
         Progress alone = levels.progress();
         for (Trace trace : Families.traces()) {
-            assertEquals(whole.standing(trace).level(), single.standing(trace).level());
-            assertEquals(whole.standing(trace).level(), alone.standing(trace).level());
+            assertEquals(whole.mastery(trace).level(), single.mastery(trace).level());
+            assertEquals(whole.mastery(trace).level(), alone.mastery(trace).level());
             assertEquals(
                     whole.memory().forecast(trace, LATER).activation(),
                     single.memory().forecast(trace, LATER).activation(),
@@ -75,7 +75,7 @@ class ProgressTest {
         Instant since = History.START.plus(Duration.ofDays(1));
         ActionRecord reset = new ActionRecord(new UUID(3, 1), new UUID(1, 1), since, 0, new ParentAction.Reset(family));
         Progress progress = Progress.of(List.of(reset), history.answers());
-        assertEquals(2, progress.standing(Trace.product(family)).asked());
+        assertEquals(2, progress.mastery(Trace.product(family)).asked());
         assertEquals(Mastery.ACQUIRING, progress.level(family));
         assertEquals(2, progress.memory().presentations(Trace.product(family)));
         assertEquals(Mastery.FLUENT, progress.level(Family.of(3, 3)));
@@ -83,7 +83,7 @@ class ProgressTest {
         for (Answer answer : history.answers()) {
             single = single.after(answer);
         }
-        assertEquals(2, single.standing(Trace.product(family)).asked());
+        assertEquals(2, single.mastery(Trace.product(family)).asked());
         assertEquals(2, single.memory().presentations(Trace.product(family)));
     }
 
@@ -124,11 +124,11 @@ class ProgressTest {
     @CsvSource({"60, 1", "30, 1", "29, 0", "0, 0", "-210, 0"})
     void theDayIsThatOfTheDrillThatIsGoingOn(int minutesAhead, int day) {
         Instant evening = Instant.parse("2026-03-02T23:30:00Z");
-        DrillSession sitting =
+        DrillSession session =
                 new DrillSession(new UUID(2, 2), new UUID(1, 1), evening, minutesAhead, Duration.ofMinutes(8), 1);
         long today = evening.getEpochSecond() / 86_400;
         Progress before = new History().asked(Family.of(6, 7), "0r").progress();
-        assertEquals(today + day, before.beginning(sitting).localDay(evening));
+        assertEquals(today + day, before.beginning(session).localDay(evening));
         assertEquals(today, before.localDay(evening));
         assertEquals(today, Progress.blank(Steering.NONE).localDay(evening));
     }

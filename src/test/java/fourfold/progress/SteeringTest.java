@@ -30,9 +30,9 @@ class SteeringTest {
 
     private final List<ActionRecord> acts = new ArrayList<>();
 
-    private UUID then(ParentAction deed) {
+    private UUID then(ParentAction action) {
         UUID id = new UUID(9, acts.size() + 1L);
-        acts.add(new ActionRecord(id, new UUID(1, 1), START.plusSeconds(acts.size()), 0, deed));
+        acts.add(new ActionRecord(id, new UUID(1, 1), START.plusSeconds(acts.size()), 0, action));
         return id;
     }
 

@@ -90,7 +90,7 @@ class ChoiceOfQuestionsTest {
     void whoComesBackAfterThreeWeeksGetsTheSurestFirst(int day, boolean gentle) {
         double surer = meanSurer(turns(day, 12, Set.of()));
         double met = Families.traces().stream()
-                .filter(t -> begun(day).standing(t).isMet())
+                .filter(t -> begun(day).mastery(t).isMet())
                 .count();
         assertTrue(gentle ? surer < met / 4 : surer > met / 4, surer + " of " + met);
     }

@@ -81,7 +81,7 @@ public final class GrowingGaps implements Scheduler {
             boolean owing = Families.all().stream()
                     .anyMatch(f -> asked.owedSince(f) < TurnHistory.NEVER && !progress.isHeld(f));
             boolean tooLate =
-                    drill.practised(at).compareTo(drill.sitting().planned().plus(LONGEST_ENDING)) >= 0;
+                    drill.practised(at).compareTo(drill.session().planned().plus(LONGEST_ENDING)) >= 0;
             if (!owing || tooLate) {
                 return Optional.empty();
             }
@@ -94,7 +94,7 @@ public final class GrowingGaps implements Scheduler {
             if (asked.turns() >= SURE_FACTS) {
                 return Optional.empty();
             }
-            return met().filter(t -> progress.standing(t).level().atLeast(Mastery.ACCURATE))
+            return met().filter(t -> progress.mastery(t).level().atLeast(Mastery.ACCURATE))
                     .filter(t -> asked.times(t) == 0)
                     .filter(this::allow)
                     .min(longestAgo())
@@ -132,7 +132,7 @@ public final class GrowingGaps implements Scheduler {
             return asked.inView().stream()
                     .flatMap(f -> f.traces().stream())
                     .filter(t -> asked.times(t) == 0 && asked.sinceInView(t.family()) >= GuardRails.APART)
-                    .filter(t -> progress.standing(t).asked() == 0)
+                    .filter(t -> progress.mastery(t).asked() == 0)
                     .filter(this::allow)
                     .findFirst()
                     .map(t -> ask(t, Purpose.PRACTISE));
@@ -157,13 +157,13 @@ public final class GrowingGaps implements Scheduler {
             Duration practised = drill.practised(at);
             long joined = asked.inView().stream()
                     .filter(f -> f.traces().stream()
-                            .allMatch(t -> progress.standing(t).asked() <= asked.times(t)))
+                            .allMatch(t -> progress.mastery(t).asked() <= asked.times(t)))
                     .count();
             long shaky = Families.all().stream()
                     .filter(f -> progress.isMet(f) && !progress.isHeld(f))
                     .filter(f -> !progress.level(f).atLeast(Mastery.ACCURATE))
                     .count();
-            boolean roomLeft = drill.sitting().planned().minus(practised).compareTo(ROOM_FOR_NEW) > 0;
+            boolean roomLeft = drill.session().planned().minus(practised).compareTo(ROOM_FOR_NEW) > 0;
             long allowed = 1 + practised.dividedBy(NEW_EVERY);
             // At the very start there is nothing else to ask; a handful of families makes practice possible.
             boolean starting = Families.all().stream().filter(progress::isMet).count() < FEWEST;
@@ -184,10 +184,10 @@ public final class GrowingGaps implements Scheduler {
         }
 
         private boolean isDue(Trace trace) {
-            FactMastery standing = progress.standing(trace);
+            FactMastery mastery = progress.mastery(trace);
             boolean focused = progress.isFocused(trace.family()) && asked.times(trace) < 3;
             boolean dueToday = asked.times(trace) == 0
-                    && standing.dueDay().map(d -> d <= today).orElse(true);
+                    && mastery.dueDay().map(d -> d <= today).orElse(true);
             return focused || dueToday;
         }
 
@@ -229,27 +229,27 @@ public final class GrowingGaps implements Scheduler {
         /** A product is asked only while its inverse can still follow: time is left, and not every division rests. */
         private boolean canBeUndone(Trace trace) {
             return trace.operation() == Operation.DIVIDE
-                    || (drill.sitting().planned().minus(drill.practised(at)).compareTo(NO_MORE_PRODUCTS) > 0
+                    || (drill.session().planned().minus(drill.practised(at)).compareTo(NO_MORE_PRODUCTS) > 0
                             && trace.family().traces().stream()
                                     .anyMatch(t -> t.operation() == Operation.DIVIDE && asked.errors(t) < 2));
         }
 
         private Stream<Trace> met() {
             return Families.traces().stream()
-                    .filter(t -> progress.standing(t).isMet())
+                    .filter(t -> progress.mastery(t).isMet())
                     .filter(this::canBeUndone)
                     .filter(t -> !progress.isHeld(t.family()));
         }
 
         private Comparator<Trace> weakestFirst() {
             return Comparator.<Trace>comparingInt(
-                            t -> progress.standing(t).level().ordinal())
+                            t -> progress.mastery(t).level().ordinal())
                     .thenComparing(longestAgo());
         }
 
         private Comparator<Trace> longestAgo() {
             return Comparator.<Trace>comparingLong(
-                            t -> progress.standing(t).lastDay().orElse(Long.MIN_VALUE))
+                            t -> progress.mastery(t).lastDay().orElse(Long.MIN_VALUE))
                     .thenComparingLong(t -> Mixing.of(seed, t.index()));
         }
 

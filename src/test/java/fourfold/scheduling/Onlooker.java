@@ -135,7 +135,7 @@ final class Onlooker implements Scheduler {
 
         private double medianChance() {
             double[] chances = Families.traces().stream()
-                    .filter(t -> progress.standing(t).isMet())
+                    .filter(t -> progress.mastery(t).isMet())
                     .mapToDouble(this::chance)
                     .sorted()
                     .toArray();
@@ -189,8 +189,8 @@ final class Onlooker implements Scheduler {
         private boolean allowed(Trace trace) {
             Family family = trace.family();
             boolean product = trace.operation() == Operation.MULTIPLY;
-            Duration left = drill.sitting().planned().minus(drill.practised(at));
-            if (!progress.standing(trace).isMet() || progress.isHeld(family) || errors[trace.index()] >= 2) {
+            Duration left = drill.session().planned().minus(drill.practised(at));
+            if (!progress.mastery(trace).isMet() || progress.isHeld(family) || errors[trace.index()] >= 2) {
                 return false;
             }
             for (int ago = 1; ago <= Math.min(2, asked.size()); ago++) {
@@ -207,14 +207,14 @@ final class Onlooker implements Scheduler {
             return (!product || inverseCanFollow) && !close(family);
         }
 
-        private static long longestGap(FactMastery standing) {
-            return standing.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
+        private static long longestGap(FactMastery mastery) {
+            return mastery.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
         }
 
         private boolean rests(Trace trace) {
-            FactMastery standing = progress.standing(trace);
-            long bridged = Math.min(longestGap(standing), standing.bridged(quick.dividedBy(2)));
-            return bridged > 0 && progress.localDay(at) - standing.lastDay().orElseThrow() < bridged;
+            FactMastery mastery = progress.mastery(trace);
+            long bridged = Math.min(longestGap(mastery), mastery.bridged(quick.dividedBy(2)));
+            return bridged > 0 && progress.localDay(at) - mastery.lastDay().orElseThrow() < bridged;
         }
 
         private boolean isDueAndAllowed(Trace trace) {
@@ -222,12 +222,12 @@ final class Onlooker implements Scheduler {
                 return false;
             }
             Rules rules = Rules.usual();
-            Instant next = drill.sitting().startedAt().plus(rules.nextDrill());
+            Instant next = drill.session().startedAt().plus(rules.nextDrill());
             boolean weak = progress.memory().activation(trace.index(), next.toEpochMilli())
                     < progress.memory().activationFor(rules.target());
-            FactMastery standing = progress.standing(trace);
-            Duration longest = Duration.ofDays(longestGap(standing));
-            boolean longAgo = standing.lastAsked()
+            FactMastery mastery = progress.mastery(trace);
+            Duration longest = Duration.ofDays(longestGap(mastery));
+            boolean longAgo = mastery.lastAsked()
                     .map(last -> Duration.between(last, at).compareTo(longest) >= 0)
                     .orElse(false);
             return weak || longAgo;

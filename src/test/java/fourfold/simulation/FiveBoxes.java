@@ -19,9 +19,9 @@ final class FiveBoxes implements Ranking {
 
     @Override
     public boolean isDue(int trace) {
-        FactMastery standing = here.progress().standing(trace);
+        FactMastery mastery = here.progress().mastery(trace);
         return here.times(trace) == 0
-                && standing.lastDay()
+                && mastery.lastDay()
                         .map(last -> here.today() - last >= days(trace))
                         .orElse(true);
     }
@@ -33,8 +33,8 @@ final class FiveBoxes implements Ranking {
 
     /** Days until the trace's box comes up: 1, 2, 4, 8 or 16. */
     private long days(int trace) {
-        FactMastery standing = here.progress().standing(trace);
-        long last = standing.lastDayOr(0);
-        return Math.min(LONGEST, standing.dueDay().map(due -> due - last).orElse(1L));
+        FactMastery mastery = here.progress().mastery(trace);
+        long last = mastery.lastDayOr(0);
+        return Math.min(LONGEST, mastery.dueDay().map(due -> due - last).orElse(1L));
     }
 }

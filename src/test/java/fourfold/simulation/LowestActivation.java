@@ -23,7 +23,7 @@ final class LowestActivation implements Ranking {
     LowestActivation(ChoiceContext here, double enough) {
         this.here = here;
         this.enough = enough;
-        Instant begun = here.progress().drill().orElseThrow().sitting().startedAt();
+        Instant begun = here.progress().drill().orElseThrow().session().startedAt();
         Instant next = begun.plus(Rules.usual().nextDrill());
         this.soon = here.progress().memory().activations(next.toEpochMilli());
     }

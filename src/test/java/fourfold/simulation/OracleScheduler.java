@@ -54,8 +54,8 @@ final class OracleScheduler implements Scheduler, Ranking {
     /** Worth changes little within a drill but for what was just met; that is looked at again. */
     private void refresh(Progress progress, Instant at) {
         DrillSoFar soFar = progress.drill().orElseThrow();
-        if (!drill.equals(Optional.of(soFar.sitting().id()))) {
-            drill = Optional.of(soFar.sitting().id());
+        if (!drill.equals(Optional.of(soFar.session().id()))) {
+            drill = Optional.of(soFar.session().id());
             noted = 0;
             Arrays.fill(stale, true);
         }
@@ -67,9 +67,9 @@ final class OracleScheduler implements Scheduler, Ranking {
             }
             answer.question().ifPresent(q -> q.family().traces().forEach(t -> stale[t.index()] = true));
         }
-        Instant start = soFar.sitting().startedAt();
+        Instant start = soFar.session().startedAt();
         for (Trace trace : Families.traces()) {
-            if (stale[trace.index()] && progress.standing(trace).isMet()) {
+            if (stale[trace.index()] && progress.mastery(trace).isMet()) {
                 look(trace, start, at);
             }
         }

@@ -94,14 +94,14 @@ public final class SchoolYear {
     }
 
     private void drill(int slot, Instant start) {
-        DrillSession sitting = new DrillSession(
+        DrillSession session = new DrillSession(
                 new UUID(seed, slot),
                 new UUID(seed, -1),
                 start,
                 0,
                 Duration.ofMinutes(Settings.USUAL.minutes()),
                 seed * 1000 + slot);
-        progress = play.play(progress, sitting);
+        progress = play.play(progress, session);
         now = play.now();
         drills++;
         practisedSeconds += Duration.between(start, now).toMillis() / 1000.0;

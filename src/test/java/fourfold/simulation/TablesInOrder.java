@@ -47,7 +47,7 @@ final class TablesInOrder implements Ranking {
         if (isInItsRounds(trace)) {
             return NEWEST_FIRST - ROUND * here.times(trace) - place;
         }
-        return here.today() - here.progress().standing(trace).lastDayOr(here.today()) - place / ROUND;
+        return here.today() - here.progress().mastery(trace).lastDayOr(here.today()) - place / ROUND;
     }
 
     private boolean isInItsRounds(int trace) {

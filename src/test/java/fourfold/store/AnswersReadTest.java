@@ -96,15 +96,15 @@ class AnswersReadTest {
 
     private static List<Answer> fill(Store store, int number) {
         store.add(MINA);
-        List<DrillSession> sittings = new ArrayList<>();
+        List<DrillSession> sessions = new ArrayList<>();
         List<Answer> answers = new ArrayList<>();
         for (int drill = 0; answers.size() < number; drill++) {
-            DrillSession sitting = Invented.sitting(MINA, drill);
-            sittings.add(sitting);
+            DrillSession session = Invented.session(MINA, drill);
+            sessions.add(session);
             IntStream.rangeClosed(1, Math.min(IN_A_DRILL, number - answers.size()))
-                    .forEach(i -> answers.add(Invented.answer(sitting, i)));
+                    .forEach(i -> answers.add(Invented.answer(session, i)));
         }
-        store.keepAll(sittings, answers);
+        store.keepAll(sessions, answers);
         return answers;
     }
 }

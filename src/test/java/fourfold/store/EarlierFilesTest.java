@@ -60,12 +60,12 @@ class EarlierFilesTest {
                 List<Answer> given = new ArrayList<>();
                 for (int n = 0; n < 6; n++) {
                     if ((n % 3 == 0) == child.equals(bo)) {
-                        DrillSession sitting = Invented.sitting(child, n);
+                        DrillSession session = Invented.session(child, n);
                         for (int p = 1; p <= 12; p++) {
                             given.add(
                                     version.equals("1")
-                                            ? Invented.answerOfVersion1(sitting, p)
-                                            : Invented.answer(sitting, p));
+                                            ? Invented.answerOfVersion1(session, p)
+                                            : Invented.answer(session, p));
                         }
                     }
                 }

@@ -41,10 +41,10 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class EarlierSlipsTest {
     private static final Child ANA = Invented.child(1, "Ana");
-    private static final DrillSession DRILL = Invented.sitting(ANA, 1);
+    private static final DrillSession DRILL = Invented.session(ANA, 1);
     private static final String KNOWN = "family.db-slip-" + DRILL.id();
     private static final String UNKNOWN =
-            "family.db-slip-" + Invented.sitting(ANA, 3).id();
+            "family.db-slip-" + Invented.session(ANA, 3).id();
     private static final String OF_BO = "family.db-slip-" + Invented.id(1_000_002);
     private static final Merge.Said NOTHING = new Merge.Said(Set.of(), Map.of(), Instant.EPOCH, 0);
 
@@ -96,7 +96,7 @@ class EarlierSlipsTest {
     @Test
     void aDrillThatBecomesKnownLaterGetsItsAnswersThen() throws IOException {
         try (Store store = Store.open(file())) {
-            store.begin(Invented.sitting(ANA, 3));
+            store.begin(Invented.session(ANA, 3));
         }
         assertEquals(8, in(file()).size());
         assertEquals(List.of(), slips());

@@ -33,7 +33,7 @@ public final class Invented {
         return new Child(id(number), name, MORNING.plusMillis(number));
     }
 
-    public static DrillSession sitting(Child child, long number) {
+    public static DrillSession session(Child child, long number) {
         return new DrillSession(
                 id(1_000_000 + number),
                 child.id(),
@@ -43,13 +43,13 @@ public final class Invented {
                 number * 0x9E3779B97F4A7C15L);
     }
 
-    public static ActionRecord act(Child child, long number, ParentAction deed) {
-        return new ActionRecord(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, deed);
+    public static ActionRecord act(Child child, long number, ParentAction action) {
+        return new ActionRecord(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, action);
     }
 
     /** Any answer the program could give rise to: every purpose, prompt, surface, and every missing value. */
-    public static Answer answer(DrillSession sitting, int position) {
-        Answer old = answer(sitting, position, Purpose.values()[position % Purpose.values().length]);
+    public static Answer answer(DrillSession session, int position) {
+        Answer old = answer(session, position, Purpose.values()[position % Purpose.values().length]);
         return old.question()
                 .filter(q -> q.operation() == Operation.DIVIDE && position % 3 == 0)
                 .map(q -> asking(old, new MissingFactor(q)))
@@ -57,12 +57,12 @@ public final class Invented {
     }
 
     /** An answer that a program with the first schema could give rise to. */
-    static Answer answerOfVersion1(DrillSession sitting, int position) {
-        return answer(sitting, position, Purpose.values()[position % (Purpose.PROBE.ordinal() + 1)]);
+    static Answer answerOfVersion1(DrillSession session, int position) {
+        return answer(session, position, Purpose.values()[position % (Purpose.PROBE.ordinal() + 1)]);
     }
 
-    private static Answer answer(DrillSession sitting, int position, Purpose purpose) {
-        SplittableRandom dice = new SplittableRandom(sitting.seed() + position);
+    private static Answer answer(DrillSession session, int position, Purpose purpose) {
+        SplittableRandom dice = new SplittableRandom(session.seed() + position);
         Prompt prompt = purpose == Purpose.COPY
                 ? new NumberToCopy(1 + dice.nextInt(100))
                 : Families.questions().get(dice.nextInt(Families.questions().size()));
@@ -76,10 +76,10 @@ public final class Invented {
         Optional<Duration> first =
                 !timed || dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
         return new Answer(
-                Answer.Place.in(sitting, position),
+                Answer.Place.in(session, position),
                 new Moment(
-                        sitting.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
-                        sitting.zoneOffsetMinutes()),
+                        session.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
+                        session.zoneOffsetMinutes()),
                 purpose,
                 prompt,
                 new Answer.Typing(

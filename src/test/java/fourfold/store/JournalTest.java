@@ -41,7 +41,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Guards against an answer that stands in the log beside the file and is missed by whoever looks at the file. */
 class JournalTest {
     private static final Child ANA = Invented.child(1, "Ana");
-    private static final DrillSession DRILL = Invented.sitting(ANA, 1);
+    private static final DrillSession DRILL = Invented.session(ANA, 1);
     private static final Merge.Said NOTHING = new Merge.Said(Set.of(), Map.of(), Instant.EPOCH, 0);
     private static final int GIVEN = 5;
 

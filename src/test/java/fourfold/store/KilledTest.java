@@ -39,14 +39,14 @@ class KilledTest {
         SplittableRandom dice = new SplittableRandom(11);
         for (int round = 0; round < KILLS; round++) {
             int last = killAfter(file, round, 1 + dice.nextInt(60));
-            DrillSession sitting = Invented.sitting(Victim.CHILD, round);
+            DrillSession session = Invented.session(Victim.CHILD, round);
             try (Store store = Store.open(file)) {
                 List<Answer> kept = store.answers(Victim.CHILD.id()).stream()
-                        .filter(a -> a.drill().equals(sitting.id()))
+                        .filter(a -> a.drill().equals(session.id()))
                         .toList();
                 assertTrue(kept.size() == last || kept.size() == last + 1, kept.size() + " kept, told " + last);
                 for (int i = 0; i < kept.size(); i++) {
-                    assertEquals(Invented.answer(sitting, i + 1), kept.get(i));
+                    assertEquals(Invented.answer(session, i + 1), kept.get(i));
                 }
             }
             DatabaseCopy.check(file);
@@ -85,7 +85,7 @@ class KilledTest {
             process.destroyForcibly();
         }
         try (Store store = Store.open(file)) {
-            assertEquals(2, store.sittings(Victim.CHILD.id()).size());
+            assertEquals(2, store.sessions(Victim.CHILD.id()).size());
             assertEquals(40, store.answers(Victim.CHILD.id()).size());
         }
     }

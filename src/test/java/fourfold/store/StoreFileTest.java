@@ -218,12 +218,12 @@ class StoreFileTest {
     @Test
     void twoStoresOnOneFileSeeEachOthersAnswers() {
         Path file = usual();
-        DrillSession sitting = Invented.sitting(ANA, 1);
+        DrillSession session = Invented.session(ANA, 1);
         try (Store one = Store.open(file);
                 Store two = Store.open(file)) {
             one.add(ANA);
-            two.begin(sitting);
-            IntStream.rangeClosed(1, 40).forEach(p -> (p % 2 == 0 ? one : two).keep(Invented.answer(sitting, p)));
+            two.begin(session);
+            IntStream.rangeClosed(1, 40).forEach(p -> (p % 2 == 0 ? one : two).keep(Invented.answer(session, p)));
             assertEquals(one.answers(ANA.id()), two.answers(ANA.id()));
             assertEquals(40, one.answers(ANA.id()).size());
         }

@@ -50,12 +50,12 @@ abstract class StoreLaws {
     @Test
     void answersReadBackEqualAndInOrderWhateverOrderTheyWereKeptIn() {
         List<Answer> all = new ArrayList<>();
-        List<DrillSession> sittings =
-                IntStream.range(0, 8).mapToObj(n -> Invented.sitting(ANA, n)).toList();
-        for (DrillSession sitting : sittings) {
-            IntStream.rangeClosed(1, 25).forEach(p -> all.add(Invented.answer(sitting, p)));
+        List<DrillSession> sessions =
+                IntStream.range(0, 8).mapToObj(n -> Invented.session(ANA, n)).toList();
+        for (DrillSession session : sessions) {
+            IntStream.rangeClosed(1, 25).forEach(p -> all.add(Invented.answer(session, p)));
         }
-        List<DrillSession> backwards = new ArrayList<>(sittings);
+        List<DrillSession> backwards = new ArrayList<>(sessions);
         Collections.reverse(backwards);
         backwards.forEach(store::begin);
         List<Answer> shuffled = new ArrayList<>(all);
@@ -64,46 +64,46 @@ abstract class StoreLaws {
         store.keepAll(List.of(), shuffled.subList(20, shuffled.size()));
 
         assertEquals(all, store.answers(ANA.id()));
-        assertEquals(sittings, store.sittings(ANA.id()));
+        assertEquals(sessions, store.sessions(ANA.id()));
         assertEquals(List.of(), store.answers(BO.id()), "another child's answers are not mixed in");
     }
 
     @Test
     void drillsThatBeganTogetherAreReadOneAfterTheOther() {
-        DrillSession first = Invented.sitting(ANA, 1);
+        DrillSession first = Invented.session(ANA, 1);
         DrillSession second =
                 new DrillSession(Invented.id(5), ANA.id(), first.startedAt(), 0, Duration.ofMinutes(5), Long.MIN_VALUE);
         List<Answer> all = new ArrayList<>();
-        for (DrillSession sitting : List.of(second, first)) {
-            store.begin(sitting);
-            IntStream.rangeClosed(1, 3).forEach(p -> all.add(Invented.answer(sitting, p)));
+        for (DrillSession session : List.of(second, first)) {
+            store.begin(session);
+            IntStream.rangeClosed(1, 3).forEach(p -> all.add(Invented.answer(session, p)));
         }
         store.keepAll(List.of(), all);
-        assertEquals(List.of(second, first), store.sittings(ANA.id()), "ordered by id");
+        assertEquals(List.of(second, first), store.sessions(ANA.id()), "ordered by id");
         assertEquals(all, store.answers(ANA.id()));
     }
 
     @Test
     void keepingTheSameThingTwiceChangesNothing() {
-        DrillSession sitting = Invented.sitting(ANA, 1);
-        Answer answer = Invented.answer(sitting, 1);
+        DrillSession session = Invented.session(ANA, 1);
+        Answer answer = Invented.answer(session, 1);
         ActionRecord act = Invented.act(ANA, 1, new ParentAction.Focus(Family.of(6, 7)));
         for (int i = 0; i < 2; i++) {
             store.add(ANA);
-            store.begin(sitting);
+            store.begin(session);
             store.keep(answer);
-            store.keepAll(List.of(sitting, sitting), List.of(answer, answer));
+            store.keepAll(List.of(session, session), List.of(answer, answer));
             store.keep(act);
         }
         assertEquals(List.of(ANA, BO), store.children());
-        assertEquals(List.of(sitting), store.sittings(ANA.id()));
+        assertEquals(List.of(session), store.sessions(ANA.id()));
         assertEquals(List.of(answer), store.answers(ANA.id()));
         assertEquals(List.of(act), store.acts(ANA.id()));
     }
 
     @Test
     void timesAreKeptToTheMillisecondAndStillCountAsTheSame() {
-        DrillSession whole = Invented.sitting(ANA, 1);
+        DrillSession whole = Invented.session(ANA, 1);
         DrillSession finer = new DrillSession(
                 whole.id(),
                 ANA.id(),
@@ -113,7 +113,7 @@ abstract class StoreLaws {
                 whole.seed());
         store.begin(finer);
         store.begin(whole);
-        assertEquals(List.of(whole), store.sittings(ANA.id()));
+        assertEquals(List.of(whole), store.sessions(ANA.id()));
 
         Answer answer = Invented.answer(whole, 3);
         store.keep(answer);
@@ -134,9 +134,9 @@ abstract class StoreLaws {
 
     @Test
     void anotherAnswerAtTheSamePlaceIsRefusedAndTheFirstStays() {
-        DrillSession sitting = Invented.sitting(ANA, 1);
-        store.begin(sitting);
-        Answer first = Invented.typing(Invented.answer(sitting, 1), "12");
+        DrillSession session = Invented.session(ANA, 1);
+        store.begin(session);
+        Answer first = Invented.typing(Invented.answer(session, 1), "12");
         store.keep(first);
         assertRefused("another answer is kept at position 1", () -> store.keep(Invented.typing(first, "13")));
         assertRefused("another answer is kept at position 1", () -> store.keep(Invented.typing(first, "012")));
@@ -145,46 +145,46 @@ abstract class StoreLaws {
 
     @Test
     void anotherDrillOrActUnderTheSameIdIsRefused() {
-        DrillSession sitting = Invented.sitting(ANA, 1);
-        store.begin(sitting);
+        DrillSession session = Invented.session(ANA, 1);
+        store.begin(session);
         assertRefused(
                 "another drill has the id",
                 () -> store.begin(new DrillSession(
-                        sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed())));
+                        session.id(), BO.id(), session.startedAt(), 60, session.planned(), session.seed())));
         ActionRecord act = Invented.act(ANA, 1, new ParentAction.Hold(Family.of(2, 3)));
         store.keep(act);
         assertRefused(
                 "another act has the id",
                 () -> store.keep(
                         new ActionRecord(act.id(), ANA.id(), act.at(), 0, new ParentAction.Focus(Family.of(2, 3)))));
-        assertEquals(List.of(sitting), store.sittings(ANA.id()));
+        assertEquals(List.of(session), store.sessions(ANA.id()));
         assertEquals(List.of(act), store.acts(ANA.id()));
     }
 
     @Test
     void whatBelongsToNobodyIsRefused() {
         Child nobody = Invented.child(9, "Nobody");
-        DrillSession sitting = Invented.sitting(ANA, 1);
-        assertRefused("there is no drill", () -> store.keep(Invented.answer(sitting, 1)));
-        assertRefused("there is no child", () -> store.begin(Invented.sitting(nobody, 1)));
+        DrillSession session = Invented.session(ANA, 1);
+        assertRefused("there is no drill", () -> store.keep(Invented.answer(session, 1)));
+        assertRefused("there is no child", () -> store.begin(Invented.session(nobody, 1)));
         assertRefused("there is no child", () -> store.keep(Invented.act(nobody, 1, new ParentAction.OpenTable(3))));
-        store.begin(sitting);
+        store.begin(session);
         DrillSession stolen =
-                new DrillSession(sitting.id(), BO.id(), sitting.startedAt(), 60, sitting.planned(), sitting.seed());
+                new DrillSession(session.id(), BO.id(), session.startedAt(), 60, session.planned(), session.seed());
         assertRefused("is not a drill of the child", () -> store.keep(Invented.answer(stolen, 1)));
         assertEquals(List.of(), store.answers(ANA.id()));
         assertEquals(List.of(), store.answers(nobody.id()));
-        assertEquals(List.of(), store.sittings(nobody.id()));
+        assertEquals(List.of(), store.sessions(nobody.id()));
         assertEquals(List.of(), store.acts(nobody.id()));
     }
 
     @Test
     void aBatchIsKeptWholeOrNotAtAll() {
-        DrillSession good = Invented.sitting(ANA, 1);
-        DrillSession unknown = Invented.sitting(ANA, 2);
+        DrillSession good = Invented.session(ANA, 1);
+        DrillSession unknown = Invented.session(ANA, 2);
         List<Answer> answers = List.of(Invented.answer(good, 1), Invented.answer(good, 2), Invented.answer(unknown, 1));
         assertRefused("there is no drill", () -> store.keepAll(List.of(good), answers));
-        assertEquals(List.of(), store.sittings(ANA.id()));
+        assertEquals(List.of(), store.sessions(ANA.id()));
         assertEquals(List.of(), store.answers(ANA.id()));
 
         store.keepAll(List.of(good, unknown), answers);
@@ -193,7 +193,7 @@ abstract class StoreLaws {
 
     @Test
     void actsComeInTheOrderOfTheirTimes() {
-        List<ParentAction> deeds = List.of(
+        List<ParentAction> actions = List.of(
                 new ParentAction.Focus(Family.of(6, 7)),
                 new ParentAction.Hold(Family.of(1, 10)),
                 new ParentAction.Release(Family.of(9, 9)),
@@ -204,8 +204,8 @@ abstract class StoreLaws {
                 new ParentAction.Choose("minutes", "8"),
                 new ParentAction.Choose("note", "ü = ½ × 1; drop table act --"),
                 new ParentAction.Undo(Invented.id(2_000_000)));
-        List<ActionRecord> acts = IntStream.range(0, deeds.size())
-                .mapToObj(n -> Invented.act(ANA, n, deeds.get(n)))
+        List<ActionRecord> acts = IntStream.range(0, actions.size())
+                .mapToObj(n -> Invented.act(ANA, n, actions.get(n)))
                 .toList();
         List<ActionRecord> backwards = new ArrayList<>(acts);
         Collections.reverse(backwards);
@@ -264,9 +264,9 @@ abstract class StoreLaws {
 
     @Test
     void aResponseTimeTooLongForARowIsRefusedAndNotCutShort() {
-        DrillSession sitting = Invented.sitting(ANA, 1);
-        store.begin(sitting);
-        Answer answer = Invented.answer(sitting, 1);
+        DrillSession session = Invented.session(ANA, 1);
+        store.begin(session);
+        Answer answer = Invented.answer(session, 1);
         Answer endless = new Answer(
                 new Answer.Place(answer.child(), answer.drill(), 1),
                 new Moment(answer.askedAt(), 0),

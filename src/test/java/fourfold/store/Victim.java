@@ -29,10 +29,10 @@ final class Victim {
         }
         Store store = Store.open(Path.of(arguments[0]));
         store.add(CHILD);
-        DrillSession sitting = Invented.sitting(CHILD, Long.parseLong(arguments[1]));
-        store.begin(sitting);
+        DrillSession session = Invented.session(CHILD, Long.parseLong(arguments[1]));
+        store.begin(session);
         for (int position = 1; position <= Integer.parseInt(arguments[2]); position++) {
-            store.keep(Invented.answer(sitting, position));
+            store.keep(Invented.answer(session, position));
             System.out.println(position);
             System.out.flush();
         }

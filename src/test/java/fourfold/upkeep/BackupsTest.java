@@ -50,16 +50,16 @@ class BackupsTest {
     void aBackupIsMadeOnceADayWhileTheFileIsInUse() {
         Path file = filled();
         try (Store store = Store.open(file)) {
-            DrillSession sitting = Invented.sitting(ANA, 1);
-            store.begin(sitting);
-            store.keep(Invented.answer(sitting, 1));
+            DrillSession session = Invented.session(ANA, 1);
+            store.begin(session);
+            store.keep(Invented.answer(session, 1));
             Backup backup = Backups.of(file).ofDay(DAY).orElseThrow();
-            store.keep(Invented.answer(sitting, 2));
+            store.keep(Invented.answer(session, 2));
             assertEquals(Optional.empty(), Backups.of(file).ofDay(DAY));
             assertEquals("2026-03-02", backup.name());
             assertEquals(List.of(), Verification.of(backup.file()));
             try (Store copy = Store.open(backup.file())) {
-                assertEquals(List.of(Invented.answer(sitting, 1)), copy.answers(ANA.id()));
+                assertEquals(List.of(Invented.answer(session, 1)), copy.answers(ANA.id()));
             }
         }
     }

@@ -39,13 +39,13 @@ class ChecksTest {
     private Path folder = Path.of("");
 
     private final Child ana = Invented.child(1, "Ana");
-    private final DrillSession sitting = Invented.sitting(ana, 1);
+    private final DrillSession session = Invented.session(ana, 1);
 
     @BeforeEach
     void fill() {
         try (Store store = Store.open(file())) {
             store.add(ana);
-            store.begin(sitting);
+            store.begin(session);
         }
     }
 

@@ -49,12 +49,12 @@ class DamagedTest {
             store.add(ANA);
             store.add(BO);
             for (int n = 0; n < 40; n++) {
-                DrillSession sitting = Invented.sitting(n % 3 == 0 ? BO : ANA, n);
+                DrillSession session = Invented.session(n % 3 == 0 ? BO : ANA, n);
                 List<Answer> answers = new ArrayList<>();
                 for (int p = 1; p <= 40; p++) {
-                    answers.add(Invented.answer(sitting, p));
+                    answers.add(Invented.answer(session, p));
                 }
-                store.keepAll(List.of(sitting), answers);
+                store.keepAll(List.of(session), answers);
                 given.addAll(answers);
                 store.keep(Invented.act(ANA, n, new ParentAction.Focus(Family.of(6, 7))));
             }

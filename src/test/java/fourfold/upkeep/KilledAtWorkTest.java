@@ -109,12 +109,12 @@ class KilledAtWorkTest {
         Path file = folder.resolve(name);
         try (Store store = Store.open(file)) {
             store.add(ANA);
-            List<DrillSession> sittings = IntStream.range(from, to)
-                    .mapToObj(n -> Invented.sitting(ANA, n))
+            List<DrillSession> sessions = IntStream.range(from, to)
+                    .mapToObj(n -> Invented.session(ANA, n))
                     .toList();
             List<Answer> answers = new ArrayList<>();
-            sittings.forEach(s -> IntStream.rangeClosed(1, 20).forEach(p -> answers.add(Invented.answer(s, p))));
-            store.keepAll(sittings, answers);
+            sessions.forEach(s -> IntStream.rangeClosed(1, 20).forEach(p -> answers.add(Invented.answer(s, p))));
+            store.keepAll(sessions, answers);
         }
         return file;
     }

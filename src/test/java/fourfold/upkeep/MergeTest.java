@@ -82,7 +82,7 @@ class MergeTest {
                         drill(store, dice, child, number);
                     }
                     int which = dice.nextInt(12);
-                    ActionRecord act = Invented.act(child, number(child, which), deed(child, which));
+                    ActionRecord act = Invented.act(child, number(child, which), action(child, which));
                     if (dice.nextBoolean()) {
                         store.keep(act);
                     }
@@ -93,14 +93,14 @@ class MergeTest {
     }
 
     private static void drill(Store store, SplittableRandom dice, Child child, int number) {
-        DrillSession sitting = Invented.sitting(child, number + (child.equals(ANA) ? 0 : 50));
+        DrillSession session = Invented.session(child, number + (child.equals(ANA) ? 0 : 50));
         DrillSession off = new DrillSession(
-                sitting.id(),
-                sitting.child(),
-                sitting.startedAt().minus(Duration.ofHours(5L * (number % 3))),
+                session.id(),
+                session.child(),
+                session.startedAt().minus(Duration.ofHours(5L * (number % 3))),
                 number % 2 * 60,
-                sitting.planned(),
-                sitting.seed());
+                session.planned(),
+                session.seed());
         store.begin(off);
         for (int position = 1; position <= 6; position++) {
             if (dice.nextInt(3) > 0) {
@@ -109,8 +109,8 @@ class MergeTest {
         }
     }
 
-    /** The same deed for the same number, so that one act is the same act on both computers. */
-    private static ParentAction deed(Child child, int which) {
+    /** The same action for the same number, so that one act is the same act on both computers. */
+    private static ParentAction action(Child child, int which) {
         return switch (which % 4) {
             case 0 -> new ParentAction.Focus(Family.of(6, 7));
             case 1 -> new ParentAction.Choose("name", child.name() + " " + which);
@@ -132,7 +132,7 @@ class MergeTest {
         try (Store store = Store.open(file)) {
             for (Child child : store.allChildren()) {
                 all.add(child);
-                all.addAll(store.sittings(child.id()));
+                all.addAll(store.sessions(child.id()));
                 all.addAll(store.answers(child.id()));
                 all.addAll(store.acts(child.id()));
             }
@@ -199,9 +199,9 @@ class MergeTest {
         Path file = empty();
         try (Store store = Store.open(file)) {
             store.add(child);
-            DrillSession sitting = Invented.sitting(child, number);
-            store.begin(sitting);
-            store.keep(Invented.answer(sitting, 1));
+            DrillSession session = Invented.session(child, number);
+            store.begin(session);
+            store.keep(Invented.answer(session, 1));
         }
         return file;
     }
@@ -247,7 +247,7 @@ class MergeTest {
             List<Answer> answers = store.answers(ANA.id());
             assertEquals(2, answers.size());
             assertTrue(answers.stream().allMatch(a -> a.child().equals(ANA.id())));
-            DrillSession more = Invented.sitting(ANA, 9);
+            DrillSession more = Invented.session(ANA, 9);
             store.begin(more);
             store.keep(Invented.answer(more, 1));
             assertEquals(3, store.answers(ANA.id()).size());
@@ -303,9 +303,9 @@ class MergeTest {
         Path there = empty();
         try (Store store = Store.open(there)) {
             store.add(ANA);
-            DrillSession sitting = Invented.sitting(ANA, 1);
-            store.begin(sitting);
-            store.keep(Invented.typing(Invented.answer(sitting, 1), "9"));
+            DrillSession session = Invented.session(ANA, 1);
+            store.begin(session);
+            store.keep(Invented.typing(Invented.answer(session, 1), "9"));
         }
         try (Store store = Store.open(here)) {
             String refused = InEnglish.failure(() -> Merge.of(store, there, NOTHING));

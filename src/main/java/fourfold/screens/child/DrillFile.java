@@ -23,18 +23,18 @@ final class DrillFile {
     /**
      * What came of it.
      *
-     * @param standing what is kept and what is not
+     * @param state what is kept and what is not
      * @param ending the picture of the drill's end, if it was asked for
      * @param advice what a grown-up should know of the drill's end
      */
-    record Came(Keeping.Standing standing, Optional<SummaryPicture> ending, Optional<String> advice) {}
+    record Came(Keeping.State state, Optional<SummaryPicture> ending, Optional<String> advice) {}
 
     private final PageContext context;
     private final FileWork work;
     /** Used by the file's thread alone. */
     private final Keeping keeping;
 
-    private Keeping.Standing standing;
+    private Keeping.State state;
     private Optional<Future<Came>> open = Optional.empty();
     private int onTheWay;
     private boolean ended;
@@ -43,7 +43,7 @@ final class DrillFile {
         this.context = context;
         this.work = context.home().practice().fileWork();
         this.keeping = new Keeping(context.home().practice());
-        this.standing = keeping.standing();
+        this.state = keeping.state();
     }
 
     /** Keeps this. */
@@ -63,7 +63,7 @@ final class DrillFile {
                 keeping.tryNow(at);
             }
             Optional<SummaryPicture> ending = Optional.of(SummaryPicture.of(context, child, progress));
-            return new Came(keeping.standing(), ending, Optional.empty());
+            return new Came(keeping.state(), ending, Optional.empty());
         });
     }
 
@@ -77,14 +77,14 @@ final class DrillFile {
 
     /** Tries again if the child goes on without, and the file had its rest. */
     void tryFromTimeToTime(Instant at) {
-        if (open.isEmpty() && standing.goingOn() && standing.isRested(at)) {
+        if (open.isEmpty() && state.goingOn() && state.isRested(at)) {
             keep(List.of(), at);
         }
     }
 
     /** The child goes on though something is not kept. */
     void goOn() {
-        standing = standing.andGoesOn();
+        state = state.andGoesOn();
         begin(() -> {
             keeping.goOn();
             return done();
@@ -92,13 +92,13 @@ final class DrillFile {
     }
 
     /** The drill is over and all of it is kept: the time for the day's backup. */
-    void end(DrillSession sitting, Instant at) {
+    void end(DrillSession session, Instant at) {
         if (!ended) {
             ended = true;
             begin(() -> new Came(
-                    keeping.standing(),
+                    keeping.state(),
                     Optional.empty(),
-                    context.home().practice().ended(sitting, at).map(context.words()::failure)));
+                    context.home().practice().ended(session, at).map(context.words()::failure)));
         }
     }
 
@@ -113,20 +113,20 @@ final class DrillFile {
     }
 
     /** The program is ending: keeps all, and the drill is over; or says what is lost. */
-    void leave(DrillSession sitting, Instant at) {
+    void leave(DrillSession session, Instant at) {
         giveUp(at);
         boolean before = ended;
         ended = true;
         begin(() -> {
             if (!before && !keeping.isBehind()) {
-                context.home().practice().ended(sitting, at);
+                context.home().practice().ended(session, at);
             }
             return done();
         });
     }
 
     private Came done() {
-        return new Came(keeping.standing(), Optional.empty(), Optional.empty());
+        return new Came(keeping.state(), Optional.empty(), Optional.empty());
     }
 
     /** What was begun last is the only thing to look for: it is done after all others, and knows how they went. */
@@ -142,7 +142,7 @@ final class DrillFile {
         Came came = result(open.get());
         open = Optional.empty();
         onTheWay = 0;
-        standing = came.standing();
+        state = came.state();
         return Optional.of(came);
     }
 
@@ -169,21 +169,21 @@ final class DrillFile {
 
     /** Whether the child goes on though something is not kept. */
     boolean isGoingOn() {
-        return standing.goingOn();
+        return state.goingOn();
     }
 
     /** Whether anything is known to be only in memory. */
     boolean isBehind() {
-        return standing.behind();
+        return state.behind();
     }
 
     /** How many answers are only in memory while the child goes on all the same. */
     int answersBehind() {
-        return standing.answers() + (standing.goingOn() ? onTheWay : 0);
+        return state.answers() + (state.goingOn() ? onTheWay : 0);
     }
 
     /** Why the disk did not take it, in one line. */
     String reason() {
-        return standing.failure().map(context.words()::failure).orElse("");
+        return state.failure().map(context.words()::failure).orElse("");
     }
 }

@@ -213,7 +213,7 @@ public final class DrillPage implements Page {
 
     @Override
     public void leave(Instant at) {
-        file.leave(drill.sitting(), at);
+        file.leave(drill.session(), at);
     }
 
     private void apply(Event event) {
@@ -252,7 +252,7 @@ public final class DrillPage implements Page {
         pauseMeant = Optional.empty();
         if (drill.isFinished()) {
             if (!file.isBehind()) {
-                file.end(drill.sitting(), at);
+                file.end(drill.session(), at);
             }
         } else if (meant.isPresent() && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute)) {
             apply(new Event.Pause(meant.get()));

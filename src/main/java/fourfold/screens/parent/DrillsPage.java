@@ -55,11 +55,11 @@ final class DrillsPage implements Page {
     }
 
     private String line(PastDrill drill) {
-        ZonedDateTime began = drill.sitting().startedAt().atZone(moments.zone());
+        ZonedDateTime began = drill.session().startedAt().atZone(moments.zone());
         return String.format(
                 "%-26s%-12s%s",
                 words.namedDate(began.toLocalDate()) + "  " + CLOCK.format(began),
-                words.say("drills.minutes", drill.sitting().planned().toMinutes()),
+                words.say("drills.minutes", drill.session().planned().toMinutes()),
                 words.say("drills.of", drill.right(), drill.asked()));
     }
 

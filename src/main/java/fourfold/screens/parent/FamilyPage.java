@@ -113,7 +113,7 @@ final class FamilyPage implements Page {
     }
 
     private String row(String form, boolean wide, Trace trace) {
-        FactMastery standing = progress.standing(trace);
+        FactMastery mastery = progress.mastery(trace);
         TraceRecord told = record.trace(trace);
         String facts = trace.questions().stream().map(words::asked).collect(Collectors.joining(", "));
         String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
@@ -124,17 +124,17 @@ final class FamilyPage implements Page {
         return String.format(
                 form,
                 facts,
-                words.level(standing.level()),
+                words.level(mastery.level()),
                 right,
                 thinking,
-                standing.lastDay().map(this::day).orElse("–"),
-                standing.dueDay().map(this::due).orElse("–"),
+                mastery.lastDay().map(this::day).orElse("–"),
+                mastery.dueDay().map(this::due).orElse("–"),
                 ahead(trace));
     }
 
     /** The chance of a quick right answer today, in a week and in a month, if it were not practised. */
     private String ahead(Trace trace) {
-        if (!progress.standing(trace).isMet()) {
+        if (!progress.mastery(trace).isMet()) {
             return "–";
         }
         List<String> chances = new ArrayList<>();

@@ -52,7 +52,7 @@ public final class HistoryPage implements Page {
             String time = words.shortDate(at.toLocalDate()) + " " + CLOCK.format(at);
             lines.add(time + "  "
                     + ActionWords.told(
-                            words, together.stream().map(ActionRecord::deed).toList())
+                            words, together.stream().map(ActionRecord::action).toList())
                     + (inForce.contains(first.id()) ? "" : "  " + words.say("history.undone")));
         }
         Collections.reverse(lines);
@@ -63,10 +63,10 @@ public final class HistoryPage implements Page {
     private static List<List<ActionRecord>> together(List<ActionRecord> acts) {
         Map<List<Object>, List<ActionRecord>> all = new LinkedHashMap<>();
         for (ActionRecord act : acts.stream().sorted(ActionRecord.IN_ORDER).toList()) {
-            if (!(act.deed() instanceof ParentAction.Undo)) {
-                Object kind = act.deed() instanceof ParentAction.Choose
+            if (!(act.action() instanceof ParentAction.Undo)) {
+                Object kind = act.action() instanceof ParentAction.Choose
                         ? act.id()
-                        : act.deed().getClass();
+                        : act.action().getClass();
                 all.computeIfAbsent(List.of(act.at(), kind), k -> new ArrayList<>())
                         .add(act);
             }

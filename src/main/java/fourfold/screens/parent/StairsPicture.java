@@ -136,7 +136,7 @@ final class StairsPicture {
                         + (cell.held() ? ", " + words.say("grid.held") : "")
                         + (cell.fading() ? ", " + words.say("grid.fading") : "")));
         lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
-        progress.standing(chosen.traces().get(0))
+        progress.mastery(chosen.traces().get(0))
                 .medianThinking()
                 .ifPresent(t -> lines.add(words.say("grid.thinking", words.seconds(t))));
         int x = left + 4 + 5 * cellWidth + 1;

@@ -45,9 +45,9 @@ final class SteeringKeys {
         say(words.say(all ? "steer.nofocus" : "steer.focus", name));
     }
 
-    /** Keeps one deed. */
-    void keep(ParentAction deed, Instant at) {
-        context.home().steering().keep(child, List.of(deed), at);
+    /** Keeps one action. */
+    void keep(ParentAction action, Instant at) {
+        context.home().steering().keep(child, List.of(action), at);
         renew();
     }
 
@@ -94,8 +94,8 @@ final class SteeringKeys {
         say(words.say("steer.undone", ActionWords.told(words, undone)));
     }
 
-    private void keep(List<Family> families, Function<Family, ParentAction> deed, Instant at) {
-        context.home().steering().keep(child, families.stream().map(deed).toList(), at);
+    private void keep(List<Family> families, Function<Family, ParentAction> action, Instant at) {
+        context.home().steering().keep(child, families.stream().map(action).toList(), at);
         progress = context.home().records().progress(child);
     }
 }

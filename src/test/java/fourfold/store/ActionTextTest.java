@@ -26,38 +26,38 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.StringLength;
 
-/** Guards against a deed or a code that comes back from the file as something else. */
-class DeedTextTest {
+/** Guards against an action or a code that comes back from the file as something else. */
+class ActionTextTest {
     private static final String SOME_ID = "00000000-0000-4000-8000-000000000001";
 
     @Property
-    void everyDeedComesBackAsItWas(@ForAll("deeds") ParentAction deed) {
-        ActionText text = ActionText.of(deed);
-        assertEquals(deed, text.deed());
+    void everyActionComesBackAsItWas(@ForAll("actions") ParentAction action) {
+        ActionText text = ActionText.of(action);
+        assertEquals(action, text.action());
         assertTrue(text.detail().length() <= 400 && !text.detail().isEmpty());
     }
 
     @Property
     void anyTextOfASettingComesBackOrIsRefused(@ForAll @StringLength(max = 500) String chosen) {
-        ParentAction deed = new ParentAction.Choose("note", chosen);
+        ParentAction action = new ParentAction.Choose("note", chosen);
         ActionText text;
         try {
-            text = ActionText.of(deed);
+            text = ActionText.of(action);
         } catch (Refusal refusal) {
             boolean control = chosen.codePoints()
                     .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE);
             assertTrue(control || chosen.length() > 395, refusal.getMessage());
             return;
         }
-        assertEquals(deed, text.deed());
+        assertEquals(action, text.action());
     }
 
     @Property
-    void wordsThatAreNoDeedAreRefusedPlainly(
+    void wordsThatAreNoActionAreRefusedPlainly(
             @ForAll("kinds") String kind, @ForAll @StringLength(max = 20) String detail) {
         try {
-            ParentAction deed = new ActionText(kind, detail).deed();
-            assertEquals(kind, ActionText.of(deed).kind());
+            ParentAction action = new ActionText(kind, detail).action();
+            assertEquals(kind, ActionText.of(action).kind());
         } catch (IllegalArgumentException | Refusal refused) {
             assertTrue(refused.getMessage() != null);
         }
@@ -118,7 +118,7 @@ class DeedTextTest {
     }
 
     @Provide
-    Arbitrary<ParentAction> deeds() {
+    Arbitrary<ParentAction> actions() {
         Arbitrary<Family> families = Arbitraries.of(Families.all());
         Arbitrary<Integer> tables = Arbitraries.integers().between(1, 10);
         Arbitrary<String> names = Arbitraries.strings().alpha().ofMinLength(1).ofMaxLength(20);
@@ -131,7 +131,7 @@ class DeedTextTest {
                 families.map(ParentAction.Reset::new),
                 tables.map(ParentAction.OpenTable::new),
                 tables.map(ParentAction.CloseTable::new),
-                Arbitraries.longs().map(DeedTextTest::order),
+                Arbitraries.longs().map(ActionTextTest::order),
                 names.flatMap(name -> texts.map(text -> new ParentAction.Choose(name, text))),
                 Arbitraries.longs().map(n -> new ParentAction.Undo(new UUID(n, ~n))));
     }
