@@ -3,6 +3,7 @@ package fourfold;
 import static com.tngtech.archunit.base.DescribedPredicate.not;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -10,10 +11,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -161,6 +167,22 @@ class ArchitectureTest {
         }
     }
 
+    /** Of four numbers side by side two can change places, and neither compiler nor reader sees it. */
+    private static ArchCondition<JavaClass> haveAtMostThreeNumbersOfOneType() {
+        return new ArchCondition<>("have at most three numbers of one type") {
+            @Override
+            public void check(JavaClass record, ConditionEvents events) {
+                for (String type : List.of("int", "long", "double")) {
+                    long numbers = record.getFields().stream()
+                            .filter(f -> !f.getModifiers().contains(JavaModifier.STATIC))
+                            .filter(f -> f.getRawType().getName().equals(type))
+                            .count();
+                    events.add(new SimpleConditionEvent(record, numbers <= 3, record.getName() + ": " + numbers));
+                }
+            }
+        };
+    }
+
     /** Every other rule, by the name of the planted class that breaks it. */
     enum Rule {
         NO_CIRCLES(slices().matching("fourfold..(*)").should().beFreeOfCycles().allowEmptyShould(true)),
@@ -219,6 +241,11 @@ class ArchitectureTest {
                 .orShould()
                 .dependOnClassesThat()
                 .haveSimpleNameEndingWith("SocketChannel")),
+        NUMBERS_DO_NOT_CHANGE_PLACES_UNSEEN(classes()
+                .that()
+                .areRecords()
+                .should(haveAtMostThreeNumbersOfOneType())
+                .allowEmptyShould(true)),
         NAMES_ARE_THE_TRADES(noClasses()
                 .should()
                 .haveSimpleNameEndingWith("Manager")

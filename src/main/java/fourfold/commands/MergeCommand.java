@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.upkeep.Merge;
+import fourfold.upkeep.RowCounts.Kind;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.nio.file.Path;
@@ -68,10 +69,22 @@ final class MergeCommand implements Callable<Integer> {
         say(words.say(
                 "command.merge.new",
                 other,
-                words.counted("count.children", merge.children(), merge.children()),
-                words.counted("count.drills", merge.drills(), merge.drills()),
-                words.counted("count.answers", merge.answers(), merge.answers()),
-                words.counted("count.changes", merge.acts(), merge.acts())));
+                words.counted(
+                        "count.children",
+                        merge.came().of(Kind.CHILD),
+                        merge.came().of(Kind.CHILD)),
+                words.counted(
+                        "count.drills",
+                        merge.came().of(Kind.DRILL),
+                        merge.came().of(Kind.DRILL)),
+                words.counted(
+                        "count.answers",
+                        merge.came().of(Kind.ANSWER),
+                        merge.came().of(Kind.ANSWER)),
+                words.counted(
+                        "count.changes",
+                        merge.came().of(Kind.ACTION),
+                        merge.came().of(Kind.ACTION))));
         merge.leftOut().forEach(name -> say(words.say("command.merge.leftout", name, other)));
     }
 

@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
+import fourfold.upkeep.RowCounts.Kind;
 import fourfold.upkeep.Salvage;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
@@ -29,10 +30,22 @@ final class SalvageCommand implements Callable<Integer> {
         say(words.say(
                 "command.salvage.saved",
                 fresh,
-                words.counted("count.children", saved.children(), saved.children()),
-                words.counted("count.drills", saved.drills(), saved.drills()),
-                words.counted("count.answers", saved.answers(), saved.answers()),
-                words.counted("count.changes", saved.acts(), saved.acts())));
+                words.counted(
+                        "count.children",
+                        saved.saved().of(Kind.CHILD),
+                        saved.saved().of(Kind.CHILD)),
+                words.counted(
+                        "count.drills",
+                        saved.saved().of(Kind.DRILL),
+                        saved.saved().of(Kind.DRILL)),
+                words.counted(
+                        "count.answers",
+                        saved.saved().of(Kind.ANSWER),
+                        saved.saved().of(Kind.ANSWER)),
+                words.counted(
+                        "count.changes",
+                        saved.saved().of(Kind.ACTION),
+                        saved.saved().of(Kind.ACTION))));
         say(
                 saved.lost() == 0
                         ? words.say("command.salvage.whole")

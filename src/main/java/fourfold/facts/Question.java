@@ -1,7 +1,5 @@
 package fourfold.facts;
 
-import java.util.List;
-
 /**
  * A fact with its result hidden. There are 200: 100 products and 100 quotients.
  *
@@ -60,18 +58,6 @@ public record Question(Operation operation, int left, int right) implements Prom
         return operation == Operation.MULTIPLY
                 ? new Question(operation, right, left)
                 : new Question(operation, left, left / right);
-    }
-
-    /** The questions that undo this one: p ÷ a and p ÷ b for a product, a × b and b × a for a quotient. */
-    public List<Question> inverses() {
-        return family().questions().stream()
-                .filter(q -> q.operation != operation)
-                .toList();
-    }
-
-    /** Whether {@code other} undoes this question. */
-    public boolean isInverseOf(Question other) {
-        return operation != other.operation && family().equals(other.family());
     }
 
     /** With its printed sign and no result, as in {@code 56 ÷ 7}. */

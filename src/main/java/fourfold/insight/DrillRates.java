@@ -24,19 +24,27 @@ public final class DrillRates implements Consumer<Answer> {
      * from instruction, on pages of facts written by hand (Burns, VanDerHeyden and Jiban 2006, School Psychology Review
      * 35, 401–418). For orientation only: typing is not writing, and a child is no average.
      */
-    public static final List<Range> WRITTEN = List.of(new Range(2, 3, 14, 31), new Range(4, 5, 24, 49));
+    public static final List<Range> WRITTEN =
+            List.of(new Range(new Grades(2, 3), 14, 31), new Range(new Grades(4, 5), 24, 49));
 
     private final Map<UUID, List<Answer>> drills = new LinkedHashMap<>();
 
     /**
      * A published range.
      *
-     * @param fromGrade first school year it was found in
-     * @param toGrade last school year
+     * @param grades the school years it was found in
      * @param low digits correct a minute
      * @param high digits correct a minute
      */
-    public record Range(int fromGrade, int toGrade, int low, int high) {}
+    public record Range(Grades grades, int low, int high) {}
+
+    /**
+     * School years, both ends counted in.
+     *
+     * @param first 1 or more
+     * @param last not before the first
+     */
+    public record Grades(int first, int last) {}
 
     /**
      * One drill's rates.

@@ -9,6 +9,7 @@ import fourfold.progress.WrongAnswer;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,17 +95,11 @@ public final class FamilyRecord implements Consumer<Answer> {
         private final List<Double> times = new ArrayList<>();
         private final Map<Long, List<Double>> weeks = new TreeMap<>();
         private final Map<WrongAnswer, long[]> wrong = new HashMap<>();
-        private int asked;
-        private int right;
-        private int missing;
-        private int mended;
+        private final Map<TraceRecord.Outcome, Integer> answers = new EnumMap<>(TraceRecord.Outcome.class);
 
         void take(Answer answer, Optional<Duration> thinking) {
-            asked++;
-            missing += answer.isMissing() ? 1 : 0;
-            mended += WrongAnswer.isMended(answer) ? 1 : 0;
+            answers.merge(TraceRecord.Outcome.of(answer), 1, Integer::sum);
             if (answer.isCorrect()) {
-                right++;
                 thinking.map(t -> t.toMillis() / 1000.0).ifPresent(seconds -> {
                     times.add(seconds);
                     weeks.computeIfAbsent(week(answer.localDay()), w -> new ArrayList<>())
@@ -126,7 +121,7 @@ public final class FamilyRecord implements Consumer<Answer> {
                             .thenComparingLong(TraceRecord.Wrong::lastDay)
                             .reversed())
                     .toList();
-            return new TraceRecord(asked, right, missing, mended, Spread.of(numbers(newest)), medians(weeks), counted);
+            return new TraceRecord(answers, Spread.of(numbers(newest)), medians(weeks), counted);
         }
     }
 }

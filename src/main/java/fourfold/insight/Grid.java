@@ -8,8 +8,10 @@ import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a parent sees at a glance: one cell for each of the 55 families, in the order of the stairs.
@@ -25,25 +27,44 @@ public record Grid(List<Cell> cells) {
      * One family's cell.
      *
      * @param family the family
-     * @param level the level of its weakest trace
+     * @param level its own level, see {@link Progress#level}
      * @param products the level of its product
      * @param quotients the level of its weaker quotient
-     * @param focused whether the parent's focus holds
-     * @param held whether the parent has put it on hold
-     * @param fading whether it was accurate or better, and is due again or forecast to be shaky by the next drill
+     * @param marks what else is to be said of it
      * @param right answers from memory that were right
      * @param asked answers from memory
      */
     public record Cell(
-            Family family,
-            Mastery level,
-            Mastery products,
-            Mastery quotients,
-            boolean focused,
-            boolean held,
-            boolean fading,
-            int right,
-            int asked) {}
+            Family family, Mastery level, Mastery products, Mastery quotients, Set<Mark> marks, int right, int asked) {
+        public Cell {
+            marks = Set.copyOf(marks);
+        }
+
+        /** Whether the parent's focus holds. */
+        public boolean focused() {
+            return marks.contains(Mark.FOCUSED);
+        }
+
+        /** Whether the parent has put it on hold. */
+        public boolean held() {
+            return marks.contains(Mark.HELD);
+        }
+
+        /** Whether it was accurate or better, and is due again or forecast to be shaky by the next drill. */
+        public boolean fading() {
+            return marks.contains(Mark.FADING);
+        }
+    }
+
+    /** What is to be said of a family beside its level. */
+    public enum Mark {
+        /** The parent's focus holds. */
+        FOCUSED,
+        /** The parent has put it on hold. */
+        HELD,
+        /** It was known and is due or forecast to be shaky; see {@link Fading}. */
+        FADING
+    }
 
     /**
      * The grid now.
@@ -64,15 +85,27 @@ public record Grid(List<Cell> cells) {
                 progress.level(family),
                 progress.mastery(Trace.product(family)).level(),
                 quotients,
-                progress.isFocused(family),
-                progress.isHeld(family),
-                Fading.of(progress, family, now),
+                marks(progress, family, now),
                 family.traces().stream()
                         .mapToInt(t -> progress.mastery(t).right())
                         .sum(),
                 family.traces().stream()
                         .mapToInt(t -> progress.mastery(t).asked())
                         .sum());
+    }
+
+    private static Set<Mark> marks(Progress progress, Family family, Instant now) {
+        Set<Mark> marks = EnumSet.noneOf(Mark.class);
+        if (progress.isFocused(family)) {
+            marks.add(Mark.FOCUSED);
+        }
+        if (progress.isHeld(family)) {
+            marks.add(Mark.HELD);
+        }
+        if (Fading.of(progress, family, now)) {
+            marks.add(Mark.FADING);
+        }
+        return marks;
     }
 
     /** How many steps a family's level has risen since earlier: below 0 if it fell. */

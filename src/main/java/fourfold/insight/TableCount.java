@@ -13,31 +13,49 @@ import java.util.Set;
  * How far a table has come, in the parent's order. Each family is counted once, with the table that brings it.
  *
  * @param table 1 to 10
- * @param families how many families it brings
- * @param met how many of them were met
- * @param accurate how many are accurate or better
- * @param fluent how many are fluent or better
+ * @param levels the level of each family that it brings, the smallest product first
  */
-public record TableCount(int table, int families, int met, int accurate, int fluent) {
+public record TableCount(int table, List<Mastery> levels) {
+    public TableCount {
+        levels = List.copyOf(levels);
+    }
+
     /** All ten tables in the order in which they open. */
     public static List<TableCount> of(Progress progress) {
         Set<Family> counted = new HashSet<>();
         List<TableCount> tables = new ArrayList<>();
         for (int table : progress.steering().order()) {
-            List<Family> own =
-                    Families.inTable(table).stream().filter(counted::add).toList();
             tables.add(new TableCount(
                     table,
-                    own.size(),
-                    (int) own.stream().filter(progress::isMet).count(),
-                    atLeast(progress, own, Mastery.ACCURATE),
-                    atLeast(progress, own, Mastery.FLUENT)));
+                    Families.inTable(table).stream()
+                            .filter(counted::add)
+                            .map(progress::level)
+                            .toList()));
         }
         return tables;
     }
 
-    private static int atLeast(Progress progress, List<Family> families, Mastery level) {
-        return (int)
-                families.stream().filter(f -> progress.level(f).atLeast(level)).count();
+    /** How many families the table brings. */
+    public int families() {
+        return levels.size();
+    }
+
+    /** How many of them were met. */
+    public int met() {
+        return atLeast(Mastery.ACQUIRING);
+    }
+
+    /** How many are accurate or better. */
+    public int accurate() {
+        return atLeast(Mastery.ACCURATE);
+    }
+
+    /** How many are fluent or better. */
+    public int fluent() {
+        return atLeast(Mastery.FLUENT);
+    }
+
+    private int atLeast(Mastery least) {
+        return (int) levels.stream().filter(level -> level.atLeast(least)).count();
     }
 }

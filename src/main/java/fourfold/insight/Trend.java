@@ -10,12 +10,19 @@ import java.util.Optional;
  * distribution of Kendall's score, ties left aside.
  *
  * @param slope growth for one step of x
- * @param low lower end of the 95 % interval
- * @param high upper end of it
+ * @param interval the 95 % interval of the slope
  * @param level the height of the line at x = 0
  * @param points how many points there are, 2 or more
  */
-public record Trend(double slope, double low, double high, double level, int points) {
+public record Trend(double slope, Interval interval, double level, int points) {
+    /**
+     * A range of slopes.
+     *
+     * @param low its lower end
+     * @param high its upper end
+     */
+    public record Interval(double low, double high) {}
+
     /** The normal deviate for 95 %. */
     private static final double Z = 1.959964;
 
@@ -55,7 +62,7 @@ public record Trend(double slope, double low, double high, double level, int poi
         // Counted from 0, and both ends rounded outwards, so that what falls is the mirror of what rises.
         int low = (int) Math.floor((count - spread) / 2) - 1;
         int high = (int) Math.ceil((count + spread) / 2);
-        return Optional.of(
-                new Trend(slope, sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)], Median.of(levels), n));
+        Interval interval = new Interval(sorted[Math.max(0, low)], sorted[Math.min(count - 1, high)]);
+        return Optional.of(new Trend(slope, interval, Median.of(levels), n));
     }
 }

@@ -69,6 +69,6 @@ public final class Forecast {
     }
 
     private double logMedian() {
-        return pace.level() - parameters.speedUp * activation;
+        return pace.speed().level() - parameters.speedUp * activation;
     }
 }

@@ -24,7 +24,7 @@ final class Likelihood {
     Likelihood(boolean right, double logThinking, Pace pace, Parameters parameters) {
         this.right = right;
         this.logThinking = logThinking;
-        this.level = pace.level();
+        this.level = pace.speed().level();
         this.parameters = parameters;
         this.worked = right
                 ? parameters.workedOut * heeded(logThinking - Math.log(parameters.workingOut), parameters.workingSpread)

@@ -38,13 +38,6 @@ public final class Memory {
         return new Memory(more);
     }
 
-    /** With a family begun again: nothing of it is remembered. */
-    public Memory without(Family family) {
-        MemoryState less = new MemoryState(state);
-        family.traces().forEach(trace -> less.forget(trace.index()));
-        return new Memory(less);
-    }
-
     /** A place to fold many answers into this memory at once; much faster than one by one. */
     public Fold fold() {
         return new Fold(new MemoryState(state));
@@ -165,7 +158,7 @@ public final class Memory {
             return this;
         }
 
-        /** Begins a family again, as {@link Memory#without}. */
+        /** Begins a family again: nothing of it is remembered. */
         public Fold without(Family family) {
             family.traces().forEach(trace -> state.forget(trace.index()));
             return this;

@@ -22,7 +22,7 @@ final class Recall {
     Recall(double seconds, Pace pace, Parameters parameters) {
         this.parameters = parameters;
         this.logLimit = Math.log(seconds);
-        this.level = pace.level();
+        this.level = pace.speed().level();
         this.workedOut = Equations.normalBelow((logLimit - Math.log(parameters.workingOut)) / parameters.workingSpread);
     }
 

@@ -41,13 +41,18 @@ public final class RatesText {
                                     "plain.rates.trend",
                                     which,
                                     words.change(t.slope()),
-                                    words.change(t.low()),
-                                    words.change(t.high())))
+                                    words.change(t.interval().low()),
+                                    words.change(t.interval().high())))
                             .orElseGet(() -> words.say("plain.rates.notrend", which)))
                     .append('\n');
         }
         for (DrillRates.Range range : DrillRates.WRITTEN) {
-            out.append(words.say("plain.rates.range", range.fromGrade(), range.toGrade(), range.low(), range.high()))
+            out.append(words.say(
+                            "plain.rates.range",
+                            range.grades().first(),
+                            range.grades().last(),
+                            range.low(),
+                            range.high()))
                     .append('\n');
         }
         out.append(words.say("plain.rates.source")).append('\n');

@@ -2,7 +2,6 @@ package fourfold.progress;
 
 import fourfold.log.Answer;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -115,16 +114,6 @@ public final class FactMastery {
     /** How often the answer from memory was right. */
     public int right() {
         return right;
-    }
-
-    /** Whether the last answer from memory was right; false if there was none. */
-    public boolean lastRight() {
-        return lastRight;
-    }
-
-    /** When it was last asked from memory. */
-    public Optional<Instant> lastAsked() {
-        return asked == 0 ? Optional.empty() : Optional.of(Instant.ofEpochMilli(lastMillis));
     }
 
     /** The local day of the last answer from memory, counted from 1 January 1970; empty if there was none. */

@@ -112,8 +112,8 @@ public final class PlanJson {
         if (trend.isPresent()) {
             json.writeObjectFieldStart(field);
             json.writeNumberField("a_week", tenths(trend.get().slope()));
-            json.writeNumberField("low", tenths(trend.get().low()));
-            json.writeNumberField("high", tenths(trend.get().high()));
+            json.writeNumberField("low", tenths(trend.get().interval().low()));
+            json.writeNumberField("high", tenths(trend.get().interval().high()));
             json.writeEndObject();
         }
     }

@@ -16,6 +16,7 @@ import fourfold.store.FileHead;
 import fourfold.store.Refusal;
 import fourfold.store.SameChildren;
 import fourfold.store.Store;
+import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,14 +34,11 @@ import java.util.UUID;
  * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
  * again, comes to the same; clocks that differ change nothing, because nothing is told apart by time.
  *
- * @param children how many children came from the other file
- * @param drills how many drills
- * @param answers how many answers
- * @param acts how many of the parent's acts
+ * @param came what came from the other file
  * @param unsettled names that two different children have; the parent must say whether they are one
  * @param leftOut names of the other file's children that were removed here; they are not brought back
  */
-public record Merge(int children, int drills, int answers, int acts, List<Clash> unsettled, List<String> leftOut) {
+public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut) {
     /** A name that a child here and another child of the other file have. */
     public record Clash(String name, Child here, Child there) {}
 
@@ -122,10 +120,11 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         MergedRows rows = new MergedRows(c);
         rows.refuseContradictions();
         rows.keepAwayWhoIsOneWithARemovedChild(said.at());
-        int children = rows.addChildren();
-        int drills = rows.addDrills();
-        int answers = rows.addAnswers();
-        int acts = rows.addActs();
+        RowCounts came = RowCounts.NONE
+                .plus(Kind.CHILD, rows.addChildren())
+                .plus(Kind.DRILL, rows.addDrills())
+                .plus(Kind.ANSWER, rows.addAnswers())
+                .plus(Kind.ACTION, rows.addActs());
         List<Clash> unsettled = new ArrayList<>();
         List<ActionRecord> settling = new ArrayList<>();
         for (Clash clash : clashes(before, Children.all(c))) {
@@ -150,7 +149,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         for (ActionRecord act : settling) {
             Actions.keep(c, act);
         }
-        return new Merge(children, drills, answers, acts, unsettled, rows.leftOut());
+        return new Merge(came, unsettled, rows.leftOut());
     }
 
     /** Children of one name: the first is the one that was here before. */

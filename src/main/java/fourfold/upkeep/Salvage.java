@@ -12,6 +12,7 @@ import fourfold.store.EarlierSlips;
 import fourfold.store.Failure;
 import fourfold.store.Journal;
 import fourfold.store.Store;
+import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,13 +24,10 @@ import java.util.Optional;
  * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
  * another possible value can't be told from a true one.
  *
- * @param children how many children
- * @param drills how many drills
- * @param answers how many answers
- * @param acts how many of the parent's changes
+ * @param saved what was written to the new file
  * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
  */
-public record Salvage(int children, int drills, int answers, int acts, int lost) {
+public record Salvage(RowCounts saved, int lost) {
     /**
      * Writes what can be read to a new file.
      *
@@ -65,45 +63,39 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
         try (Store store = Store.open(fresh)) {
             Tally tally = new Tally();
             for (Child child : rows.children()) {
-                tally.children += tally.done(() -> store.add(child));
+                tally.write(Kind.CHILD, () -> store.add(child));
             }
             List<DrillSession> sessions = rows.sessions();
             List<Answer> answers = rows.answers();
             try {
                 store.keepAll(sessions, answers);
-                tally.drills = sessions.size();
-                tally.answers = answers.size();
+                tally.saved = tally.saved.plus(Kind.DRILL, sessions.size()).plus(Kind.ANSWER, answers.size());
             } catch (RecordsFailure e) {
                 // One row that the store refuses must not cost the others.
                 for (DrillSession session : sessions) {
-                    tally.drills += tally.done(() -> store.begin(session));
+                    tally.write(Kind.DRILL, () -> store.begin(session));
                 }
                 for (Answer answer : answers) {
-                    tally.answers += tally.done(() -> store.keep(answer));
+                    tally.write(Kind.ANSWER, () -> store.keep(answer));
                 }
             }
             for (ActionRecord act : rows.acts()) {
-                tally.acts += tally.done(() -> store.keep(act));
+                tally.write(Kind.ACTION, () -> store.keep(act));
             }
-            return new Salvage(
-                    tally.children, tally.drills, tally.answers, tally.acts, tally.refused + rows.impossible());
+            return new Salvage(tally.saved, tally.refused + rows.impossible());
         }
     }
 
     private static final class Tally {
-        private int children;
-        private int drills;
-        private int answers;
-        private int acts;
+        private RowCounts saved = RowCounts.NONE;
         private int refused;
 
-        int done(Runnable write) {
+        void write(Kind kind, Runnable write) {
             try {
                 write.run();
-                return 1;
+                saved = saved.plus(kind, 1);
             } catch (RecordsFailure e) {
                 refused++;
-                return 0;
             }
         }
     }

@@ -56,7 +56,7 @@ class GrowthBenchmark {
         head(report);
         alone.forEach((name, runs) -> row(report, name + " alone", runs));
         within.forEach((name, runs) -> row(report, name + " of 2,000,000", runs));
-        looked.forEach((name, runs) -> row(report, name + " alone, grid only", runs));
+        looked.forEach((name, runs) -> row(report, name + " alone, for the grid", runs));
         report.line(
                 "Exponent of reading and folding over the child's answers, from 10,000 on: %.2f alone, %.2f in the family's file."
                         .formatted(exponent(alone), exponent(within)));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
@@ -72,7 +73,7 @@ class DrillLawsTest {
                     int at = i;
                     boolean undone = false;
                     for (int j = i + 1; j < drill.size(); j++) {
-                        if (drill.get(j).isInverseOf(asked)) {
+                        if (Inverse.isOf(drill.get(j), asked)) {
                             assertTrue(
                                     j - at >= 3, "too soon: " + asked + " at " + i + ", " + drill.get(j) + " at " + j);
                             undone = true;

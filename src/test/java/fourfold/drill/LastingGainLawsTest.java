@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.ActionRecord;
@@ -103,7 +104,7 @@ class LastingGainLawsTest {
 
     private static int firstInverse(List<Question> drill, int product) {
         for (int j = product + 1; j < drill.size(); j++) {
-            if (drill.get(j).isInverseOf(drill.get(product))) {
+            if (Inverse.isOf(drill.get(j), drill.get(product))) {
                 return j;
             }
         }

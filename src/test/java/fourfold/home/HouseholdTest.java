@@ -13,6 +13,7 @@ import fourfold.store.DrillLock;
 import fourfold.store.Store;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
+import fourfold.upkeep.RowCounts;
 import fourfold.upkeep.Verification;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -235,7 +236,7 @@ class HouseholdTest {
         try (Store store = Store.open(file)) {
             Merge merge = Merge.of(store, other, new Merge.Said(Set.of(), Map.of(), NOW, 0));
             assertEquals(List.of("Mina"), merge.leftOut());
-            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(RowCounts.NONE, merge.came());
         }
     }
 }

@@ -55,7 +55,7 @@ class StatisticsTest {
         double[] x = NORRIS_X.clone();
         Trend clean = Trend.through(x, NORRIS_Y).orElseThrow();
         assertEquals(1.00211681802045, clean.slope(), 0.0005);
-        assertTrue(clean.low() < 1.00211681802045 && clean.high() > 1.00211681802045);
+        assertTrue(clean.interval().low() < 1.00211681802045 && clean.interval().high() > 1.00211681802045);
         double[] wild = NORRIS_Y.clone();
         for (int i : new int[] {3, 9, 20, 28}) {
             wild[i] *= 3;
@@ -77,7 +77,8 @@ class StatisticsTest {
                     .mapToDouble(i -> y[i] - trend.slope() * x[i])
                     .toArray();
             assertEquals(0, new KendallsCorrelation().correlation(x, rest), 1.5 / n);
-            assertTrue(trend.low() < trend.slope() && trend.slope() < trend.high());
+            assertTrue(trend.interval().low() < trend.slope()
+                    && trend.slope() < trend.interval().high());
         }
     }
 
@@ -90,7 +91,7 @@ class StatisticsTest {
             double[] y =
                     Arrays.stream(x).map(v -> 0.5 * v + 4 * dice.nextGaussian()).toArray();
             Trend trend = Trend.through(x, y).orElseThrow();
-            held += trend.low() <= 0.5 && 0.5 <= trend.high() ? 1 : 0;
+            held += trend.interval().low() <= 0.5 && 0.5 <= trend.interval().high() ? 1 : 0;
         }
         assertTrue(held >= 368 && held <= 394, held + " of 400");
     }
@@ -102,10 +103,10 @@ class StatisticsTest {
                 .orElseThrow();
         assertEquals(7.0 / 6, trend.slope(), 1e-12);
         assertEquals(1.25, trend.level(), 1e-12);
-        assertEquals(-1, trend.low(), 1e-12);
-        assertEquals(3, trend.high(), 1e-12);
+        assertEquals(-1, trend.interval().low(), 1e-12);
+        assertEquals(3, trend.interval().high(), 1e-12);
         assertEquals(4, trend.points());
-        assertTrue(trend.low() < 0 && trend.high() > 0);
+        assertTrue(trend.interval().low() < 0 && trend.interval().high() > 0);
     }
 
     /**
@@ -125,8 +126,8 @@ class StatisticsTest {
                 .toArray();
         Trend trend = Trend.through(x, y).orElseThrow();
         assertEquals(slopes[22], trend.slope(), 1e-12);
-        assertEquals(slopes[10], trend.low(), 1e-12);
-        assertEquals(slopes[34], trend.high(), 1e-12);
+        assertEquals(slopes[10], trend.interval().low(), 1e-12);
+        assertEquals(slopes[34], trend.interval().high(), 1e-12);
     }
 
     @Test
@@ -139,8 +140,8 @@ class StatisticsTest {
             Trend down =
                     Trend.through(x, Arrays.stream(y).map(v -> -v).toArray()).orElseThrow();
             assertEquals(up.slope(), -down.slope(), 1e-12);
-            assertEquals(up.low(), -down.high(), 1e-12);
-            assertEquals(up.high(), -down.low(), 1e-12);
+            assertEquals(up.interval().low(), -down.interval().high(), 1e-12);
+            assertEquals(up.interval().high(), -down.interval().low(), 1e-12);
             assertEquals(up.level(), -down.level(), 1e-12);
         }
     }
@@ -150,9 +151,9 @@ class StatisticsTest {
         double[] x = IntStream.range(0, 12).asDoubleStream().toArray();
         Trend rising =
                 Trend.through(x, Arrays.stream(x).map(v -> 2 * v + 1).toArray()).orElseThrow();
-        assertTrue(rising.low() > 0);
+        assertTrue(rising.interval().low() > 0);
         Trend level = Trend.through(x, new double[12]).orElseThrow();
-        assertTrue(level.low() <= 0 && level.high() >= 0);
+        assertTrue(level.interval().low() <= 0 && level.interval().high() >= 0);
     }
 
     @Test
@@ -163,6 +164,6 @@ class StatisticsTest {
         double[] y = Arrays.stream(x).map(v -> v < 50 ? 1000 : v).toArray();
         Trend trend = Trend.through(x, y).orElseThrow();
         assertEquals(400, trend.points());
-        assertEquals(new Trend(1, 1, 1, 0, 400), trend);
+        assertEquals(new Trend(1, new Trend.Interval(1, 1), 0, 400), trend);
     }
 }

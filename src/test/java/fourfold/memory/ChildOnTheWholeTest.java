@@ -207,13 +207,6 @@ class ChildOnTheWholeTest {
         assertTrue(forgetful > usual + 0.001);
         assertEquals(
                 usual,
-                fold.memory()
-                        .without(Family.of(7, 8))
-                        .after(Given.shown(kin, later), HANDS)
-                        .rate(trace),
-                1e-12);
-        assertEquals(
-                usual,
                 fold.without(Family.of(7, 8))
                         .memory()
                         .after(Given.shown(kin, later), HANDS)

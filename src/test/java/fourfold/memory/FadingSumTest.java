@@ -50,7 +50,7 @@ class FadingSumTest {
             FadingSum.add(terms, 0, decays[k], 1);
         }
         for (double later : new double[] {1, 60, 3600, 86_400, 1e6}) {
-            double exact = Math.exp(Equations.activationAt(now + later, times, decays, count));
+            double exact = Math.exp(PublishedEquations.activationAt(now + later, times, decays, count));
             assertEquals(exact, FadingSum.read(terms, later), BOUND * exact);
         }
     }

@@ -19,7 +19,7 @@ class LikelihoodTest {
     private static final double END = 12;
 
     private static Pace pace(double level) {
-        return new Pace(level, 5, 0, 1, 0);
+        return new Pace(new Pace.Speed(level, 5), new Pace.Correction(0, 1, 0));
     }
 
     private static double right(double logSeconds, double activation, double level) {

@@ -212,7 +212,9 @@ class MemoryLawsTest {
     @Test
     void a_family_begun_again_is_blank_and_the_others_are_not() {
         List<Answer> log = log(3, 200);
-        Memory memory = memory(log).without(Family.of(7, 8));
+        Memory.Fold fold = Memory.blank(USUAL).fold();
+        log.forEach(answer -> fold.take(answer, HANDS));
+        Memory memory = fold.without(Family.of(7, 8)).memory();
         assertTrue(Double.isInfinite(memory.forecast(TRACE, end(log)).activation()));
         assertEquals(0, memory.presentations(TRACE));
         assertTrue(Families.traces().stream().anyMatch(t -> memory.presentations(t) > 0));

@@ -26,16 +26,19 @@ class PaceTest {
             pace = pace.afterTime(logSeconds, activation, USUAL);
         }
         double seen = logSeconds + SPEED_UP * activation;
-        assertEquals((TRUST * USUAL.usualPace + answers * seen) / (TRUST + answers), pace.level(), 1e-9);
-        assertEquals(TRUST + answers, pace.weight(), 1e-9);
+        assertEquals(
+                (TRUST * USUAL.usualPace + answers * seen) / (TRUST + answers),
+                pace.speed().level(),
+                1e-9);
+        assertEquals(TRUST + answers, pace.speed().answers(), 1e-9);
     }
 
     @Test
     void afterManyAnswersThePaceLooksBackOnSoManyAndNoMore() {
-        Pace pace = new Pace(1, LOOKED_BACK, 0, 1, 0);
+        Pace pace = new Pace(new Pace.Speed(1, LOOKED_BACK), new Pace.Correction(0, 1, 0));
         Pace after = pace.afterTime(0, 0, USUAL);
-        assertEquals(LOOKED_BACK, after.weight());
-        assertEquals(1 - 1 / LOOKED_BACK, after.level(), 1e-12);
+        assertEquals(LOOKED_BACK, after.speed().answers());
+        assertEquals(1 - 1 / LOOKED_BACK, after.speed().level(), 1e-12);
     }
 
     @Test
@@ -54,7 +57,7 @@ class PaceTest {
             @ForAll @DoubleRange(min = 0.02, max = 0.98) double chance,
             @ForAll @DoubleRange(min = -1, max = 1) double offset,
             @ForAll @DoubleRange(min = 0.5, max = 1.5) double slope) {
-        Pace pace = new Pace(0, 5, offset, slope, -1);
+        Pace pace = pace(new Pace.Correction(offset, slope, -1));
         double before = pace.corrected(chance, false);
         Pace up = pace.afterOutcome(chance, true, USUAL);
         Pace down = pace.afterOutcome(chance, false, USUAL);
@@ -62,34 +65,54 @@ class PaceTest {
         assertTrue(down.corrected(chance, false) < before);
         // The gradient of the log score: the offset moves by what was missed, the slope by that times the log odds.
         double odds = Math.max(-3, Math.min(3, Math.log(chance / (1 - chance))));
-        assertEquals(offset + USUAL.correction * (1 - before), up.offset(), 1e-12);
-        assertEquals(offset - USUAL.correction * before, down.offset(), 1e-12);
-        assertEquals(slope + USUAL.steepness * (1 - before) * odds, up.slope(), 1e-12);
-        assertEquals(slope - USUAL.steepness * before * odds, down.slope(), 1e-12);
-        assertEquals(pace.fresh(), up.fresh());
+        assertEquals(offset + USUAL.correction * (1 - before), up.correction().offset(), 1e-12);
+        assertEquals(offset - USUAL.correction * before, down.correction().offset(), 1e-12);
+        assertEquals(
+                slope + USUAL.steepness * (1 - before) * odds, up.correction().slope(), 1e-12);
+        assertEquals(slope - USUAL.steepness * before * odds, down.correction().slope(), 1e-12);
+        assertEquals(pace.correction().fresh(), up.correction().fresh());
     }
 
     @Test
     void theSlopeStaysWithinItsEnds() {
-        assertEquals(2, new Pace(0, 5, 0, 2, 0).afterOutcome(0.9, true, USUAL).slope(), 1e-12);
         assertEquals(
-                0.2, new Pace(0, 5, 0, 0.2, 0).afterOutcome(0.9, false, USUAL).slope(), 1e-12);
+                2,
+                pace(new Pace.Correction(0, 2, 0))
+                        .afterOutcome(0.9, true, USUAL)
+                        .correction()
+                        .slope(),
+                1e-12);
+        assertEquals(
+                0.2,
+                pace(new Pace.Correction(0, 0.2, 0))
+                        .afterOutcome(0.9, false, USUAL)
+                        .correction()
+                        .slope(),
+                1e-12);
     }
 
     @Property(tries = 100)
     void freshFactsAreCorrectedByFreshFactsAloneAndNeverUpwards(
             @ForAll @DoubleRange(min = 0.02, max = 0.98) double chance,
             @ForAll @DoubleRange(min = -2, max = -0.1) double fresh) {
-        Pace pace = new Pace(0, 5, 0.3, 1.1, fresh);
+        Pace pace = pace(new Pace.Correction(0.3, 1.1, fresh));
         double before = pace.corrected(chance, true);
         assertEquals(
                 Math.min(0, fresh + 0.02 * (1 - before)),
-                pace.afterFresh(chance, true).fresh(),
+                pace.afterFresh(chance, true).correction().fresh(),
                 1e-12);
-        assertEquals(fresh - 0.02 * before, pace.afterFresh(chance, false).fresh(), 1e-12);
+        assertEquals(
+                fresh - 0.02 * before,
+                pace.afterFresh(chance, false).correction().fresh(),
+                1e-12);
         assertEquals(
                 pace.corrected(chance, false), pace.afterFresh(chance, true).corrected(chance, false), 0);
-        assertEquals(0, new Pace(0, 5, 0, 1, -1e-6).afterFresh(0.1, true).fresh());
+        assertEquals(
+                0,
+                pace(new Pace.Correction(0, 1, -1e-6))
+                        .afterFresh(0.1, true)
+                        .correction()
+                        .fresh());
     }
 
     @Property(tries = 100)
@@ -97,16 +120,20 @@ class PaceTest {
             @ForAll @DoubleRange(min = 0.01, max = 0.99) double chance,
             @ForAll @DoubleRange(min = -0.5, max = 0.5) double offset,
             @ForAll @DoubleRange(min = 0.5, max = 1.5) double slope) {
-        Pace pace = new Pace(0, 5, offset, slope, -1);
+        Pace pace = pace(new Pace.Correction(offset, slope, -1));
         assertEquals(chance, pace.uncorrected(pace.corrected(chance, false)), 1e-9);
     }
 
     @Test
     void aChanceThatNoForecastCanReachIsBelowNoughtOrAboveOne() {
-        Pace doubting = new Pace(0, 5, -7, 1, 0);
+        Pace doubting = pace(new Pace.Correction(-7, 1, 0));
         assertTrue(doubting.uncorrected(0.5) > 1);
-        Pace hopeful = new Pace(0, 5, 7, 1, 0);
+        Pace hopeful = pace(new Pace.Correction(7, 1, 0));
         assertTrue(hopeful.uncorrected(0.5) < 0);
-        assertTrue(new Pace(0, 5, 5.9, 1, 0).uncorrected(0.5) > 0);
+        assertTrue(pace(new Pace.Correction(5.9, 1, 0)).uncorrected(0.5) > 0);
+    }
+
+    private static Pace pace(Pace.Correction correction) {
+        return new Pace(new Pace.Speed(0, 5), correction);
     }
 }

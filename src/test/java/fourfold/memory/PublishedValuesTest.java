@@ -21,12 +21,12 @@ class PublishedValuesTest {
         for (String[] row : rows("activation-dependent-decay.csv")) {
             double[] times = numbers(row[0]);
             double at = Double.parseDouble(row[2]);
-            double[] decays = Equations.decays(times, 0.217, 0.177);
+            double[] decays = PublishedEquations.decays(times, 0.217, 0.177);
             assertArrayEquals(numbers(row[1]), decays, EXACT);
-            double activation = Equations.activationAt(at, times, decays, times.length);
+            double activation = PublishedEquations.activationAt(at, times, decays, times.length);
             assertEquals(Double.parseDouble(row[3]), activation, EXACT);
             assertEquals(Double.parseDouble(row[4]), Equations.chanceOfRecall(activation, -0.704, 0.255), EXACT);
-            assertEquals(Double.parseDouble(row[5]), Equations.latency(activation, 1, 0.3), EXACT);
+            assertEquals(Double.parseDouble(row[5]), PublishedEquations.latency(activation, 1, 0.3), EXACT);
         }
     }
 
@@ -44,9 +44,10 @@ class PublishedValuesTest {
         for (String[] row : rows("rate-and-latency.csv")) {
             double rate = Double.parseDouble(row[0]);
             double[] times = {0, 10};
-            double activation = Equations.activationAt(40, times, Equations.decays(times, 0.25, rate), 2);
+            double activation =
+                    PublishedEquations.activationAt(40, times, PublishedEquations.decays(times, 0.25, rate), 2);
             assertEquals(Double.parseDouble(row[1]), activation, EXACT);
-            double latency = Equations.latency(activation, 1, 0.3);
+            double latency = PublishedEquations.latency(activation, 1, 0.3);
             assertEquals(Double.parseDouble(row[2]), latency, EXACT);
             assertTrue(latency > before);
             before = latency;
@@ -56,8 +57,8 @@ class PublishedValuesTest {
     /** One presentation of age 16, and two of ages 1 and 4, with the decay 0.5 of Anderson and Schooler 1991. */
     @Test
     void the_base_level_of_constant_decay_is_a_sum_of_powers() {
-        assertEquals(-1.386294, Equations.activation(new double[] {16}, new double[] {0.5}), EXACT);
-        assertEquals(0.405465, Equations.activation(new double[] {1, 4}, new double[] {0.5, 0.5}), EXACT);
+        assertEquals(-1.386294, PublishedEquations.activation(new double[] {16}, new double[] {0.5}), EXACT);
+        assertEquals(0.405465, PublishedEquations.activation(new double[] {1, 4}, new double[] {0.5, 0.5}), EXACT);
     }
 
     private static double fading(double[] times, double at, double scale, double rate) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
 import fourfold.facts.Family;
+import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
@@ -192,7 +193,7 @@ class GuardRailsLawsTest {
     /** Nought if it never comes. */
     private static int questionsUntilTheInverse(List<Answer> asked, int product) {
         for (int j = product + 1; j < asked.size(); j++) {
-            if (question(asked.get(j)).isInverseOf(question(asked.get(product)))) {
+            if (Inverse.isOf(question(asked.get(j)), question(asked.get(product)))) {
                 return j - product;
             }
         }

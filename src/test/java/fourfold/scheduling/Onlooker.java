@@ -227,9 +227,8 @@ final class Onlooker implements Scheduler {
                     < progress.memory().activationFor(rules.target());
             FactMastery mastery = progress.mastery(trace);
             Duration longest = Duration.ofDays(longestGap(mastery));
-            boolean longAgo = mastery.lastAsked()
-                    .map(last -> Duration.between(last, at).compareTo(longest) >= 0)
-                    .orElse(false);
+            Instant last = Instant.ofEpochMilli(progress.memory().lastAsked(trace.index()));
+            boolean longAgo = mastery.asked() > 0 && Duration.between(last, at).compareTo(longest) >= 0;
             return weak || longAgo;
         }
     }

@@ -3,7 +3,7 @@ package fourfold.simulation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.memory.Equations;
+import fourfold.memory.PublishedEquations;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
@@ -131,7 +131,7 @@ class PublishedMemoriesTest {
     }
 
     private static double exactActivation(double[] times, double at) {
-        return Equations.activationAt(at, times, Equations.decays(times, SCALE, RATE), times.length);
+        return PublishedEquations.activationAt(at, times, PublishedEquations.decays(times, SCALE, RATE), times.length);
     }
 
     @Example
@@ -206,12 +206,12 @@ class PublishedMemoriesTest {
             TraceMemory merged = new ActivationMemory(
                     new ActivationMemory.Numbers(0.2, between, 0, 1), new ActivationMemory.Clock(between), rate);
             double[] felt = felt(times, between);
-            double[] decays = Equations.decays(felt, 0.2, rate);
+            double[] decays = PublishedEquations.decays(felt, 0.2, rate);
             for (int i = 0; i < times.length; i++) {
                 merged.practised(times[i], TraceMemory.How.RECALLED);
                 for (double age : AGES) {
                     double at = felt(with(times, i + 1, times[i] + age), between)[i + 1];
-                    double exact = Equations.activationAt(at, felt, decays, i + 1);
+                    double exact = PublishedEquations.activationAt(at, felt, decays, i + 1);
                     highest = Math.max(highest, exact);
                     off = Math.max(off, Math.abs(exact - merged.strength(times[i] + age)));
                 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
+import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
@@ -68,7 +69,7 @@ class SimulatedDrillsTest {
                 if (here.operation() == Operation.MULTIPLY) {
                     int from = i;
                     assertTrue(
-                            asked.stream().skip(from + 1L).anyMatch(q -> q.isInverseOf(here)),
+                            asked.stream().skip(from + 1L).anyMatch(q -> Inverse.isOf(q, here)),
                             () -> policy.name() + ": no inverse after " + here + " in " + asked);
                 }
             }

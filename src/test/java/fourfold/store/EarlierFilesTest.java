@@ -12,6 +12,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
 import fourfold.upkeep.Merge;
+import fourfold.upkeep.RowCounts;
 import fourfold.upkeep.Verification;
 import fourfold.words.InEnglish;
 import java.io.IOException;
@@ -88,7 +89,7 @@ class EarlierFilesTest {
         List<Path> earlierCopies = copiesLeft();
         try (Store store = Store.open(folder.resolve("today.db"))) {
             Merge.Said nothing = new Merge.Said(java.util.Set.of(), java.util.Map.of(), Invented.MORNING, 0);
-            assertEquals(72, Merge.of(store, old, nothing).answers());
+            assertEquals(72, Merge.of(store, old, nothing).came().of(RowCounts.Kind.ANSWER));
         }
         assertArrayEquals(before, Files.readAllBytes(old));
         assertEquals(earlierCopies, copiesLeft(), "a copy of the children's answers was left behind");

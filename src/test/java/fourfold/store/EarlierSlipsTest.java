@@ -10,6 +10,7 @@ import fourfold.log.DrillSession;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.Restoration;
+import fourfold.upkeep.RowCounts;
 import fourfold.upkeep.Salvage;
 import fourfold.upkeep.Verification;
 import fourfold.words.InEnglish;
@@ -173,7 +174,7 @@ class EarlierSlipsTest {
     void whoMergesTheFileGetsThemToo() throws IOException {
         Path other = folder.resolve("today.db");
         try (Store store = Store.open(other)) {
-            assertEquals(6, Merge.of(store, file(), NOTHING).answers());
+            assertEquals(6, Merge.of(store, file(), NOTHING).came().of(RowCounts.Kind.ANSWER));
         }
         assertEquals(answers(6), in(other));
         assertEquals(3, slips().size(), "the other file is only read");
@@ -182,7 +183,7 @@ class EarlierSlipsTest {
     @Test
     void whoSalvagesTheFileGetsThemToo() throws IOException {
         Path fresh = folder.resolve("saved.db");
-        assertEquals(3, Salvage.of(file(), Optional.empty(), fresh).answers());
+        assertEquals(3, Salvage.of(file(), Optional.empty(), fresh).saved().of(RowCounts.Kind.ANSWER));
         assertTrue(InEnglish.problems(Verification.notes(fresh)).get(0).contains("rollback journal"));
         assertEquals(answers(6), in(fresh));
     }

@@ -14,6 +14,8 @@ import fourfold.log.RecordsFailure;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.Restoration;
+import fourfold.upkeep.RowCounts;
+import fourfold.upkeep.RowCounts.Kind;
 import fourfold.upkeep.Salvage;
 import fourfold.upkeep.Verification;
 import fourfold.words.InEnglish;
@@ -297,7 +299,7 @@ class JournalTest {
         byte[] before = Files.readAllBytes(killed());
         Path other = folder.resolve("other.db");
         try (Store store = Store.open(other)) {
-            assertEquals(GIVEN, Merge.of(store, file(), NOTHING).answers());
+            assertEquals(GIVEN, Merge.of(store, file(), NOTHING).came().of(RowCounts.Kind.ANSWER));
         }
         assertEquals(answers(GIVEN), in(other));
         assertArrayEquals(before, Files.readAllBytes(file()), "the other file is only read");
@@ -309,17 +311,17 @@ class JournalTest {
         try (Store living = Store.open(file());
                 Store store = Store.open(folder.resolve("other.db"))) {
             give(living);
-            assertEquals(GIVEN, Merge.of(store, file(), NOTHING).answers());
+            assertEquals(GIVEN, Merge.of(store, file(), NOTHING).came().of(RowCounts.Kind.ANSWER));
             living.keep(Invented.answer(DRILL, GIVEN + 1));
-            assertEquals(1, Merge.of(store, file(), NOTHING).answers());
+            assertEquals(1, Merge.of(store, file(), NOTHING).came().of(RowCounts.Kind.ANSWER));
         }
     }
 
     @Test
     void salvageReadsTheLogAndWritesOneWholeFile() throws IOException {
         Path fresh = folder.resolve("saved.db");
-        assertEquals(
-                new Salvage(1, 1, GIVEN, 0, 0), Salvage.of(killed(), Optional.empty(), fresh), "each answer once only");
+        RowCounts one = new RowCounts(Map.of(Kind.CHILD, 1, Kind.DRILL, 1, Kind.ANSWER, GIVEN));
+        assertEquals(new Salvage(one, 0), Salvage.of(killed(), Optional.empty(), fresh), "each answer once only");
         assertWholeAlone(fresh);
     }
 
@@ -330,7 +332,7 @@ class JournalTest {
         log[32 + 16] ^= 1;
         Files.write(Journal.log(file()), log);
         Path fresh = folder.resolve("saved.db");
-        assertEquals(GIVEN, Salvage.of(file(), Optional.empty(), fresh).answers());
+        assertEquals(GIVEN, Salvage.of(file(), Optional.empty(), fresh).saved().of(RowCounts.Kind.ANSWER));
         assertEquals(answers(GIVEN), in(fresh));
     }
 
@@ -470,7 +472,7 @@ class JournalTest {
             Restoration.of(present, copy);
             assertEquals(answers(GIVEN), in(present));
             try (Store store = Store.open(folder.resolve("other.db"))) {
-                assertEquals(GIVEN, Merge.of(store, copy, NOTHING).answers());
+                assertEquals(GIVEN, Merge.of(store, copy, NOTHING).came().of(RowCounts.Kind.ANSWER));
             }
         } finally {
             Files.setPosixFilePermissions(readOnly, PosixFilePermissions.fromString("rwx------"));

@@ -12,6 +12,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.store.Invented;
 import fourfold.store.Store;
+import fourfold.upkeep.RowCounts.Kind;
 import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -146,9 +148,9 @@ class DamagedTest {
             try (Store store = Store.open(fresh)) {
                 store.allChildren().forEach(c -> saved.addAll(store.answers(c.id())));
             }
-            assertEquals(salvage.answers(), saved.size());
+            assertEquals(salvage.saved().of(Kind.ANSWER), saved.size());
             long strange = saved.stream().filter(a -> !all.contains(a)).count();
-            boolean nameless = salvage.children() < 2 || page == pageOfChildren();
+            boolean nameless = salvage.saved().of(Kind.CHILD) < 2 || page == pageOfChildren();
             assertTrue(nameless || strange == 0, strange + " answers nobody gave");
             // A page holds at most about 115 answers, or the heads of about fifty drills.
             assertTrue(saved.size() + salvage.lost() >= given.size() - 120, saved.size() + " saved, page " + page);
@@ -169,7 +171,8 @@ class DamagedTest {
                     store.children().stream().map(Child::name).toList());
         }
         Path helped = folder.resolve("helped.db");
-        assertEquals(new Salvage(2, 40, 1600, 40, 0), Salvage.of(file, Optional.of(backup.file()), helped));
+        RowCounts all = new RowCounts(Map.of(Kind.CHILD, 2, Kind.DRILL, 40, Kind.ANSWER, 1600, Kind.ACTION, 40));
+        assertEquals(new Salvage(all, 0), Salvage.of(file, Optional.of(backup.file()), helped));
         try (Store store = Store.open(helped)) {
             assertEquals(List.of(ANA, BO), store.children());
             assertEquals(List.of(), Verification.of(helped));

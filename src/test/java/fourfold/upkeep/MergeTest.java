@@ -190,9 +190,9 @@ class MergeTest {
         assertArrayEquals(other, Files.readAllBytes(b), "the other file was written to");
         try (Store store = Store.open(a)) {
             assertEquals(told, Merge.of(store, b, NOTHING));
-            assertEquals(new Merge(0, 0, 0, 0, List.of(), List.of()), Merge.of(store, b, NOTHING));
+            assertEquals(new Merge(RowCounts.NONE, List.of(), List.of()), Merge.of(store, b, NOTHING));
         }
-        assertTrue(told.answers() > 0);
+        assertTrue(told.came().of(RowCounts.Kind.ANSWER) > 0);
     }
 
     private Path with(Child child, int number) {
@@ -270,7 +270,7 @@ class MergeTest {
             store.remove(ANA.id(), NOW);
             Merge merge = Merge.of(store, there, NOTHING);
             assertEquals(Set.of("Ana", "ana"), Set.copyOf(merge.leftOut()));
-            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(RowCounts.NONE, merge.came());
             assertEquals(List.of(), store.allChildren());
         }
         Path apart = with(ANA, 1);

@@ -93,7 +93,13 @@ final class RatesPage implements Page {
         }
         for (DrillRates.Range range : DrillRates.WRITTEN) {
             lines.addAll(Wrapping.lines(
-                    words.say("rates.range", range.low(), range.high(), range.fromGrade(), range.toGrade()), width));
+                    words.say(
+                            "rates.range",
+                            range.low(),
+                            range.high(),
+                            range.grades().first(),
+                            range.grades().last()),
+                    width));
         }
         lines.addAll(Wrapping.lines(words.say("rates.source"), width));
         return lines;
@@ -101,7 +107,10 @@ final class RatesPage implements Page {
 
     private String told(Trend trend) {
         return words.say(
-                "rates.trend", words.change(trend.slope()), words.change(trend.low()), words.change(trend.high()));
+                "rates.trend",
+                words.change(trend.slope()),
+                words.change(trend.interval().low()),
+                words.change(trend.interval().high()));
     }
 
     @Override
