@@ -19,7 +19,7 @@ check() { # language page pages words...
       "file://$html" 2> /dev/null
     got=$(pdfinfo "$pdf" | sed -n 's/^Pages: *//p')
     paper=$(pdfinfo "$pdf" | sed -n 's/^Page size: *//p')
-    text=$(pdftotext -layout "$pdf" -); missing=""
+    text=$(pdftotext -layout "$pdf" - | tr -s " \n" " "); missing=""
     for word in "$@"; do grep -qF -- "$word" <<< "$text" || missing="$missing $word"; done
     pdftoppm -r 60 -png "$pdf" "$out/$name"
     [ "$got" = "$pages" ] && [ -z "$missing" ] || failed=1
