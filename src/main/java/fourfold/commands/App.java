@@ -108,7 +108,7 @@ final class App implements Callable<Integer> {
         ChildChoice choice = home.children().named(child());
         return choice.only().orElseThrow(() -> {
             String names =
-                    choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
+                    choice.all().stream().map(c -> words().quoted(c.name())).collect(Collectors.joining(", "));
             String known =
                     choice.all().isEmpty() ? words().say("usage.child.none") : words().say("usage.child.name", names);
             return new ParameterException(
@@ -166,7 +166,8 @@ final class App implements Callable<Integer> {
                 new PageLoop(
                                 stage,
                                 home.moments(),
-                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
+                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()),
+                                words(home).say("window.small"))
                         .run();
                 home.rememberWindow(stage);
             }

@@ -54,7 +54,12 @@ final class DrillCommand implements Callable<Integer> {
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new PageLoop(stage, home.moments(), new DrillPage(app.page(home), whose, drill, now)).run();
+                new PageLoop(
+                                stage,
+                                home.moments(),
+                                new DrillPage(app.page(home), whose, drill, now),
+                                app.words(home).say("window.small"))
+                        .run();
                 home.rememberWindow(stage);
             }
             return app.told(home);

@@ -86,7 +86,7 @@ public final class Fourfold {
                     // The application folder's own Java has no archive of ours, and nothing that could be asked.
                     if (app.debug()
                             && ModuleLayer.boot().findModule("jdk.management").isPresent()) {
-                        ArchiveCheck.complaint()
+                        ArchiveCheck.complaint(App.words(world))
                                 .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
                     }
                     // The help's texts are read only when they are shown: most commands print none of them.

@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
+import fourfold.log.InvalidValue;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -65,9 +66,9 @@ final class ImportAnswersCommand implements Callable<Integer> {
         try {
             return home.importAnswers()
                     .read(new StringReader(text), home.moments().now());
-        } catch (IllegalArgumentException e) {
+        } catch (InvalidValue e) {
             throw new ParameterException(
-                    spec.commandLine(), words().say("command.import.problem", name, String.valueOf(e.getMessage())), e);
+                    spec.commandLine(), words().say("command.import.problem", name, words().problem(e.problem())), e);
         }
     }
 

@@ -2,6 +2,7 @@ package fourfold.store;
 
 import fourfold.log.ActionRecord;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.Reason;
 import java.sql.Connection;
@@ -82,8 +83,8 @@ public final class Actions {
         if (action instanceof ParentAction.Choose choose && choose.setting().equals(Children.NAME)) {
             try {
                 ChildName.chosen(choose.chosen());
-            } catch (IllegalArgumentException e) {
-                throw new Refusal(Reason.NAME_UNFIT, Failure.detail(e));
+            } catch (InvalidValue e) {
+                throw new Refusal(e.problem());
             }
         }
     }
@@ -102,7 +103,7 @@ public final class Actions {
                     row.getInt(4),
                     new ActionText(row.getString(5), row.getString(6)).action());
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
+            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.value(e));
         }
     }
 }

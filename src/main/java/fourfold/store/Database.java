@@ -60,6 +60,11 @@ public final class Database implements AutoCloseable {
         this.opened = identity.get();
     }
 
+    /** The file, as messages name it. */
+    String where() {
+        return where;
+    }
+
     /** Something done with the connection. */
     public interface Work<T> {
         T on(Connection connection) throws SQLException;

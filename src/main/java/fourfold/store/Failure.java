@@ -1,5 +1,6 @@
 package fourfold.store;
 
+import fourfold.log.InvalidValue;
 import fourfold.log.Problem;
 import fourfold.log.Reason;
 import java.io.IOException;
@@ -72,8 +73,15 @@ public final class Failure {
         };
     }
 
+    /** What is wrong with a value of a file: what we found ourselves, or else that an id is none. */
+    public static Problem value(IllegalArgumentException cause) {
+        return cause instanceof InvalidValue invalid
+                ? invalid.problem()
+                : Problem.of(Reason.ID, "id", oneLine(String.valueOf(cause.getMessage())));
+    }
+
     /** What an exception says, in one line. */
-    public static String detail(Exception cause) {
+    private static String detail(Exception cause) {
         return oneLine(String.valueOf(cause.getMessage()));
     }
 

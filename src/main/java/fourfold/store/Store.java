@@ -70,6 +70,11 @@ public final class Store implements AutoCloseable {
         return database;
     }
 
+    /** The file, as messages name it. */
+    public String where() {
+        return database.where();
+    }
+
     /** The children who practise, in the order in which they were added, under today's names. */
     public List<Child> children() {
         return read(Task.READ_CHILDREN, Children::all).stream()

@@ -18,6 +18,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 
 /**
  * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
@@ -36,9 +37,10 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
      * @param damaged the damaged file
      * @param backup a good backup, which tells to whom drills and answers belong where that is destroyed
      * @param fresh the new file; it must not be there yet
+     * @param nameless how a child is called whose name is destroyed, by the number of its row
      * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
      */
-    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh) {
+    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless) {
         if (Files.exists(fresh)) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
@@ -47,7 +49,7 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
             if (backup.isPresent()) {
                 rows.fillFrom(SalvagedRows.of(backup.get()));
             }
-            rows.nameTheNameless();
+            rows.nameTheNameless(nameless);
             EarlierSlips.copy(damaged, fresh);
             Salvage saved = write(rows, fresh);
             // The new file is often carried elsewhere: it is to be whole by itself.

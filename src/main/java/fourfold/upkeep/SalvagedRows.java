@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.LongFunction;
 
 /** The rows that could be made out in a file, by the numbers by which they refer to each other. */
 final class SalvagedRows {
@@ -69,17 +70,17 @@ final class SalvagedRows {
     }
 
     /** A name for each child that drills belong to and that is gone. */
-    void nameTheNameless() {
+    void nameTheNameless(LongFunction<String> nameless) {
         for (LeafPages.Row drill : drills.values()) {
             long number = number(drill, 2);
-            children.computeIfAbsent(number, n -> nameless(n, drill));
+            children.computeIfAbsent(number, n -> nameless(nameless.apply(n), drill));
         }
     }
 
-    private static Child nameless(long number, LeafPages.Row drill) {
+    private static Child nameless(String name, LeafPages.Row drill) {
         UUID id = UUID.nameUUIDFromBytes(
                 ("child of " + text(drill, 1)).getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        return new Child(id, "Salvaged " + number, Instant.ofEpochMilli(number(drill, 3)));
+        return new Child(id, name, Instant.ofEpochMilli(number(drill, 3)));
     }
 
     List<Child> children() {

@@ -172,7 +172,7 @@ public final class Verification {
         } catch (Refusal e) {
             found(Reason.CHILD_UNREADABLE, e.problem());
         } catch (IllegalArgumentException e) {
-            found(Reason.CHILD_UNREADABLE, Failure.detail(e));
+            found(Reason.CHILD_UNREADABLE, Failure.value(e));
         }
     }
 

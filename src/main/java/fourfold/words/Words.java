@@ -147,6 +147,11 @@ public final class Words {
         return "\u2068" + name + "\u2069";
     }
 
+    /** A name between this language's quotation marks. */
+    public String quoted(String name) {
+        return say("quoted", name);
+    }
+
     /** Why a new file could not be made and what to do, in one line. */
     public String notWritten(Path file, IOException why) {
         if (why instanceof FileAlreadyExistsException) {

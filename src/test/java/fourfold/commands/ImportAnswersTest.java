@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
+import fourfold.log.InvalidValue;
 import fourfold.store.Store;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -170,8 +172,8 @@ class ImportAnswersTest {
                 try {
                     ImportedAnswers.read(store, new StringReader(text), Instant.EPOCH);
                     taken++;
-                } catch (IllegalArgumentException e) {
-                    String told = String.valueOf(e.getMessage());
+                } catch (InvalidValue e) {
+                    String told = Words.english().problem(e.problem());
                     assertTrue(told.matches("(?s)line \\d+( or below)?: \\S.*"), told);
                     assertTrue(!told.contains("Exception") && !told.contains("null"), told);
                 }

@@ -10,9 +10,11 @@ import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -139,10 +141,10 @@ class AnswersCsvTest {
             value = {
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,42,0|line 2: correct does not fit what was typed",
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,x2,1|line 2: an answer is at most 4 digits, not \"x2\"",
-                "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be copy, introduce, practise,"
-                        + " again, probe, paper or timed, not \"guess\"",
-                "terminal|abacus|line 2: surface must be terminal, window or plain, not \"abacus\"",
-                "id,child,|id,kid,|line 1: the first line must be id,child,drill,position,asked_at,zone_offset_min,"
+                "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be one of copy, introduce,"
+                        + " practise, again, probe, paper, timed, not \"guess\"",
+                "terminal|abacus|line 2: surface must be one of terminal, window, plain, not \"abacus\"",
+                "id,child,|id,kid,|line 1: the columns must be id,child,drill,position,asked_at,zone_offset_min,"
                         + "purpose,operation,left,right,typed,correct,first_key_ms,whole_ms,erasures,surface"
             })
     void aWrongFieldIsRefusedWithItsLine(String right, String wrong, String told) {
@@ -158,14 +160,15 @@ class AnswersCsvTest {
         String spoilt = csv.replace(right, wrong);
         assertEquals(
                 told,
-                assertThrows(
-                                IllegalArgumentException.class,
-                                () -> AnswersCsv.read(new StringReader(spoilt), name -> CHILD))
-                        .getMessage());
+                Words.english()
+                        .problem(assertThrows(
+                                        InvalidValue.class,
+                                        () -> AnswersCsv.read(new StringReader(spoilt), name -> CHILD))
+                                .problem()));
     }
 
     @Test
     void anEmptyFileIsNoLog() {
-        assertThrows(IllegalArgumentException.class, () -> AnswersCsv.read(new StringReader(""), name -> CHILD));
+        assertThrows(InvalidValue.class, () -> AnswersCsv.read(new StringReader(""), name -> CHILD));
     }
 }

@@ -182,7 +182,10 @@ class EarlierSlipsTest {
     @Test
     void whoSalvagesTheFileGetsThemToo() throws IOException {
         Path fresh = folder.resolve("saved.db");
-        assertEquals(3, Salvage.of(file(), Optional.empty(), fresh).answers());
+        assertEquals(
+                3,
+                Salvage.of(file(), Optional.empty(), fresh, n -> "Salvaged " + n)
+                        .answers());
         assertTrue(InEnglish.problems(Verification.notes(fresh)).get(0).contains("rollback journal"));
         assertEquals(answers(6), in(fresh));
     }

@@ -319,7 +319,9 @@ class JournalTest {
     void salvageReadsTheLogAndWritesOneWholeFile() throws IOException {
         Path fresh = folder.resolve("saved.db");
         assertEquals(
-                new Salvage(1, 1, GIVEN, 0, 0), Salvage.of(killed(), Optional.empty(), fresh), "each answer once only");
+                new Salvage(1, 1, GIVEN, 0, 0),
+                Salvage.of(killed(), Optional.empty(), fresh, n -> "Salvaged " + n),
+                "each answer once only");
         assertWholeAlone(fresh);
     }
 
@@ -330,7 +332,10 @@ class JournalTest {
         log[32 + 16] ^= 1;
         Files.write(Journal.log(file()), log);
         Path fresh = folder.resolve("saved.db");
-        assertEquals(GIVEN, Salvage.of(file(), Optional.empty(), fresh).answers());
+        assertEquals(
+                GIVEN,
+                Salvage.of(file(), Optional.empty(), fresh, n -> "Salvaged " + n)
+                        .answers());
         assertEquals(answers(GIVEN), in(fresh));
     }
 

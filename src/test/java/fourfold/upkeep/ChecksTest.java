@@ -171,7 +171,7 @@ class ChecksTest {
             assertEquals(
                     "could not read the changes in " + file()
                             + ": the act 00000000-0000-0000-0000-00000000000b can't be read: "
-                            + "a family has two factors from 1 to 10, the smaller first, not 6 and 77",
+                            + "nothing is meant by \"focus\" and \"6x77\"",
                     Words.english().failure(refused));
             assertEquals(List.of(ana), store.children());
             assertEquals(List.of(), store.acts(UUID.randomUUID()));

@@ -140,7 +140,7 @@ class DamagedTest {
             Arrays.fill(bytes, page * PAGE, (page + 1) * PAGE, (byte) 0);
             Files.write(file, bytes);
             Path fresh = folder.resolve("salvaged-" + number + ".db");
-            Salvage salvage = Salvage.of(file, Optional.empty(), fresh);
+            Salvage salvage = Salvage.of(file, Optional.empty(), fresh, n -> "Salvaged " + n);
             assertArrayEquals(bytes, Files.readAllBytes(file), "salvage changed the damaged file");
             List<Answer> saved = new ArrayList<>();
             try (Store store = Store.open(fresh)) {
@@ -162,14 +162,16 @@ class DamagedTest {
         Arrays.fill(bytes, pageOfChildren() * PAGE, (pageOfChildren() + 1) * PAGE, (byte) 0);
         Files.write(file, bytes);
         Path alone = folder.resolve("alone.db");
-        Salvage.of(file, Optional.empty(), alone);
+        Salvage.of(file, Optional.empty(), alone, n -> "Salvaged " + n);
         try (Store store = Store.open(alone)) {
             assertEquals(
                     List.of("Salvaged 2", "Salvaged 1"),
                     store.children().stream().map(Child::name).toList());
         }
         Path helped = folder.resolve("helped.db");
-        assertEquals(new Salvage(2, 40, 1600, 40, 0), Salvage.of(file, Optional.of(backup.file()), helped));
+        assertEquals(
+                new Salvage(2, 40, 1600, 40, 0),
+                Salvage.of(file, Optional.of(backup.file()), helped, n -> "Salvaged " + n));
         try (Store store = Store.open(helped)) {
             assertEquals(List.of(ANA, BO), store.children());
             assertEquals(List.of(), Verification.of(helped));
@@ -192,7 +194,7 @@ class DamagedTest {
         change(
                 "PRAGMA ignore_check_constraints = 1",
                 "UPDATE answer SET left_number = 77, operation = 1, right_number = 4, purpose = 2 WHERE drill_nr = 2 AND position = 3");
-        assertTold("nothing is asked with the codes");
+        assertTold("the code 1, 77, 4 stands for nothing");
         Files.write(file, whole);
         change("DELETE FROM answer WHERE drill_nr = 2 AND position = 3");
         assertTold("has no answer at position 3");
