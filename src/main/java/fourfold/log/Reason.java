@@ -15,7 +15,7 @@ public enum Reason {
     FILE_READ_ONLY,
     NOT_ALLOWED,
     SYSTEM,
-    /** The database's own line, for which there is no text of ours. */
+    /** What the database reports in its own words. */
     OTHER,
 
     // Why a file is not opened.
@@ -27,6 +27,7 @@ public enum Reason {
     LOG_LEFT,
     NAME_NOT_EXPRESSIBLE,
     NEWER_PROGRAM,
+    NO_FILE,
     NO_FOLDER,
     NO_RIGHTS,
     NOT_ORDINARY,
@@ -103,6 +104,7 @@ public enum Reason {
     FILES_DIFFER_ANSWER,
     FILES_DIFFER_CHILD,
     FILES_DIFFER_DRILL,
+    HELD_OPEN,
     NAME_CLASH,
     NO_BACKUP,
     NOT_ALONE,
@@ -115,10 +117,13 @@ public enum Reason {
     EMPTY,
     HEAD_DESTROYED,
     HEAD_OF_OTHER_PROGRAM,
+    /** The table that the index belongs to, and the database's own line. */
     INDEX,
     REFERENCE,
     SCHEMA,
+    /** The table, and the database's own line. */
     TABLE,
+    /** The database's own line. */
     TABLES,
     WRITE_CUT_SHORT,
 

@@ -6,6 +6,7 @@ import fourfold.log.Reason;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -36,6 +37,9 @@ public final class Failure {
     public static Problem problem(IOException cause) {
         if (cause instanceof AccessDeniedException) {
             return Problem.of(Reason.NOT_ALLOWED);
+        }
+        if (cause instanceof NoSuchFileException) {
+            return Problem.of(Reason.NO_FILE);
         }
         String said = cause instanceof FileSystemException system && system.getReason() != null
                 ? system.getReason()

@@ -173,6 +173,9 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
     /** A copy that can be brought up to date without touching the other file. */
     private static PrivateCopy copyOf(Path other) {
         try {
+            if (!Files.exists(other)) {
+                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NO_FILE));
+            }
             if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
                 throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NOT_TO_MERGE));
             }
