@@ -51,10 +51,15 @@ public record Weeks(List<Week> weeks, int planned) {
         return new Weeks(weeks, planned);
     }
 
+    /** The newest weeks with the week of today, oldest first, at most {@code most}. */
+    public List<Week> newest(int most) {
+        return weeks.subList(Math.max(0, weeks.size() - most), weeks.size());
+    }
+
     /** Days of practice a week lately: over the last eight whole weeks; what is planned if there were none. */
     public double usualDays() {
-        List<Week> whole = weeks.subList(0, Math.max(0, weeks.size() - 1));
-        List<Week> last = whole.subList(Math.max(0, whole.size() - 8), whole.size());
+        List<Week> nine = newest(9);
+        List<Week> last = nine.subList(0, Math.max(0, nine.size() - 1));
         return last.isEmpty()
                 ? planned
                 : last.stream().mapToInt(Week::done).average().orElse(planned);

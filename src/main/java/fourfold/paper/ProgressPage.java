@@ -147,8 +147,7 @@ final class ProgressPage {
     }
 
     private void weeks(Weeks weeks) {
-        List<Weeks.Week> all = weeks.weeks();
-        String last = all.subList(Math.max(0, all.size() - WEEKS), all.size()).stream()
+        String last = weeks.newest(WEEKS).stream()
                 .map(week -> words.shortDate(LocalDate.ofEpochDay(week.monday())) + ": " + week.done())
                 .collect(Collectors.joining("; "));
         page.element("p", words.say("paper.progress.weeks", last)).add("\n");

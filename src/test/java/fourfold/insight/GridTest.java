@@ -60,6 +60,7 @@ class GridTest {
                 "0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | 0s 0s 0s 1s    | ACCURATE  | FLUENT    | ACCURATE",
                 "0r 0r 0r 1r 1r | 0s 0s 0s 1s    | 0r 0r 0r 1r 1r | ACCURATE  | FLUENT    | ACCURATE",
                 "0s 0s 0s 1s    | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | ACCURATE  | ACCURATE  | FLUENT",
+                "0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | FLUENT    | FLUENT    | FLUENT",
                 "0w             | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | ACQUIRING | ACQUIRING | FLUENT"
             })
     void aFamilyIsAsFarAsItsWeakestFactAndItsDivisionsAsFarAsTheWeakerOne(
@@ -76,6 +77,7 @@ class GridTest {
         assertEquals(quotients, cell.quotients());
         assertEquals(1, grid(history, 1).count(level));
         assertEquals(54, grid(history, 1).count(Mastery.NEW));
+        assertEquals(level.atLeast(Mastery.FLUENT) ? 1 : 0, grid(history, 1).fluent());
     }
 
     @Test
