@@ -143,10 +143,10 @@ final class App implements Callable<Integer> {
     }
 
     /**
-     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
+     * Prints what could not be kept, now that nothing is drawn any more, and returns the exit code. The
      * file's thread may still be waiting for another program.
      */
-    int told(Home home) {
+    int reportLosses(Home home) {
         if (!home.practice().fileWork().finish(Duration.ofSeconds(1))) {
             world.err().println(words(home).say("drill.moment") + ".");
         }
@@ -171,7 +171,7 @@ final class App implements Callable<Integer> {
                         .run();
                 home.rememberWindow(stage);
             }
-            return told(home);
+            return reportLosses(home);
         }
     }
 }

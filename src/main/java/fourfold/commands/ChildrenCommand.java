@@ -55,11 +55,11 @@ final class ChildrenCommand implements Callable<Integer> {
             }
             change(home);
             if (app.child().isPresent()) {
-                tell(app.child(home, spec).name());
+                print(app.child(home, spec).name());
             } else {
                 home.children()
                         .all()
-                        .forEach(k -> tell(
+                        .forEach(k -> print(
                                 k.away()
                                         ? app.words()
                                                 .say(
@@ -71,7 +71,7 @@ final class ChildrenCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(String line) {
+    private void print(String line) {
         app.world().out().println(SafeText.safe(line));
     }
 

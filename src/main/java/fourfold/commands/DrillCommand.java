@@ -50,7 +50,7 @@ final class DrillCommand implements Callable<Integer> {
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
-                return app.told(home);
+                return app.reportLosses(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
@@ -62,7 +62,7 @@ final class DrillCommand implements Callable<Integer> {
                         .run();
                 home.rememberWindow(stage);
             }
-            return app.told(home);
+            return app.reportLosses(home);
         }
     }
 

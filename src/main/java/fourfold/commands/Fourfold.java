@@ -29,7 +29,7 @@ public final class Fourfold {
     public static int run(String[] arguments) {
         Preloading.begin(arguments);
         Charset charset = encoding("stdout.encoding");
-        // The library's own stream would swallow a full disk; this one tells.
+        // The library's own stream would ignore a full disk; this one reports it.
         OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
         Environment world = new Environment(
                 new BufferedReader(new InputStreamReader(System.in, encoding("stdin.encoding"))),
@@ -102,7 +102,7 @@ public final class Fourfold {
     private static int wrongUsage(Environment world, ParameterException e) {
         Words words = App.words(world);
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.told(e, words), command)));
+        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.message(e, words), command)));
         return ExitCode.USAGE;
     }
 

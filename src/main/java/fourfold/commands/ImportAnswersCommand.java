@@ -51,7 +51,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
         String text = text(Home.path(name));
         try (Home home = parent.app().open()) {
             ImportedAnswers imported = read(home, text);
-            tell(imported);
+            print(imported);
             if (!yes) {
                 say(words().say("command.nothing"));
                 return ExitCode.DONE;
@@ -92,7 +92,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(ImportedAnswers imported) {
+    private void print(ImportedAnswers imported) {
         say(words().say("command.import.counts", name, imported.fresh(), imported.drills(), imported.known()));
         if (!imported.newChildren().isEmpty()) {
             say(words().say(

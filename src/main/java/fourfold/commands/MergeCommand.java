@@ -49,7 +49,7 @@ final class MergeCommand implements Callable<Integer> {
             Instant now = home.moments().now();
             Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
             Merge preview = home.mergeFile().preview(from, said);
-            tell(preview);
+            print(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);
                 return ExitCode.USAGE;
@@ -63,7 +63,7 @@ final class MergeCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void tell(Merge merge) {
+    private void print(Merge merge) {
         Words words = words();
         say(words.say(
                 "command.merge.new",
@@ -71,7 +71,7 @@ final class MergeCommand implements Callable<Integer> {
                 words.counted("count.children", merge.children(), merge.children()),
                 words.counted("count.drills", merge.drills(), merge.drills()),
                 words.counted("count.answers", merge.answers(), merge.answers()),
-                words.counted("count.changes", merge.acts(), merge.acts())));
+                words.counted("count.changes", merge.actions(), merge.actions())));
         merge.leftOut().forEach(name -> say(words.say("command.merge.leftout", name, other)));
     }
 

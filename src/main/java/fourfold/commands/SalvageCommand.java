@@ -36,7 +36,7 @@ final class SalvageCommand implements Callable<Integer> {
                 words.counted("count.children", saved.children(), saved.children()),
                 words.counted("count.drills", saved.drills(), saved.drills()),
                 words.counted("count.answers", saved.answers(), saved.answers()),
-                words.counted("count.changes", saved.acts(), saved.acts())));
+                words.counted("count.changes", saved.actions(), saved.actions())));
         say(
                 saved.lost() == 0
                         ? words.say("command.salvage.whole")

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param in lines typed
  * @param out what is printed
  * @param data where a file's text goes when no file is named: the same characters as in the file, always UTF-8
- * @param err where errors are told
+ * @param err where errors are printed
  * @param environment environment variables
  * @param home the user's home folder
  * @param systemName the operating system's name

@@ -53,7 +53,8 @@ public final class HouseholdSettings {
     }
 
     private int letters(Child child) {
-        return Integer.parseInt(Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS));
+        return Integer.parseInt(
+                Steering.of(store.actions(child.id())).settings().value(Setting.LETTERS));
     }
 
     /** Remembers how large the window was; no harm is done if that fails. */

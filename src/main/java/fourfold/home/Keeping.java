@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
- * memory, tried again from time to time, and is told at the end if it is lost.
+ * memory, tried again from time to time, and is reported at the end if it is lost.
  */
 public final class Keeping {
     /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */

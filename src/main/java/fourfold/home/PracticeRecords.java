@@ -63,7 +63,7 @@ public final class PracticeRecords {
 
     /** All actions of a parent for a child, oldest first. */
     public List<ActionRecord> actions(Child child) {
-        return store.acts(child.id());
+        return store.actions(child.id());
     }
 
     /** The drills of a child, oldest first. */

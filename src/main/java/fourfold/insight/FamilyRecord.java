@@ -57,7 +57,7 @@ public final class FamilyRecord implements Consumer<Answer> {
         return Objects.requireNonNull(sums.get(trace)).record();
     }
 
-    /** The wrong numbers of the whole family, the newest first, at most so many. */
+    /** The wrong numbers of the whole family, the newest first, at most {@code most}. */
     public List<TraceRecord.Wrong> wrong(int most) {
         return sums.values().stream()
                 .flatMap(s -> s.record().wrong().stream())

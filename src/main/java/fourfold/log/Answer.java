@@ -169,7 +169,7 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         return UUID.nameUUIDFromBytes((drill() + "/" + position()).getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Whether what was typed is the right number; leading noughts are forgiven. */
+    /** Whether what was typed is the right number; leading zeros are ignored. */
     public boolean isCorrect() {
         int number = 0;
         for (int i = 0; i < typed().length(); i++) {

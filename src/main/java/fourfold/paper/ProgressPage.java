@@ -44,7 +44,7 @@ final class ProgressPage {
         rates(report.drills());
         tables(report.tables());
         weeks(report.weeks());
-        report.forecast().ifPresent(f -> page.element("p", told(f)).add("\n"));
+        report.forecast().ifPresent(f -> page.element("p", forecast(f)).add("\n"));
         page.add("<p class=\"foot\">").add(HtmlPage.escaped(words.say("paper.progress.foot")));
         page.add("</p>\n</section>\n");
     }
@@ -153,7 +153,7 @@ final class ProgressPage {
         page.element("p", words.say("paper.progress.weeks", last)).add("\n");
     }
 
-    private String told(PageContent.Forecast forecast) {
+    private String forecast(PageContent.Forecast forecast) {
         return words.say(
                 "paper.progress.forecast",
                 Families.COUNT,

@@ -258,7 +258,7 @@ public final class AnswersCsv {
                 return id;
             }
         } catch (IllegalArgumentException e) {
-            // Told below, as for an id in another form.
+            // Refused below, like an id in another form.
         }
         throw new InvalidValue(Reason.ID, column, text);
     }

@@ -15,7 +15,7 @@ import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** Makes of what the database or the system says a problem that a parent can be told. */
+/** Turns an error of the database or the system into a problem that can be shown to a parent. */
 public final class Failure {
     private static final int PRIMARY_CODE = 0xff;
 

@@ -30,17 +30,17 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
- * again, comes to the same; clocks that differ change nothing, because nothing is told apart by time.
+ * The union of two files: of their children, drills, answers and actions, by their ids. Merging in any order, and merging
+ * again, comes to the same; clocks that differ change nothing, because nothing is identified by its time.
  *
  * @param children how many children came from the other file
  * @param drills how many drills
  * @param answers how many answers
- * @param acts how many of the parent's acts
+ * @param actions how many of the parent's actions
  * @param unsettled names that two different children have; the parent must say whether they are one
  * @param leftOut names of the other file's children that were removed here; they are not brought back
  */
-public record Merge(int children, int drills, int answers, int acts, List<Clash> unsettled, List<String> leftOut) {
+public record Merge(int children, int drills, int answers, int actions, List<Clash> unsettled, List<String> leftOut) {
     /** A name that a child here and another child of the other file have. */
     public record Clash(String name, Child here, Child there) {}
 
@@ -125,7 +125,7 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
         int children = rows.addChildren();
         int drills = rows.addDrills();
         int answers = rows.addAnswers();
-        int acts = rows.addActs();
+        int actions = rows.addActions();
         List<Clash> unsettled = new ArrayList<>();
         List<ActionRecord> settling = new ArrayList<>();
         for (Clash clash : clashes(before, Children.all(c))) {
@@ -147,10 +147,10 @@ public record Merge(int children, int drills, int answers, int acts, List<Clash>
                 unsettled.add(clash);
             }
         }
-        for (ActionRecord act : settling) {
-            Actions.keep(c, act);
+        for (ActionRecord action : settling) {
+            Actions.keep(c, action);
         }
-        return new Merge(children, drills, answers, acts, unsettled, rows.leftOut());
+        return new Merge(children, drills, answers, actions, unsettled, rows.leftOut());
     }
 
     /** Children of one name: the first is the one that was here before. */

@@ -87,7 +87,7 @@ public final class Restoration {
 
     /**
      * Brings into the present file what its log holds, so that it is whole under whatever name, and makes sure that nobody
-     * else has it open. Whoever only reads can't be told from a drill between two answers, as both hold the same lock; so
+     * else has it open. A program that only reads can't be distinguished from a drill between two answers, as both hold the same lock; so
      * both are in the way. A damaged file is not written to: it is kept aside together with what stands beside it.
      */
     private void bringIntoOneFile() throws IOException, SQLException {

@@ -22,20 +22,20 @@ import java.util.function.LongFunction;
 
 /**
  * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
- * another possible value can't be told from a true one.
+ * another possible value can't be distinguished from a true one.
  *
  * @param children how many children
  * @param drills how many drills
  * @param answers how many answers
- * @param acts how many of the parent's changes
+ * @param actions how many of the parent's changes
  * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
  */
-public record Salvage(int children, int drills, int answers, int acts, int lost) {
+public record Salvage(int children, int drills, int answers, int actions, int lost) {
     /**
      * Writes what can be read to a new file.
      *
      * @param damaged the damaged file
-     * @param backup a good backup, which tells to whom drills and answers belong where that is destroyed
+     * @param backup a good backup, which shows to whom drills and answers belong where that is destroyed
      * @param fresh the new file; it must not be there yet
      * @param nameless how a child is called whose name is destroyed, by the number of its row
      * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
@@ -84,11 +84,11 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
                     tally.answers += tally.done(() -> store.keep(answer));
                 }
             }
-            for (ActionRecord act : rows.acts()) {
-                tally.acts += tally.done(() -> store.keep(act));
+            for (ActionRecord action : rows.actions()) {
+                tally.actions += tally.done(() -> store.keep(action));
             }
             return new Salvage(
-                    tally.children, tally.drills, tally.answers, tally.acts, tally.refused + rows.impossible());
+                    tally.children, tally.drills, tally.answers, tally.actions, tally.refused + rows.impossible());
         }
     }
 
@@ -96,7 +96,7 @@ public record Salvage(int children, int drills, int answers, int acts, int lost)
         private int children;
         private int drills;
         private int answers;
-        private int acts;
+        private int actions;
         private int refused;
 
         int done(Runnable write) {

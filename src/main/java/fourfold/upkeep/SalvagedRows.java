@@ -24,7 +24,7 @@ final class SalvagedRows {
     private final Map<Long, Child> children = new TreeMap<>();
     private final Map<Long, LeafPages.Row> drills = new TreeMap<>();
     private final List<LeafPages.Row> answers = new ArrayList<>();
-    private final List<LeafPages.Row> acts = new ArrayList<>();
+    private final List<LeafPages.Row> actions = new ArrayList<>();
     private int impossible;
 
     private SalvagedRows() {}
@@ -35,7 +35,7 @@ final class SalvagedRows {
         return rows;
     }
 
-    /** Our tables are told apart by how many columns they have and what stands in them. */
+    /** Our tables are distinguished by their number of columns and the values in them. */
     private void take(LeafPages.Row row) {
         List<Optional<Object>> values = row.values();
         try {
@@ -45,7 +45,7 @@ final class SalvagedRows {
                 UUID.fromString(text(row, 1));
                 drills.put(row.number(), row);
             } else if (values.size() == 7) {
-                acts.add(row);
+                actions.add(row);
             } else if (values.size() == 13) {
                 answers.add(row);
             }
@@ -114,9 +114,9 @@ final class SalvagedRows {
         return all;
     }
 
-    List<ActionRecord> acts() {
+    List<ActionRecord> actions() {
         List<ActionRecord> all = new ArrayList<>();
-        for (LeafPages.Row row : acts) {
+        for (LeafPages.Row row : actions) {
             try {
                 Child child = Optional.ofNullable(children.get(number(row, 2)))
                         .orElseThrow(() -> new IllegalArgumentException("its child is gone"));

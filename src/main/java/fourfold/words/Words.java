@@ -133,7 +133,7 @@ public final class Words {
         return say(key).split(" ", -1)[number - 1];
     }
 
-    /** So many minutes, rounded. */
+    /** A duration in minutes, rounded; less than half a minute has a text of its own. */
     public String minutes(Duration time) {
         long minutes = time.plusSeconds(30).toMinutes();
         return minutes < 1 ? say("count.minutes.none") : counted("count.minutes", (int) minutes, minutes);
@@ -207,16 +207,21 @@ public final class Words {
         return families.size() > most ? names + " …" : names;
     }
 
-    /** What a wrong answer looks like, in one calm line; empty where that is not clear. */
-    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> told) {
+    /**
+     * What a wrong answer looks like, in one calm line.
+     *
+     * @param inWords how a question with its result is written here
+     * @return empty where it looks like nothing in particular
+     */
+    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> inWords) {
         Question asked = wrong.question();
         boolean product = asked.operation() == Operation.MULTIPLY;
         return switch (wrong.kind()) {
             case NEIGHBOUR, SAME_TABLE ->
                 wrong.fits()
                         .map(f -> product
-                                ? say("mixup.product", told.apply(f.question()))
-                                : say("mixup.quotient", wrong.typed(), told.apply(f.question())));
+                                ? say("mixup.product", inWords.apply(f.question()))
+                                : say("mixup.quotient", wrong.typed(), inWords.apply(f.question())));
             case OTHER_OPERATION ->
                 Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
             case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
@@ -224,10 +229,14 @@ public final class Words {
         };
     }
 
-    /** A way to a fact from what the child knows; {@code told} says a fact. */
-    public String hint(Hint hint, Function<Question, String> told) {
+    /**
+     * A way to a fact from what the child knows.
+     *
+     * @param inWords how a question with its result is written here
+     */
+    public String hint(Hint hint, Function<Question, String> inWords) {
         List<Object> gaps = new ArrayList<>(
-                hint.from().stream().map(fact -> told.apply(fact.question())).toList());
+                hint.from().stream().map(fact -> inWords.apply(fact.question())).toList());
         gaps.add(hint.step());
         return say("way." + hint.way().key(), gaps.toArray());
     }

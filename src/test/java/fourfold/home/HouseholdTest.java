@@ -26,7 +26,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Guards against settings that do not hold, acts that are not told, and a child who is lost or comes back unasked. */
+/** Guards against settings that do not hold, actions that are not told, and a child who is lost or comes back unasked. */
 class HouseholdTest {
     private static final Instant NOW = Instant.parse("2026-03-02T16:00:00Z");
 
@@ -235,7 +235,7 @@ class HouseholdTest {
         try (Store store = Store.open(file)) {
             Merge merge = Merge.of(store, other, new Merge.Said(Set.of(), Map.of(), NOW, 0));
             assertEquals(List.of("Mina"), merge.leftOut());
-            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.actions());
         }
     }
 }

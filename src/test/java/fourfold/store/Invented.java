@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
 
-/** Invented children, drills, answers and acts for the tests, all from given seeds. */
+/** Invented children, drills, answers and actions for the tests, all from given seeds. */
 public final class Invented {
     static final Instant MORNING = Instant.parse("2026-03-02T07:15:30.123Z");
 
@@ -43,7 +43,7 @@ public final class Invented {
                 number * 0x9E3779B97F4A7C15L);
     }
 
-    public static ActionRecord act(Child child, long number, ParentAction action) {
+    public static ActionRecord action(Child child, long number, ParentAction action) {
         return new ActionRecord(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, action);
     }
 

@@ -56,7 +56,7 @@ class DamagedTest {
                 }
                 store.keepAll(List.of(session), answers);
                 given.addAll(answers);
-                store.keep(Invented.act(ANA, n, new ParentAction.Focus(Family.of(6, 7))));
+                store.keep(Invented.action(ANA, n, new ParentAction.Focus(Family.of(6, 7))));
             }
         }
         whole = Files.readAllBytes(file);

@@ -82,9 +82,9 @@ class MergeTest {
                         drill(store, dice, child, number);
                     }
                     int which = dice.nextInt(12);
-                    ActionRecord act = Invented.act(child, number(child, which), action(child, which));
+                    ActionRecord action = Invented.action(child, number(child, which), action(child, which));
                     if (dice.nextBoolean()) {
-                        store.keep(act);
+                        store.keep(action);
                     }
                 }
             }
@@ -109,14 +109,14 @@ class MergeTest {
         }
     }
 
-    /** The same action for the same number, so that one act is the same act on both computers. */
+    /** The same action for the same number, so that one action is the same action on both computers. */
     private static ParentAction action(Child child, int which) {
         return switch (which % 4) {
             case 0 -> new ParentAction.Focus(Family.of(6, 7));
             case 1 -> new ParentAction.Choose("name", child.name() + " " + which);
             case 2 ->
                 new ParentAction.Undo(
-                        Invented.act(child, number(child, which - 1), new ParentAction.Hold(Family.of(2, 2)))
+                        Invented.action(child, number(child, which - 1), new ParentAction.Hold(Family.of(2, 2)))
                                 .id());
             default -> new ParentAction.Choose("minutes", Integer.toString(5 + which % 5));
         };
@@ -134,7 +134,7 @@ class MergeTest {
                 all.add(child);
                 all.addAll(store.sessions(child.id()));
                 all.addAll(store.answers(child.id()));
-                all.addAll(store.acts(child.id()));
+                all.addAll(store.actions(child.id()));
             }
         }
         return all;
@@ -251,7 +251,7 @@ class MergeTest {
             store.begin(more);
             store.keep(Invented.answer(more, 1));
             assertEquals(3, store.answers(ANA.id()).size());
-            ActionRecord joined = store.acts(ANA.id()).get(0);
+            ActionRecord joined = store.actions(ANA.id()).get(0);
             store.keep(new ActionRecord(Invented.id(77), ANA.id(), NOW, 0, new ParentAction.Choose("name", "Mia")));
             store.keep(new ActionRecord(Invented.id(78), ANA.id(), NOW, 0, new ParentAction.Undo(joined.id())));
             assertEquals(
@@ -270,7 +270,7 @@ class MergeTest {
             store.remove(ANA.id(), NOW);
             Merge merge = Merge.of(store, there, NOTHING);
             assertEquals(Set.of("Ana", "ana"), Set.copyOf(merge.leftOut()));
-            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.acts());
+            assertEquals(0, merge.children() + merge.drills() + merge.answers() + merge.actions());
             assertEquals(List.of(), store.allChildren());
         }
         Path apart = with(ANA, 1);
