@@ -37,6 +37,7 @@ public record Environment(
         String systemName,
         boolean unicode,
         Supplier<SessionClock> clock) {
+    /** A clock that reads the computer's time, time zone and monotonic clock. */
     public static SessionClock systemClock() {
         return new SessionClock(Instant::now, ZoneId.systemDefault(), System::nanoTime);
     }
@@ -64,6 +65,7 @@ public record Environment(
         return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }
 
+    /** The policy that chooses questions. */
     public Scheduler scheduler() {
         return new LastingGain();
     }

@@ -57,7 +57,12 @@ public final class HouseholdSettings {
                 Steering.of(store.actions(child.id())).settings().value(Setting.LETTERS));
     }
 
-    /** Remembers how large the window was; no harm is done if that fails. */
+    /**
+     * Remembers the size of the window. A failure is ignored.
+     *
+     * @param columns its width in characters
+     * @param rows its height in characters
+     */
     public void rememberWindow(int columns, int rows) {
         String written = columns + "x" + rows;
         if (WindowSize.remembered(written).isPresent()) {

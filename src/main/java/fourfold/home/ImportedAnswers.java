@@ -113,6 +113,7 @@ public final class ImportedAnswers {
         return newDrills.size();
     }
 
+    /** The children that the home does not have yet, in the order of the file. */
     public List<Child> newChildren() {
         return List.copyOf(newChildren);
     }

@@ -34,6 +34,7 @@ public final class Keeping {
             return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
         }
 
+        /** The same state after the child chose to go on without what is not kept. */
         public State andGoesOn() {
             return new State(behind, answers, true, failure, lastTry);
         }
@@ -77,7 +78,7 @@ public final class Keeping {
         return unkept.isEmpty();
     }
 
-    /** How it stands now. */
+    /** The present state. */
     public State state() {
         return new State(isBehind(), answers(), goingOn, failure, lastTry);
     }

@@ -45,7 +45,12 @@ public final class Practice {
         return fileWork;
     }
 
-    /** A new drill of a child, not yet kept; empty while the child practises in another window. */
+    /**
+     * A new drill of a child, not yet kept.
+     *
+     * @param minutes the planned length, 1 to 30
+     * @return empty while the child practises in another window
+     */
     public Optional<DrillSession> newSession(Child child, int minutes, Instant at) {
         if (!seat.take(child)) {
             return Optional.empty();

@@ -23,12 +23,12 @@ public final class PracticeRecords {
         this.store = store;
     }
 
-    /** Where a child stands. */
+    /** The child's progress: the fold over all answers. */
     public Progress progress(Child child) {
         return folded(child, new Progress.Fold(steering(child)));
     }
 
-    /** How far the child has come, several times as fast as {@link #progress}; it can't choose or foresee. */
+    /** The child's levels alone, several times as fast as {@link #progress}; no questions can be chosen from it. */
     public Progress levels(Child child) {
         return folded(child, Progress.Fold.ofLevels(steering(child)));
     }

@@ -36,7 +36,11 @@ public final class FamilyRecord implements Consumer<Answer> {
         family.traces().forEach(trace -> sums.put(trace, new Sum()));
     }
 
-    /** The week a local day lies in, counted from Monday, 29 December 1969. */
+    /**
+     * The week of a local day, counted from Monday, 29 December 1969.
+     *
+     * @param localDay days since 1 January 1970
+     */
     public static long week(long localDay) {
         return Math.floorDiv(localDay + DAYS_FROM_MONDAY, 7);
     }

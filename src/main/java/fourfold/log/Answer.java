@@ -43,7 +43,11 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
             }
         }
 
-        /** That place in a drill. */
+        /**
+         * A place in a drill.
+         *
+         * @param position from 1
+         */
         public static Place in(DrillSession drill, int position) {
             return new Place(drill.child(), drill.id(), position);
         }

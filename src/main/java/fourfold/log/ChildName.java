@@ -75,7 +75,11 @@ public final class ChildName {
         return text.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     }
 
-    /** Whether a character steers a terminal or breaks a line; none may be in a name. */
+    /**
+     * Whether a character controls a terminal or breaks a line; none may be in a name.
+     *
+     * @param c a Unicode code point
+     */
     public static boolean isControl(int c) {
         int type = Character.getType(c);
         return type == Character.CONTROL

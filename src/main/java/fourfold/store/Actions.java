@@ -46,6 +46,11 @@ public final class Actions {
         return Database.query(connection, select + "WHERE a.kind IN ('choose', 'undo')", none -> {}, Actions::read);
     }
 
+    /**
+     * Keeps an action; the same action kept twice changes nothing.
+     *
+     * @throws Refusal if another action has its id, or a name it chooses is unfit or taken
+     */
     public static void keep(Connection connection, ActionRecord action) throws SQLException {
         checkChoice(action.action());
         ActionText text = ActionText.of(action.action());

@@ -56,7 +56,7 @@ public final class Codes {
         return operation == Operation.MULTIPLY ? MULTIPLY : DIVIDE;
     }
 
-    /** What stands for the form in which a question was asked. */
+    /** The code of the form in which a question was asked. */
     static int of(Question question, Prompt asked) {
         return asked instanceof MissingFactor ? FACTOR : of(question.operation());
     }
@@ -72,6 +72,7 @@ public final class Codes {
     /**
      * The purpose of a code.
      *
+     * @param code from 0
      * @throws InvalidValue if there is none
      */
     public static Purpose purpose(int code) {
@@ -81,6 +82,7 @@ public final class Codes {
     /**
      * The surface of a code.
      *
+     * @param code from 1
      * @throws InvalidValue if there is none
      */
     public static Surface surface(int code) {

@@ -45,6 +45,11 @@ public enum FileHead {
         }
     }
 
+    /**
+     * What the file is by its first hundred bytes.
+     *
+     * @throws IOException if there is no such file or it can't be read
+     */
     public static FileHead of(Path file) throws IOException {
         byte[] head = head(file);
         if (head.length == 0) {

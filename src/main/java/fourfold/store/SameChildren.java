@@ -28,6 +28,7 @@ public final class SameChildren {
         this.rows = rows;
     }
 
+    /** Reads from the log of actions which rows are one child. */
     public static SameChildren in(Connection connection) throws SQLException {
         boolean any = !Database.query(
                         connection,

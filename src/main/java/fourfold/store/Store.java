@@ -66,6 +66,7 @@ public final class Store implements AutoCloseable {
         StoreFile.loadDriver();
     }
 
+    /** The open database, for work that goes through several tables. */
     public Database database() {
         return database;
     }

@@ -89,7 +89,12 @@ public final class Words {
         return gaps.length == 0 ? text : String.format(language, text, gaps);
     }
 
-    /** The text for one or for many: the key with {@code .one} or {@code .many} after it. */
+    /**
+     * The text for one or for many.
+     *
+     * @param key the key without its ending {@code .one} or {@code .many}
+     * @param count decides which; it fills no gap by itself
+     */
     public String counted(String key, int count, Object... gaps) {
         return say(key + (count == 1 ? ".one" : ".many"), gaps);
     }
@@ -104,7 +109,7 @@ public final class Words {
         return say("date.short", day);
     }
 
-    /** A number with one decimal and the language's own sign before it: 2.3, or 2,3 in German. */
+    /** A number with one decimal and the language's decimal sign: 2.3, or 2,3 in German. */
     public String number(double value) {
         return String.format(language, "%.1f", value);
     }
@@ -201,7 +206,11 @@ public final class Words {
         return asked(Question.product(family.low(), family.high()));
     }
 
-    /** Families by their products, the first few of them. */
+    /**
+     * Families by their products.
+     *
+     * @param most how many are named; an ellipsis stands for the others
+     */
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
         return families.size() > most ? names + " …" : names;
@@ -277,7 +286,11 @@ public final class Words {
         return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** What of a drill is lost, and why, for the parent when the program ends. */
+    /**
+     * What of a drill is lost, and why, for the parent when the program ends.
+     *
+     * @param answers how many answers, 0 if only the drill itself is lost
+     */
     public String lost(int answers, Optional<RecordsFailure> failure) {
         String why = failure.map(this::failure).orElse("");
         return answers == 0 ? say("failure.lost.none", why) : counted("failure.lost", answers, answers, why);

@@ -56,48 +56,50 @@ class AnswersCsvTest {
     }
 
     private static List<Answer> log(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         List<Answer> log = new ArrayList<>();
         for (int i = 1; i <= 40; i++) {
-            log.add(answer(dice, i));
+            log.add(answer(random, i));
         }
         return log;
     }
 
-    private static Answer answer(SplittableRandom dice, int position) {
-        Purpose purpose = Purpose.values()[dice.nextInt(Purpose.values().length)];
+    private static Answer answer(SplittableRandom random, int position) {
+        Purpose purpose = Purpose.values()[random.nextInt(Purpose.values().length)];
         Prompt prompt = purpose == Purpose.COPY
-                ? new NumberToCopy(dice.nextInt(1, 101))
-                : prompt(QUESTIONS.get(dice.nextInt(QUESTIONS.size())), dice);
-        String digits = switch (dice.nextInt(4)) {
+                ? new NumberToCopy(random.nextInt(1, 101))
+                : prompt(QUESTIONS.get(random.nextInt(QUESTIONS.size())), random);
+        String digits = switch (random.nextInt(4)) {
             case 0 -> "";
-            case 1 -> Integer.toString(dice.nextInt(10_000));
-            case 2 -> "00" + dice.nextInt(10, 100);
+            case 1 -> Integer.toString(random.nextInt(10_000));
+            case 2 -> "00" + random.nextInt(10, 100);
             default -> Integer.toString(prompt.expected());
         };
         return new Answer(
-                new Answer.Place(CHILD, new UUID(4, dice.nextInt(3)), position),
-                new Moment(Instant.ofEpochMilli(dice.nextLong(0, 4_000_000_000_000L)), dice.nextInt(-1080, 1081)),
+                new Answer.Place(CHILD, new UUID(4, random.nextInt(3)), position),
+                new Moment(Instant.ofEpochMilli(random.nextLong(0, 4_000_000_000_000L)), random.nextInt(-1080, 1081)),
                 purpose,
                 prompt,
                 new Answer.Typing(
                         digits,
                         new Answer.Times(
-                                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
-                                purpose == Purpose.PAPER ? Optional.empty() : some(dice)),
-                        dice.nextInt(100_001)),
-                Surface.values()[dice.nextInt(3)]);
+                                purpose == Purpose.PAPER ? Optional.empty() : some(random),
+                                purpose == Purpose.PAPER ? Optional.empty() : some(random)),
+                        random.nextInt(100_001)),
+                Surface.values()[random.nextInt(3)]);
     }
 
-    private static Prompt prompt(Question question, SplittableRandom dice) {
-        return question.operation() == Operation.DIVIDE && dice.nextBoolean() ? new MissingFactor(question) : question;
+    private static Prompt prompt(Question question, SplittableRandom random) {
+        return question.operation() == Operation.DIVIDE && random.nextBoolean()
+                ? new MissingFactor(question)
+                : question;
     }
 
-    private static Optional<Duration> some(SplittableRandom dice) {
-        return switch (dice.nextInt(3)) {
+    private static Optional<Duration> some(SplittableRandom random) {
+        return switch (random.nextInt(3)) {
             case 0 -> Optional.empty();
-            case 1 -> Optional.of(Duration.ofMillis(dice.nextLong(1_000_000_001)));
-            default -> Optional.of(Duration.ofMillis(dice.nextLong(10_000)));
+            case 1 -> Optional.of(Duration.ofMillis(random.nextLong(1_000_000_001)));
+            default -> Optional.of(Duration.ofMillis(random.nextLong(10_000)));
         };
     }
 

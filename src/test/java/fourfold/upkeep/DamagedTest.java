@@ -63,24 +63,25 @@ class DamagedTest {
     }
 
     /** What one random damage does to the bytes. */
-    private byte[] damage(SplittableRandom dice, int number) {
+    private byte[] damage(SplittableRandom random, int number) {
         byte[] bytes = whole.clone();
         int pages = bytes.length / PAGE;
         switch (number % 4) {
-            case 0 -> bytes = Arrays.copyOf(bytes, dice.nextInt(bytes.length));
+            case 0 -> bytes = Arrays.copyOf(bytes, random.nextInt(bytes.length));
             case 1 -> {
-                int page = dice.nextInt(pages);
-                Arrays.fill(bytes, page * PAGE, (page + 1 + dice.nextInt(Math.min(4, pages - page))) * PAGE, (byte) 0);
+                int page = random.nextInt(pages);
+                Arrays.fill(
+                        bytes, page * PAGE, (page + 1 + random.nextInt(Math.min(4, pages - page))) * PAGE, (byte) 0);
             }
             case 2 -> {
-                for (int flips = 1 + dice.nextInt(20); flips > 0; flips--) {
-                    bytes[dice.nextInt(bytes.length)] ^= (byte) (1 << dice.nextInt(8));
+                for (int flips = 1 + random.nextInt(20); flips > 0; flips--) {
+                    bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
                 }
             }
             default -> {
                 byte[] noise = new byte[512];
-                dice.nextBytes(noise);
-                System.arraycopy(noise, 0, bytes, dice.nextInt(bytes.length / 512) * 512, 512);
+                random.nextBytes(noise);
+                System.arraycopy(noise, 0, bytes, random.nextInt(bytes.length / 512) * 512, 512);
             }
         }
         return bytes;
@@ -89,11 +90,11 @@ class DamagedTest {
     @Test
     void twoHundredRandomDamagesAreToldOrHarmlessAndNeverMadeWorse() throws IOException {
         Backups.of(file).ofDay(LocalDate.parse("2026-03-02"));
-        SplittableRandom dice = new SplittableRandom(200);
+        SplittableRandom random = new SplittableRandom(200);
         int told = 0;
         int refusedAtOnce = 0;
         for (int number = 0; number < DAMAGES; number++) {
-            byte[] bytes = damage(dice, number);
+            byte[] bytes = damage(random, number);
             Files.write(file, bytes);
             List<String> found = InEnglish.problems(Verification.of(file));
             boolean sound = found.isEmpty();
@@ -133,10 +134,10 @@ class DamagedTest {
     @Test
     void salvageSavesAllThatIsNotDestroyedAndInventsNothing() throws IOException {
         Set<Answer> all = new HashSet<>(given);
-        SplittableRandom dice = new SplittableRandom(21);
+        SplittableRandom random = new SplittableRandom(21);
         for (int number = 0; number < 5; number++) {
             byte[] bytes = whole.clone();
-            int page = number == 0 ? 0 : dice.nextInt(bytes.length / PAGE);
+            int page = number == 0 ? 0 : random.nextInt(bytes.length / PAGE);
             Arrays.fill(bytes, page * PAGE, (page + 1) * PAGE, (byte) 0);
             Files.write(file, bytes);
             Path fresh = folder.resolve("salvaged-" + number + ".db");

@@ -70,20 +70,20 @@ class MergeTest {
 
     /** A file in which a computer kept part of one family's history; its clock is off by some hours. */
     private Path part(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         Path file = empty();
         try (Store store = Store.open(file)) {
             List<Child> children = new ArrayList<>(List.of(ANA, BO));
-            children.removeIf(c -> dice.nextInt(5) == 0);
+            children.removeIf(c -> random.nextInt(5) == 0);
             children.forEach(store::add);
             for (Child child : children) {
                 for (int number = 0; number < 6; number++) {
-                    if (dice.nextBoolean()) {
-                        drill(store, dice, child, number);
+                    if (random.nextBoolean()) {
+                        drill(store, random, child, number);
                     }
-                    int which = dice.nextInt(12);
+                    int which = random.nextInt(12);
                     ActionRecord action = Invented.action(child, number(child, which), action(child, which));
-                    if (dice.nextBoolean()) {
+                    if (random.nextBoolean()) {
                         store.keep(action);
                     }
                 }
@@ -92,7 +92,7 @@ class MergeTest {
         return file;
     }
 
-    private static void drill(Store store, SplittableRandom dice, Child child, int number) {
+    private static void drill(Store store, SplittableRandom random, Child child, int number) {
         DrillSession session = Invented.session(child, number + (child.equals(ANA) ? 0 : 50));
         DrillSession off = new DrillSession(
                 session.id(),
@@ -103,7 +103,7 @@ class MergeTest {
                 session.seed());
         store.begin(off);
         for (int position = 1; position <= 6; position++) {
-            if (dice.nextInt(3) > 0) {
+            if (random.nextInt(3) > 0) {
                 store.keep(Invented.answer(off, position));
             }
         }
