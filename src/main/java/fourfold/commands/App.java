@@ -108,7 +108,7 @@ final class App implements Callable<Integer> {
         ChildChoice choice = home.children().named(child());
         return choice.only().orElseThrow(() -> {
             String names =
-                    choice.all().stream().map(c -> "\"" + c.name() + "\"").collect(Collectors.joining(", "));
+                    choice.all().stream().map(c -> words().quoted(c.name())).collect(Collectors.joining(", "));
             String known =
                     choice.all().isEmpty() ? words().say("usage.child.none") : words().say("usage.child.name", names);
             return new ParameterException(
@@ -143,10 +143,10 @@ final class App implements Callable<Integer> {
     }
 
     /**
-     * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
+     * Prints what could not be kept, now that nothing is drawn any more, and returns the exit code. The
      * file's thread may still be waiting for another program.
      */
-    int told(Home home) {
+    int reportLosses(Home home) {
         if (!home.practice().fileWork().finish(Duration.ofSeconds(1))) {
             world.err().println(words(home).say("drill.moment") + ".");
         }
@@ -166,11 +166,12 @@ final class App implements Callable<Integer> {
                 new PageLoop(
                                 stage,
                                 home.moments(),
-                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
+                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()),
+                                words(home).say("window.small"))
                         .run();
                 home.rememberWindow(stage);
             }
-            return told(home);
+            return reportLosses(home);
         }
     }
 }

@@ -1,5 +1,6 @@
 package fourfold.commands;
 
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.lang.management.ManagementFactory;
@@ -18,33 +19,28 @@ final class ArchiveCheck {
     /** What the build writes in its place if it could make none. */
     private static final String NONE = "-Xshare:auto";
 
-    private static final String BUILD = "; the start takes longer. To make it anew: mvn -q -DskipTests package";
-
     private ArchiveCheck() {}
 
     /** One line on what is wrong, why, and what to do; empty if all is well or the start asked for no archive. */
-    static Optional<String> complaint() {
+    static Optional<String> complaint(Words words) {
         List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
         Optional<Path> archive = options.stream()
                 .filter(option -> option.startsWith(NAMED))
                 .map(option -> Path.of(option.substring(NAMED.length())))
                 .reduce((first, last) -> last);
         if (archive.isEmpty()) {
-            return options.contains(NONE)
-                    ? Optional.of("The build could make no archive of classes, see target/sharing.log" + BUILD)
-                    : Optional.empty();
+            return options.contains(NONE) ? Optional.of(words.say("debug.archive.none")) : Optional.empty();
         }
         try {
             return isUsed()
                     ? Optional.empty()
-                    : Optional.of("The archive of classes " + archive.get() + " can't be used: " + reason(archive.get())
-                            + BUILD);
+                    : Optional.of(words.say("debug.archive." + reason(archive.get()), archive.get()));
         } catch (IOException | JMException e) {
-            return Optional.of("Java does not tell whether the archive of classes is used (" + e + ")");
+            return Optional.of(words.say("debug.archive.unknown", e));
         }
     }
 
-    /** The virtual machine itself tells where a class comes from that is in the archive and that nothing else loads. */
+    /** The virtual machine itself reports where a class comes from that is in the archive and that nothing else loads. */
     private static boolean isUsed() throws IOException, JMException {
         Path log = Files.createTempFile("fourfold", ".log");
         try {
@@ -66,16 +62,15 @@ final class ArchiveCheck {
                         new String[] {String[].class.getName()});
     }
 
+    /** The last part of the text's key. */
     private static String reason(Path archive) throws IOException {
         if (!Files.exists(archive)) {
-            return "it is not there";
+            return "gone";
         }
         try (InputStream in = Files.newInputStream(archive)) {
             // The head of an archive names the virtual machine that made it.
             String head = new String(in.readNBytes(4096), StandardCharsets.ISO_8859_1);
-            return head.contains(System.getProperty("java.vm.version"))
-                    ? "it does not fit the jars, which were changed or moved"
-                    : "another Java made it";
+            return head.contains(System.getProperty("java.vm.version")) ? "moved" : "java";
         }
     }
 }

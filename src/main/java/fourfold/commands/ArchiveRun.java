@@ -61,7 +61,8 @@ final class ArchiveRun {
             PageLoop loop = new PageLoop(
                     stage,
                     home.moments(),
-                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()));
+                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()),
+                    new App(world()).words().say("window.small"));
             loop.turn(Duration.ZERO);
             for (char key : "\n\n1".toCharArray()) {
                 stage.type(key);

@@ -27,18 +27,18 @@ final class BackupCommand implements Callable<Integer> {
     public Integer call() {
         Backups backups = Backups.of(app.place());
         if (list) {
-            backups.all().forEach(this::tell);
+            backups.all().forEach(this::print);
             return ExitCode.DONE;
         }
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            tell(to == null ? backups.named(today + "-by-hand") : backups.to(Home.path(to)));
+            print(to == null ? backups.named(today + "-by-hand") : backups.to(Home.path(to)));
         }
         return ExitCode.DONE;
     }
 
-    private void tell(Backup backup) {
+    private void print(Backup backup) {
         app.world().out().println(SafeText.safe(backup.name() + "  " + backup.file()));
     }
 }

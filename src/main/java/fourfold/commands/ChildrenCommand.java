@@ -4,6 +4,7 @@ import fourfold.home.ChildRegister;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.words.SafeText;
 import java.time.Instant;
 import java.util.concurrent.Callable;
@@ -54,11 +55,11 @@ final class ChildrenCommand implements Callable<Integer> {
             }
             change(home);
             if (app.child().isPresent()) {
-                tell(app.child(home, spec).name());
+                print(app.child(home, spec).name());
             } else {
                 home.children()
                         .all()
-                        .forEach(k -> tell(
+                        .forEach(k -> print(
                                 k.away()
                                         ? app.words()
                                                 .say(
@@ -70,18 +71,15 @@ final class ChildrenCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(String line) {
+    private void print(String line) {
         app.world().out().println(SafeText.safe(line));
     }
 
     private void change(Home home) {
         Instant now = home.moments().now();
         if (renamed != null) {
-            try {
-                home.children().rename(app.child(home, spec), renamed, now);
-            } catch (IllegalArgumentException e) {
-                throw refused(renamed, e);
-            }
+            check(renamed);
+            home.children().rename(app.child(home, spec), renamed, now);
         }
         if (archived != null) {
             home.children().putAway(any(home, archived), now);
@@ -116,20 +114,16 @@ final class ChildrenCommand implements Callable<Integer> {
                         spec.commandLine(), app.words().say("usage.child.unknown", SafeText.safe(name))));
     }
 
-    private ParameterException refused(String name, IllegalArgumentException why) {
-        int length = name.strip().codePointCount(0, name.strip().length());
-        boolean fits = length >= 1 && length <= ChildName.LONGEST;
-        String key = name.codePoints().anyMatch(ChildName::isControl) ? "usage.name.control" : "usage.name.unseen";
-        return new ParameterException(
-                spec.commandLine(), fits ? app.words().say(key) : app.words().say("usage.name.length", length), why);
+    private void check(String name) {
+        try {
+            ChildName.chosen(name);
+        } catch (InvalidValue e) {
+            throw new ParameterException(spec.commandLine(), app.words().problem(e.problem()), e);
+        }
     }
 
     private void add(Home home, String name) {
-        try {
-            ChildName.chosen(name);
-        } catch (IllegalArgumentException e) {
-            throw refused(name, e);
-        }
+        check(name);
         home.children().add(name, home.moments().now());
     }
 }

@@ -50,14 +50,19 @@ final class DrillCommand implements Callable<Integer> {
             if (plain) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
-                return app.told(home);
+                return app.reportLosses(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new PageLoop(stage, home.moments(), new DrillPage(app.page(home), whose, drill, now)).run();
+                new PageLoop(
+                                stage,
+                                home.moments(),
+                                new DrillPage(app.page(home), whose, drill, now),
+                                app.words(home).say("window.small"))
+                        .run();
                 home.rememberWindow(stage);
             }
-            return app.told(home);
+            return app.reportLosses(home);
         }
     }
 

@@ -7,7 +7,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Writes records in open formats; what exactly is told by its own commands. */
+/** Writes records in open formats; its own commands say what exactly. */
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,

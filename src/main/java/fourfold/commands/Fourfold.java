@@ -29,7 +29,7 @@ public final class Fourfold {
     public static int run(String[] arguments) {
         Preloading.begin(arguments);
         Charset charset = encoding("stdout.encoding");
-        // The library's own stream would swallow a full disk; this one tells.
+        // The library's own stream would ignore a full disk; this one reports it.
         OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
         Environment world = new Environment(
                 new BufferedReader(new InputStreamReader(System.in, encoding("stdin.encoding"))),
@@ -86,7 +86,7 @@ public final class Fourfold {
                     // The application folder's own Java has no archive of ours, and nothing that could be asked.
                     if (app.debug()
                             && ModuleLayer.boot().findModule("jdk.management").isPresent()) {
-                        ArchiveCheck.complaint()
+                        ArchiveCheck.complaint(App.words(world))
                                 .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
                     }
                     // The help's texts are read only when they are shown: most commands print none of them.
@@ -102,7 +102,7 @@ public final class Fourfold {
     private static int wrongUsage(Environment world, ParameterException e) {
         Words words = App.words(world);
         String command = e.getCommandLine().getCommandSpec().qualifiedName();
-        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.told(e, words), command)));
+        world.err().println("fourfold: " + oneLine(words.say("usage.see", WrongUsage.message(e, words), command)));
         return ExitCode.USAGE;
     }
 

@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
+import fourfold.log.InvalidValue;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -50,7 +51,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
         String text = text(Home.path(name));
         try (Home home = parent.app().open()) {
             ImportedAnswers imported = read(home, text);
-            tell(imported);
+            print(imported);
             if (!yes) {
                 say(words().say("command.nothing"));
                 return ExitCode.DONE;
@@ -65,9 +66,9 @@ final class ImportAnswersCommand implements Callable<Integer> {
         try {
             return home.importAnswers()
                     .read(new StringReader(text), home.moments().now());
-        } catch (IllegalArgumentException e) {
+        } catch (InvalidValue e) {
             throw new ParameterException(
-                    spec.commandLine(), words().say("command.import.problem", name, String.valueOf(e.getMessage())), e);
+                    spec.commandLine(), words().say("command.import.problem", name, words().problem(e.problem())), e);
         }
     }
 
@@ -91,7 +92,7 @@ final class ImportAnswersCommand implements Callable<Integer> {
         }
     }
 
-    private void tell(ImportedAnswers imported) {
+    private void print(ImportedAnswers imported) {
         say(words().say("command.import.counts", name, imported.fresh(), imported.drills(), imported.known()));
         if (!imported.newChildren().isEmpty()) {
             say(words().say(

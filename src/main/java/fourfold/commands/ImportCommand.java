@@ -7,7 +7,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Takes records in; what exactly is told by its own commands. */
+/** Takes records in; its own commands say what exactly. */
 @Command(
         name = "import",
         mixinStandardHelpOptions = true,

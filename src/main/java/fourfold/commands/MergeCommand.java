@@ -50,7 +50,7 @@ final class MergeCommand implements Callable<Integer> {
             Instant now = home.moments().now();
             Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
             Merge preview = home.mergeFile().preview(from, said);
-            tell(preview);
+            print(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);
                 return ExitCode.USAGE;
@@ -64,7 +64,7 @@ final class MergeCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private void tell(Merge merge) {
+    private void print(Merge merge) {
         Words words = words();
         say(words.say(
                 "command.merge.new",

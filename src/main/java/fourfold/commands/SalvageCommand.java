@@ -25,8 +25,12 @@ final class SalvageCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path file = app.place();
-        Salvage saved = Salvage.of(file, Backups.of(file).lastGood().map(Backup::file), Home.path(fresh));
         Words words = app.words();
+        Salvage saved = Salvage.of(
+                file,
+                Backups.of(file).lastGood().map(Backup::file),
+                Home.path(fresh),
+                number -> words.say("salvaged.name", number));
         say(words.say(
                 "command.salvage.saved",
                 fresh,

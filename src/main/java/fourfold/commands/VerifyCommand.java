@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.log.Problem;
+import fourfold.log.Reason;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Verification;
 import fourfold.words.SafeText;
@@ -34,7 +35,9 @@ final class VerifyCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         findings.forEach(f -> say(file + ": " + words.problem(f)));
-        if (name == null) {
+        // A write that was cut short is completed by the next start: nothing is to be restored or salvaged.
+        boolean startCompletes = findings.stream().allMatch(f -> f.reason() == Reason.WRITE_CUT_SHORT);
+        if (name == null && !startCompletes) {
             say(Backups.of(file)
                     .lastGood()
                     .map(b -> words.say("command.verify.backup", b.name()))

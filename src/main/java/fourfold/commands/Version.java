@@ -14,23 +14,23 @@ final class Version implements IVersionProvider {
 
     /** Version, build, and the Java it runs on, in one line. */
     static String words() {
-        return "fourfold " + told("version") + " (build " + told("build") + ", Java "
+        return "fourfold " + property("version") + " (build " + property("build") + ", Java "
                 + Runtime.version().feature() + ")";
     }
 
     /** The version alone. */
     static String number() {
-        return told("version");
+        return property("version");
     }
 
-    private static String told(String what) {
+    private static String property(String what) {
         Properties built = new Properties();
         try (InputStream in = Version.class.getResourceAsStream("build.properties")) {
             if (in != null) {
                 built.load(in);
             }
         } catch (IOException e) {
-            // What can't be read is told as unknown.
+            // What can't be read is shown as unknown.
         }
         return built.getProperty(what, "unknown");
     }

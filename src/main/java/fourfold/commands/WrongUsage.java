@@ -14,7 +14,7 @@ final class WrongUsage {
     private WrongUsage() {}
 
     /** The line; what a command itself refuses brings its own words. */
-    static String told(ParameterException wrong, Words words) {
+    static String message(ParameterException wrong, Words words) {
         // The names of arguments are in the help's bundle.
         wrong.getCommandLine().setResourceBundle(words.help());
         if (wrong instanceof UnmatchedArgumentException unmatched) {

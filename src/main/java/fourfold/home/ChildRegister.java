@@ -2,6 +2,7 @@ package fourfold.home;
 
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
@@ -53,10 +54,11 @@ public final class ChildRegister {
     /**
      * Adds a child.
      *
-     * @throws IllegalArgumentException if the name is empty or too long
+     * @throws RecordsFailure also if nobody can be called that
      */
     public Child add(String name, Instant at) {
-        Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), at.truncatedTo(ChronoUnit.MILLIS));
+        String chosen = chosen(name, RecordsFailure.Task.ADD_CHILD);
+        Child child = new Child(UUID.randomUUID(), chosen, at.truncatedTo(ChronoUnit.MILLIS));
         store.add(child);
         return child;
     }
@@ -64,11 +66,19 @@ public final class ChildRegister {
     /**
      * Gives a child another name.
      *
-     * @throws IllegalArgumentException if the name is empty or too long
+     * @throws RecordsFailure also if nobody can be called that
      */
     public void rename(Child child, String name, Instant at) {
-        ChildName.chosen(name);
+        chosen(name, RecordsFailure.Task.KEEP_CHANGE);
         steering.keep(child, List.of(new ParentAction.Choose(ParentAction.Choose.NAME, name)), at);
+    }
+
+    private String chosen(String name, RecordsFailure.Task task) {
+        try {
+            return ChildName.chosen(name);
+        } catch (InvalidValue e) {
+            throw new RecordsFailure(task, store.where(), e.problem(), e);
+        }
     }
 
     /** Puts a child away, so that it is no longer asked who practises. Nothing is deleted. */

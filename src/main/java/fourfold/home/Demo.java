@@ -3,9 +3,14 @@ package fourfold.home;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.Problem;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
 import fourfold.records.AnswersCsv;
+import fourfold.store.Failure;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -40,6 +45,11 @@ final class Demo implements AutoCloseable {
         this.store = store;
     }
 
+    /**
+     * Makes the demo.
+     *
+     * @throws RecordsFailure if the folder for temporary files can't take it
+     */
     static Demo make(SessionClock moments) {
         // The answers are read while the file is made: each takes a good part of a second.
         FutureTask<Family> reading = new FutureTask<>(Family::read);
@@ -54,13 +64,18 @@ final class Demo implements AutoCloseable {
             demo.fill(reading.get(), moments.now());
             return demo;
         } catch (IOException e) {
-            throw new UncheckedIOException("The demo could not be set up in the system's temporary folder.", e);
+            throw failed(Failure.problem(e), e);
         } catch (ExecutionException e) {
-            throw new IllegalStateException("The demo's answers can't be read.", e);
+            throw failed(Problem.of(Reason.PROGRAM_INCOMPLETE), e);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while the demo was set up", e);
+            throw new IllegalStateException(e);
         }
+    }
+
+    private static RecordsFailure failed(Problem problem, Exception cause) {
+        return new RecordsFailure(
+                RecordsFailure.Task.SET_UP_DEMO, System.getProperty("java.io.tmpdir"), problem, cause);
     }
 
     /** The invented family as it stands in the program. */
@@ -69,7 +84,7 @@ final class Demo implements AutoCloseable {
             Map<String, Child> children = new LinkedHashMap<>();
             try (InputStream data = Demo.class.getResourceAsStream(DATA)) {
                 if (data == null) {
-                    throw new IOException("The demo's answers are missing from the program: " + DATA);
+                    throw new FileNotFoundException(DATA);
                 }
                 List<Answer> answers = AnswersCsv.read(
                         new InputStreamReader(data, StandardCharsets.UTF_8),

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  * @param in lines typed
  * @param out what is printed
  * @param data where a file's text goes when no file is named: the same characters as in the file, always UTF-8
- * @param err where errors are told
+ * @param err where errors are printed
  * @param environment environment variables
  * @param home the user's home folder
  * @param systemName the operating system's name
@@ -37,6 +37,7 @@ public record Environment(
         String systemName,
         boolean unicode,
         Supplier<SessionClock> clock) {
+    /** A clock that reads the computer's time, time zone and monotonic clock. */
     public static SessionClock systemClock() {
         return new SessionClock(Instant::now, ZoneId.systemDefault(), System::nanoTime);
     }
@@ -64,6 +65,7 @@ public record Environment(
         return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
     }
 
+    /** The policy that chooses questions. */
     public Scheduler scheduler() {
         return new LastingGain();
     }

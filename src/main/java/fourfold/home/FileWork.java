@@ -46,7 +46,7 @@ public final class FileWork implements AutoCloseable {
             last.get(longest.toNanos(), TimeUnit.NANOSECONDS);
             return true;
         } catch (ExecutionException e) {
-            // Whoever began the work is told.
+            // The failure is in the future, for the caller that began the work.
             return true;
         } catch (TimeoutException e) {
             return false;

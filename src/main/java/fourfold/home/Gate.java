@@ -50,7 +50,7 @@ public final class Gate {
         return left.isNegative() ? Duration.ZERO : left;
     }
 
-    /** How long one waits after so many wrong tries. */
+    /** How long the gate stays shut, by the number of wrong tries. */
     static Duration waitAfter(int wrongTries) {
         if (wrongTries <= FREE_TRIES) {
             return Duration.ZERO;

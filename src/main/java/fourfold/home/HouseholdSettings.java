@@ -53,10 +53,16 @@ public final class HouseholdSettings {
     }
 
     private int letters(Child child) {
-        return Integer.parseInt(Steering.of(store.acts(child.id())).settings().value(Setting.LETTERS));
+        return Integer.parseInt(
+                Steering.of(store.actions(child.id())).settings().value(Setting.LETTERS));
     }
 
-    /** Remembers how large the window was; no harm is done if that fails. */
+    /**
+     * Remembers the size of the window. A failure is ignored.
+     *
+     * @param columns its width in characters
+     * @param rows its height in characters
+     */
     public void rememberWindow(int columns, int rows) {
         String written = columns + "x" + rows;
         if (WindowSize.remembered(written).isPresent()) {

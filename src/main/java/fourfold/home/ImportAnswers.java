@@ -20,7 +20,7 @@ public final class ImportAnswers {
     /**
      * Reads a log that was exported and checks it against what is here; nothing is changed.
      *
-     * @throws IllegalArgumentException with the line number and what is wrong in it
+     * @throws fourfold.log.InvalidValue with the line number and what is wrong in it
      */
     public ImportedAnswers read(Reader csv, Instant now) {
         return ImportedAnswers.read(store, csv, now);

@@ -4,6 +4,8 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.DrillSession;
+import fourfold.log.InvalidValue;
+import fourfold.log.Reason;
 import fourfold.records.AnswersCsv;
 import fourfold.store.Store;
 import java.io.Reader;
@@ -45,7 +47,7 @@ public final class ImportedAnswers {
     /**
      * Reads a log that was exported.
      *
-     * @throws IllegalArgumentException with the line number and what is wrong in it
+     * @throws InvalidValue with the line number and what is wrong in it
      */
     public static ImportedAnswers read(Store store, Reader csv, Instant now) {
         ImportedAnswers imported = new ImportedAnswers(store, now);
@@ -62,7 +64,7 @@ public final class ImportedAnswers {
     private Child newChild(String name) {
         Child child = new Child(UUID.randomUUID(), ChildName.chosen(name), now.plusMillis(newChildren.size()));
         if (!child.name().equals(name)) {
-            throw new IllegalArgumentException("a name has no blanks at its ends");
+            throw new InvalidValue(Reason.NAME_BLANKS);
         }
         newChildren.add(child);
         return child;
@@ -83,12 +85,11 @@ public final class ImportedAnswers {
             }
         }
         if (!whose.equals(answer.child())) {
-            throw new IllegalArgumentException("the drill " + answer.drill() + " is another child's");
+            throw new InvalidValue(Reason.OTHER_CHILDS_DRILL, answer.drill());
         }
         Answer before = kept.getOrDefault(answer.id(), fresh.getOrDefault(answer.id(), answer));
         if (!before.equals(answer)) {
-            throw new IllegalArgumentException(
-                    "there is another answer at position " + answer.position() + " of the drill " + answer.drill());
+            throw new InvalidValue(Reason.OTHER_ANSWER_THERE, answer.position(), answer.drill());
         }
         if (kept.containsKey(answer.id())) {
             known++;
@@ -112,6 +113,7 @@ public final class ImportedAnswers {
         return newDrills.size();
     }
 
+    /** The children that the home does not have yet, in the order of the file. */
     public List<Child> newChildren() {
         return List.copyOf(newChildren);
     }

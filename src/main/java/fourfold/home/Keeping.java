@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /**
  * What a drill has still to keep, in order. When the disk does not take it, the child may go on: then all is held in
- * memory, tried again from time to time, and is told at the end if it is lost.
+ * memory, tried again from time to time, and is reported at the end if it is lost.
  */
 public final class Keeping {
     /** How long to leave the disk alone after it refused; each try may wait some seconds for another program. */
@@ -34,6 +34,7 @@ public final class Keeping {
             return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;
         }
 
+        /** The same state after the child chose to go on without what is not kept. */
         public State andGoesOn() {
             return new State(behind, answers, true, failure, lastTry);
         }
@@ -77,7 +78,7 @@ public final class Keeping {
         return unkept.isEmpty();
     }
 
-    /** How it stands now. */
+    /** The present state. */
     public State state() {
         return new State(isBehind(), answers(), goingOn, failure, lastTry);
     }

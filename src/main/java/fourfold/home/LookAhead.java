@@ -36,7 +36,7 @@ public final class LookAhead {
     }
 
     /**
-     * Remembers what the last look ahead came to, so that a printed page can tell it.
+     * Remembers what the last look ahead came to, so that a printed page can show it.
      *
      * @throws RecordsFailure if the file does not take it
      */

@@ -45,7 +45,7 @@ public final class NewFile {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
-            // The failure before this one is already being told.
+            // The failure before this one is already being reported.
         }
     }
 }

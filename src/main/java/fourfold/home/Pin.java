@@ -28,9 +28,9 @@ public final class Pin {
     }
 
     /** What is kept of a PIN, with a salt of its own. */
-    static String kept(String pin, SecureRandom dice, int rounds) {
+    static String kept(String pin, SecureRandom random, int rounds) {
         byte[] salt = new byte[SALT_BYTES];
-        dice.nextBytes(salt);
+        random.nextBytes(salt);
         Base64.Encoder text = Base64.getEncoder().withoutPadding();
         return BEGINNING + rounds + "$" + text.encodeToString(salt) + "$"
                 + text.encodeToString(hash(pin.toCharArray(), salt, rounds, HASH_BITS));

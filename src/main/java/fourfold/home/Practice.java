@@ -45,7 +45,12 @@ public final class Practice {
         return fileWork;
     }
 
-    /** A new drill of a child, not yet kept; empty while the child practises in another window. */
+    /**
+     * A new drill of a child, not yet kept.
+     *
+     * @param minutes the planned length, 1 to 30
+     * @return empty while the child practises in another window
+     */
     public Optional<DrillSession> newSession(Child child, int minutes, Instant at) {
         if (!seat.take(child)) {
             return Optional.empty();
@@ -85,13 +90,13 @@ public final class Practice {
         }
     }
 
-    /** A drill is over and something of it is lost: a line that a grown-up must be told when the program ends. */
+    /** A drill is over and something of it is lost: a line to be shown to a grown-up when the program ends. */
     public void lost(String line) {
         seat.leave();
         toTell.add(line);
     }
 
-    /** What a grown-up must be told now that the program ends and {@link #fileWork} is done. */
+    /** Lines to be shown to a grown-up now that the program ends and {@link #fileWork} is done. */
     public List<String> toTell() {
         return List.copyOf(toTell);
     }

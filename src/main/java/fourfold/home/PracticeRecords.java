@@ -1,5 +1,6 @@
 package fourfold.home;
 
+import fourfold.insight.DrillScores;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
 import fourfold.log.ActionRecord;
@@ -11,10 +12,7 @@ import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.store.Store;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.UUID;
 import java.util.function.Consumer;
 
 /** What is recorded of a child's practice, and what it adds up to. Every method may fail with {@link RecordsFailure}. */
@@ -25,12 +23,12 @@ public final class PracticeRecords {
         this.store = store;
     }
 
-    /** Where a child stands. */
+    /** The child's progress: the fold over all answers. */
     public Progress progress(Child child) {
         return folded(child, new Progress.Fold(steering(child)));
     }
 
-    /** How far the child has come, several times as fast as {@link #progress}; it can't choose or foresee. */
+    /** The child's levels alone, several times as fast as {@link #progress}; no questions can be chosen from it. */
     public Progress levels(Child child) {
         return folded(child, Progress.Fold.ofLevels(steering(child)));
     }
@@ -65,7 +63,7 @@ public final class PracticeRecords {
 
     /** All actions of a parent for a child, oldest first. */
     public List<ActionRecord> actions(Child child) {
-        return store.acts(child.id());
+        return store.actions(child.id());
     }
 
     /** The drills of a child, oldest first. */
@@ -75,18 +73,12 @@ public final class PracticeRecords {
 
     /** Past drills, newest first. */
     public List<PastDrill> drills(Child child) {
-        Map<UUID, int[]> counts = new HashMap<>();
-        read(child, answer -> {
-            if (answer.purpose().isFromMemory()) {
-                int[] count = counts.computeIfAbsent(answer.drill(), d -> new int[2]);
-                count[0]++;
-                count[1] += answer.isCorrect() ? 1 : 0;
-            }
-        });
+        DrillScores scores = new DrillScores();
+        read(child, scores);
         List<PastDrill> drills = new ArrayList<>();
         for (DrillSession session : sessions(child)) {
-            int[] count = counts.getOrDefault(session.id(), new int[2]);
-            drills.add(0, new PastDrill(session, count[0], count[1]));
+            DrillScores.Score score = scores.of(session.id());
+            drills.add(0, new PastDrill(session, score.asked(), score.right()));
         }
         return drills;
     }

@@ -24,7 +24,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Pages to print for a child: chooses what stands on them and remembers it; drawing them is for others. */
+/** Pages to print for a child: chooses their content and remembers it; the room paper draws them. */
 public final class PrintPages {
     private final Store store;
     private final SessionClock moments;

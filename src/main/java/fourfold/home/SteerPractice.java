@@ -23,7 +23,7 @@ public final class SteerPractice {
 
     /** Keeps actions of the parent, all with the same time. */
     public void keep(Child child, List<ParentAction> actions, Instant at) {
-        store.keepActs(actions.stream()
+        store.keepActions(actions.stream()
                 .map(action -> new ActionRecord(
                         UUID.randomUUID(),
                         child.id(),
@@ -40,7 +40,7 @@ public final class SteerPractice {
      * @return what was taken back; empty if there is nothing to take back
      */
     public List<ParentAction> undo(Child child, Instant at) {
-        List<ActionRecord> inForce = ActionRecord.inForce(store.acts(child.id())).stream()
+        List<ActionRecord> inForce = ActionRecord.inForce(store.actions(child.id())).stream()
                 .filter(a -> !(a.action() instanceof ParentAction.Choose choose && choose.isOfWhoTheChildIs()))
                 .toList();
         if (inForce.isEmpty()) {

@@ -37,7 +37,11 @@ public final class FamilyRecord implements Consumer<Answer> {
         family.traces().forEach(trace -> sums.put(trace, new Sum()));
     }
 
-    /** The week a local day lies in, counted from Monday, 29 December 1969. */
+    /**
+     * The week of a local day, counted from Monday, 29 December 1969.
+     *
+     * @param localDay days since 1 January 1970
+     */
     public static long week(long localDay) {
         return Math.floorDiv(localDay + DAYS_FROM_MONDAY, 7);
     }
@@ -58,7 +62,7 @@ public final class FamilyRecord implements Consumer<Answer> {
         return Objects.requireNonNull(sums.get(trace)).record();
     }
 
-    /** The wrong numbers of the whole family, the newest first, at most so many. */
+    /** The wrong numbers of the whole family, the newest first, at most {@code most}. */
     public List<TraceRecord.Wrong> wrong(int most) {
         return sums.values().stream()
                 .flatMap(s -> s.record().wrong().stream())

@@ -123,6 +123,11 @@ public record Grid(List<Cell> cells) {
         return cells.stream().filter(c -> c.level() == level).count();
     }
 
+    /** How many families are fluent or better. */
+    public long fluent() {
+        return cells.stream().filter(c -> c.level().atLeast(Mastery.FLUENT)).count();
+    }
+
     /**
      * The family that is shakiest: among those met and not on hold, the lowest level first, then the smallest share of
      * right answers; empty if none was met.

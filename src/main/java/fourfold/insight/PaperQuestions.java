@@ -18,7 +18,7 @@ public final class PaperQuestions {
     /** The most questions on a page. */
     public static final int MOST = 40;
 
-    /** A sheet of cards has at most so many: four across and eight down. */
+    /** The most cards on a sheet: four across and eight down. */
     public static final int CARDS = 32;
 
     private PaperQuestions() {}
@@ -31,7 +31,7 @@ public final class PaperQuestions {
      * @return fewer if the families that were met have no more
      */
     public static List<Question> of(Grid grid, int count, long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         List<Family> families = grid.cells().stream()
                 .filter(c -> c.level() != Mastery.NEW && !c.held())
                 .sorted(Comparator.comparing((Grid.Cell c) -> c.level())
@@ -45,14 +45,14 @@ public final class PaperQuestions {
         for (Family family : families.subList(0, Math.min(families.size(), count / 2))) {
             List<Question> all = family.questions();
             int half = all.size() / 2;
-            products.add(all.get(dice.nextInt(half)));
-            quotients.add(all.get(half + dice.nextInt(half)));
+            products.add(all.get(random.nextInt(half)));
+            quotients.add(all.get(half + random.nextInt(half)));
         }
-        return mixed(products, quotients, dice);
+        return mixed(products, quotients, random);
     }
 
     /** Shuffled, then moved apart where two neighbours are of one family. */
-    private static List<Question> mixed(List<Question> products, List<Question> quotients, SplittableRandom dice) {
+    private static List<Question> mixed(List<Question> products, List<Question> quotients, SplittableRandom random) {
         List<Question> all = new ArrayList<>(products);
         all.addAll(quotients);
         List<Question> order = new ArrayList<>();
@@ -70,7 +70,7 @@ public final class PaperQuestions {
                 left.forEach(q -> order.add(0, q));
                 used.addAll(left);
             } else {
-                Question next = apart.get(dice.nextInt(apart.size()));
+                Question next = apart.get(random.nextInt(apart.size()));
                 order.add(next);
                 used.add(next);
             }

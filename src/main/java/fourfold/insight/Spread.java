@@ -13,7 +13,12 @@ import java.util.Optional;
  * @param count how many there are, 1 or more
  */
 public record Spread(double low, double median, double high, int count) {
-    /** The spread of some numbers; empty if there are none. */
+    /**
+     * The spread of some numbers.
+     *
+     * @param numbers in any order; left as they are
+     * @return empty if there are none
+     */
     public static Optional<Spread> of(double[] numbers) {
         if (numbers.length == 0) {
             return Optional.empty();

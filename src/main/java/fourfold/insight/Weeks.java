@@ -34,7 +34,12 @@ public record Weeks(List<Week> weeks, int planned) {
         }
     }
 
-    /** The weeks up to today. */
+    /**
+     * The weeks up to today.
+     *
+     * @param today local day, days since 1 January 1970
+     * @param planned days a week that the parent plans, 1 to 7
+     */
     public static Weeks of(List<DrillSession> drills, long today, int planned) {
         Set<Long> days = new TreeSet<>();
         drills.stream().map(DrillSession::localDay).filter(d -> d <= today).forEach(days::add);
@@ -51,10 +56,19 @@ public record Weeks(List<Week> weeks, int planned) {
         return new Weeks(weeks, planned);
     }
 
-    /** Days of practice a week lately: over the last eight whole weeks; what is planned if there were none. */
+    /** The newest weeks with the week of today, oldest first, at most {@code most}. */
+    public List<Week> newest(int most) {
+        return weeks.subList(Math.max(0, weeks.size() - most), weeks.size());
+    }
+
+    /**
+     * Days of practice a week lately.
+     *
+     * @return the mean of the last eight whole weeks, 0 to 7; what is planned if there were none
+     */
     public double usualDays() {
-        List<Week> whole = weeks.subList(0, Math.max(0, weeks.size() - 1));
-        List<Week> last = whole.subList(Math.max(0, whole.size() - 8), whole.size());
+        List<Week> nine = newest(9);
+        List<Week> last = nine.subList(0, Math.max(0, nine.size() - 1));
         return last.isEmpty()
                 ? planned
                 : last.stream().mapToInt(Week::done).average().orElse(planned);

@@ -24,6 +24,8 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     /** The most digits an answer can hold; no right answer needs more than three. */
     public static final int LONGEST_TYPED = 4;
 
+    private static final int MOST_ERASURES = 100_000;
+
     /** The highest position in a drill. */
     public static final int LAST_POSITION = 10_000;
 
@@ -37,11 +39,15 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     public record Place(UUID child, UUID drill, int position) {
         public Place {
             if (position < 1 || position > LAST_POSITION) {
-                throw new IllegalArgumentException("position is from 1 to " + LAST_POSITION + ", not " + position);
+                throw new InvalidValue(Reason.POSITION, LAST_POSITION, position);
             }
         }
 
-        /** That place in a drill. */
+        /**
+         * A place in a drill.
+         *
+         * @param position from 1
+         */
         public static Place in(DrillSession drill, int position) {
             return new Place(drill.child(), drill.id(), position);
         }
@@ -59,10 +65,10 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
 
         public Times {
             if (firstKey.isPresent() && firstKey.get().isNegative()) {
-                throw new IllegalArgumentException("first key is never before the prompt");
+                throw new InvalidValue(Reason.TIME_NEGATIVE);
             }
             if (whole.isPresent() && whole.get().isNegative()) {
-                throw new IllegalArgumentException("whole time is never negative");
+                throw new InvalidValue(Reason.TIME_NEGATIVE);
             }
         }
     }
@@ -78,21 +84,20 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         public Typing {
             // Plain conditions: a log of years is read through here, and a message is made only when it is needed.
             if (digits.length() > LONGEST_TYPED || !isDigits(digits)) {
-                throw new IllegalArgumentException(
-                        "an answer is at most " + LONGEST_TYPED + " digits, not \"" + digits + "\"");
+                throw new InvalidValue(Reason.TYPED, LONGEST_TYPED, digits);
             }
-            if (erasures < 0 || erasures > 100_000) {
-                throw new IllegalArgumentException("erasures are from 0 to 100000, not " + erasures);
+            if (erasures < 0 || erasures > MOST_ERASURES) {
+                throw new InvalidValue(Reason.ERASURES, MOST_ERASURES, erasures);
             }
         }
     }
 
     public Answer {
         if ((prompt instanceof NumberToCopy) != (purpose == Purpose.COPY)) {
-            throw new IllegalArgumentException("a number to copy has the purpose copy, and nothing else has");
+            throw new InvalidValue(Reason.COPY_PURPOSE);
         }
         if (purpose == Purpose.PAPER && !typing.times().equals(Times.NONE)) {
-            throw new IllegalArgumentException("an answer given on paper has no times");
+            throw new InvalidValue(Reason.PAPER_TIMED);
         }
     }
 
@@ -168,7 +173,7 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         return UUID.nameUUIDFromBytes((drill() + "/" + position()).getBytes(StandardCharsets.UTF_8));
     }
 
-    /** Whether what was typed is the right number; leading noughts are forgiven. */
+    /** Whether what was typed is the right number; leading zeros are ignored. */
     public boolean isCorrect() {
         int number = 0;
         for (int i = 0; i < typed().length(); i++) {

@@ -19,17 +19,17 @@ public final class ChildName {
     /**
      * The name as it is kept: without blanks at its ends.
      *
-     * @throws IllegalArgumentException if it is empty, longer than {@value #LONGEST} characters, or holds control
+     * @throws InvalidValue if it is empty, longer than {@value #LONGEST} characters, or holds control
      *     characters
      */
     static String kept(String name) {
         String kept = name.strip();
         int length = kept.codePointCount(0, kept.length());
         if (length < 1 || length > LONGEST) {
-            throw new IllegalArgumentException("a name has 1 to " + LONGEST + " characters, not " + length);
+            throw new InvalidValue(Reason.NAME_LENGTH, LONGEST, length);
         }
         if (kept.codePoints().anyMatch(ChildName::isControl)) {
-            throw new IllegalArgumentException("a name holds no control characters");
+            throw new InvalidValue(Reason.NAME_CONTROL);
         }
         return kept;
     }
@@ -38,13 +38,13 @@ public final class ChildName {
      * A name that is given now, as it is kept. Files of earlier programs may hold names that would not be given any more;
      * those are still read.
      *
-     * @throws IllegalArgumentException if nothing of it can be seen, if it is longer than {@value #LONGEST} characters, or
+     * @throws InvalidValue if nothing of it can be seen, if it is longer than {@value #LONGEST} characters, or
      *     holds control characters
      */
     public static String chosen(String name) {
         String kept = kept(name);
         if (folded(kept).isEmpty()) {
-            throw new IllegalArgumentException("a name has at least one character that can be seen");
+            throw new InvalidValue(Reason.NAME_UNSEEN);
         }
         return kept;
     }
@@ -75,7 +75,11 @@ public final class ChildName {
         return text.toUpperCase(Locale.ROOT).toLowerCase(Locale.ROOT);
     }
 
-    /** Whether a character steers a terminal or breaks a line; none may be in a name. */
+    /**
+     * Whether a character controls a terminal or breaks a line; none may be in a name.
+     *
+     * @param c a Unicode code point
+     */
     public static boolean isControl(int c) {
         int type = Character.getType(c);
         return type == Character.CONTROL

@@ -17,7 +17,7 @@ import java.util.UUID;
 public record DrillSession(UUID id, UUID child, Instant startedAt, int zoneOffsetMinutes, Duration planned, long seed) {
     public DrillSession {
         if (planned.compareTo(Duration.ofMinutes(1)) < 0 || planned.compareTo(Duration.ofMinutes(30)) > 0) {
-            throw new IllegalArgumentException("a drill is planned for 1 to 30 minutes, not " + planned);
+            throw new InvalidValue(Reason.DRILL_LENGTH, 1, 30, planned.toSeconds());
         }
     }
 

@@ -13,9 +13,8 @@ public record Moment(Instant at, int zoneOffsetMinutes) {
     private static final int FARTHEST_ZONE = 18 * 60;
 
     public Moment {
-        if (Math.abs(zoneOffsetMinutes) > FARTHEST_ZONE) {
-            throw new IllegalArgumentException(
-                    "a zone is at most " + FARTHEST_ZONE + " minutes from UTC, not " + zoneOffsetMinutes);
+        if (zoneOffsetMinutes < -FARTHEST_ZONE || zoneOffsetMinutes > FARTHEST_ZONE) {
+            throw new InvalidValue(Reason.ZONE, FARTHEST_ZONE, zoneOffsetMinutes);
         }
     }
 

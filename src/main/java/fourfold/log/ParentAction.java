@@ -40,8 +40,7 @@ public sealed interface ParentAction {
             if (tables.size() != Families.LARGEST_FACTOR
                     || tables.stream().distinct().count() != tables.size()
                     || tables.stream().anyMatch(t -> t < 1 || t > Families.LARGEST_FACTOR)) {
-                throw new IllegalArgumentException(
-                        "an order names each table from 1 to " + Families.LARGEST_FACTOR + " once, not " + tables);
+                throw new InvalidValue(Reason.ORDER, Families.LARGEST_FACTOR, tables);
             }
         }
     }

@@ -1,5 +1,8 @@
 package fourfold.log;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /** Why something was asked. The word is what files hold. */
 public enum Purpose {
     /** A number to copy, to learn how fast the child's hands are. */
@@ -30,7 +33,7 @@ public enum Purpose {
     /**
      * The purpose a file's word names.
      *
-     * @throws IllegalArgumentException if there is none
+     * @throws InvalidValue if there is none
      */
     public static Purpose ofWord(String word) {
         for (Purpose purpose : values()) {
@@ -38,7 +41,7 @@ public enum Purpose {
                 return purpose;
             }
         }
-        throw new IllegalArgumentException(
-                "purpose must be copy, introduce, practise, again, probe, paper or timed, not \"" + word + "\"");
+        throw new InvalidValue(
+                Reason.PURPOSE, Stream.of(values()).map(Purpose::word).collect(Collectors.joining(", ")), word);
     }
 }

@@ -15,7 +15,7 @@ public enum Reason {
     FILE_READ_ONLY,
     NOT_ALLOWED,
     SYSTEM,
-    /** The database's own line, for which there is no text of ours. */
+    /** What the database reports in its own words. */
     OTHER,
 
     // Why a file is not opened.
@@ -27,12 +27,14 @@ public enum Reason {
     LOG_LEFT,
     NAME_NOT_EXPRESSIBLE,
     NEWER_PROGRAM,
+    NO_FILE,
     NO_FOLDER,
     NO_RIGHTS,
     NOT_ORDINARY,
     NOT_OURS,
     OTHER_PROGRAMS_FILE,
     OTHER_TABLES,
+    PROGRAM_INCOMPLETE,
     REPLACED,
     UPDATE_FAILED,
     UPDATE_WRONG,
@@ -49,11 +51,51 @@ public enum Reason {
     DRILL_UNREADABLE,
     NAME_TAKEN,
     NAME_TAKEN_AWAY,
-    NAME_UNFIT,
     SETTING_CONTROL,
     SETTING_LONG,
     SETTING_NAME,
     TIME_TOO_LONG,
+
+    // Why a value is not taken.
+    /** The word for an action in a file, and what it is done to. */
+    ACTION_TEXT,
+    /** A number of the file that stands for nothing. */
+    CODE,
+    COPY_FIELDS,
+    COPY_PURPOSE,
+    CSV_COLUMNS,
+    CSV_CORRECT,
+    CSV_EMPTY,
+    CSV_FIELDS,
+    CSV_ID,
+    /** The line's number and the problem in it. */
+    CSV_LINE,
+    CSV_QUOTES,
+    DATE,
+    DATE_EARLY,
+    DATE_LATE,
+    DRILL_LENGTH,
+    ERASURES,
+    ID,
+    MILLIS,
+    NAME_BLANKS,
+    NAME_CONTROL,
+    NAME_LENGTH,
+    NAME_UNSEEN,
+    NO_NUMBER_TO_COPY,
+    NO_QUESTION,
+    OPERATION,
+    ORDER,
+    OTHER_ANSWER_THERE,
+    OTHER_CHILDS_DRILL,
+    PAPER_TIMED,
+    POSITION,
+    PURPOSE,
+    SURFACE,
+    TIME_NEGATIVE,
+    TYPED,
+    WHOLE_NUMBER,
+    ZONE,
 
     // Why a file is not backed up, restored, merged or salvaged.
     COPY_NOT_WHOLE,
@@ -62,6 +104,7 @@ public enum Reason {
     FILES_DIFFER_ANSWER,
     FILES_DIFFER_CHILD,
     FILES_DIFFER_DRILL,
+    HELD_OPEN,
     NAME_CLASH,
     NO_BACKUP,
     NOT_ALONE,
@@ -74,10 +117,13 @@ public enum Reason {
     EMPTY,
     HEAD_DESTROYED,
     HEAD_OF_OTHER_PROGRAM,
+    /** The table that the index belongs to, and the database's own line. */
     INDEX,
     REFERENCE,
     SCHEMA,
+    /** The table, and the database's own line. */
     TABLE,
+    /** The database's own line. */
     TABLES,
     WRITE_CUT_SHORT,
 

@@ -39,6 +39,7 @@ public final class RecordsFailure extends RuntimeException {
         RESTORE_TO,
         SALVAGE,
         SALVAGE_TO,
+        SET_UP_DEMO,
         THIN_OUT_BACKUPS,
         USE_FILE_NAME,
         VERIFY

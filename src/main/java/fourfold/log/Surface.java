@@ -1,5 +1,8 @@
 package fourfold.log;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /** Where the answer was typed; hands are not equally fast everywhere. */
 public enum Surface {
     /** A text terminal. */
@@ -17,7 +20,7 @@ public enum Surface {
     /**
      * The surface a file's word names.
      *
-     * @throws IllegalArgumentException if there is none
+     * @throws InvalidValue if there is none
      */
     public static Surface ofWord(String word) {
         for (Surface surface : values()) {
@@ -25,6 +28,7 @@ public enum Surface {
                 return surface;
             }
         }
-        throw new IllegalArgumentException("surface must be terminal, window or plain, not \"" + word + "\"");
+        throw new InvalidValue(
+                Reason.SURFACE, Stream.of(values()).map(Surface::word).collect(Collectors.joining(", ")), word);
     }
 }

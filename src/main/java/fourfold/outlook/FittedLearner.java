@@ -25,7 +25,7 @@ final class FittedLearner implements Learner {
     private static final double WORKED_OUT = 0.75;
     private static final Duration WORKING_OUT = Duration.ofSeconds(6);
 
-    private final SplittableRandom dice;
+    private final SplittableRandom random;
     private final double slower;
     private final double surer;
     private final MotorTime motor;
@@ -34,9 +34,9 @@ final class FittedLearner implements Learner {
     FittedLearner(Progress progress, long seed) {
         this.memory = progress.memory();
         this.motor = progress.motor();
-        this.dice = new SplittableRandom(seed);
-        this.slower = Math.exp(PACE_SPREAD * dice.nextGaussian());
-        this.surer = CHANCE_SPREAD * dice.nextGaussian();
+        this.random = new SplittableRandom(seed);
+        this.slower = Math.exp(PACE_SPREAD * random.nextGaussian());
+        this.surer = CHANCE_SPREAD * random.nextGaussian();
     }
 
     /** From now on with the memory that the answers so far come to. */
@@ -47,11 +47,11 @@ final class FittedLearner implements Learner {
     @Override
     public Reply reply(Question question, Instant askedAt) {
         Forecast forecast = memory.forecast(question.traceIndex(), askedAt.toEpochMilli());
-        boolean recalled = dice.nextDouble() < shifted(forecast.chanceRecalled());
+        boolean recalled = random.nextDouble() < shifted(forecast.chanceRecalled());
         double median = (recalled ? forecast.medianThinking() : WORKING_OUT).toMillis();
-        long thinking = Math.round(median * slower * Math.exp(TIME_SPREAD * dice.nextGaussian()));
-        boolean right = dice.nextDouble() < (recalled ? 1 - SLIPS : WORKED_OUT);
-        int number = right ? question.expected() : question.expected() + 1 + dice.nextInt(3);
+        long thinking = Math.round(median * slower * Math.exp(TIME_SPREAD * random.nextGaussian()));
+        boolean right = random.nextDouble() < (recalled ? 1 - SLIPS : WORKED_OUT);
+        int number = right ? question.expected() : question.expected() + 1 + random.nextInt(3);
         return typed(number, thinking);
     }
 

@@ -83,8 +83,8 @@ public final class Outlook {
     }
 
     private long daysUntilFluent(long runSeed) {
-        SplittableRandom dice = new SplittableRandom(runSeed);
-        FittedLearner learner = new FittedLearner(progress, dice.nextLong());
+        SplittableRandom random = new SplittableRandom(runSeed);
+        FittedLearner learner = new FittedLearner(progress, random.nextLong());
         Progress[] after = {progress};
         PlayedDrill play = new PlayedDrill(learner, new LastingGain(), answer -> remembered(learner, after, answer));
         Progress now = progress;
@@ -92,8 +92,8 @@ public final class Outlook {
             if (now.families(Mastery.FLUENT) == Families.COUNT) {
                 return day;
             }
-            if (dice.nextDouble() < daysAWeek / 7) {
-                Instant begin = start.plus(Duration.ofDays(day)).plusSeconds(dice.nextInt(3600));
+            if (random.nextDouble() < daysAWeek / 7) {
+                Instant begin = start.plus(Duration.ofDays(day)).plusSeconds(random.nextInt(3600));
                 after[0] = now;
                 now = play.play(now, session(runSeed, day, begin));
             }

@@ -44,7 +44,7 @@ final class ProgressPage {
         rates(report.drills());
         tables(report.tables());
         weeks(report.weeks());
-        report.forecast().ifPresent(f -> page.element("p", told(f)).add("\n"));
+        report.forecast().ifPresent(f -> page.element("p", forecast(f)).add("\n"));
         page.add("<p class=\"foot\">").add(HtmlPage.escaped(words.say("paper.progress.foot")));
         page.add("</p>\n</section>\n");
     }
@@ -147,14 +147,13 @@ final class ProgressPage {
     }
 
     private void weeks(Weeks weeks) {
-        List<Weeks.Week> all = weeks.weeks();
-        String last = all.subList(Math.max(0, all.size() - WEEKS), all.size()).stream()
+        String last = weeks.newest(WEEKS).stream()
                 .map(week -> words.shortDate(LocalDate.ofEpochDay(week.monday())) + ": " + week.done())
                 .collect(Collectors.joining("; "));
         page.element("p", words.say("paper.progress.weeks", last)).add("\n");
     }
 
-    private String told(PageContent.Forecast forecast) {
+    private String forecast(PageContent.Forecast forecast) {
         return words.say(
                 "paper.progress.forecast",
                 Families.COUNT,

@@ -25,8 +25,7 @@ public final class GridText {
      * @param unicode false to use no signs beyond ASCII
      */
     public static void write(Appendable out, Words words, String name, Grid grid, boolean unicode) throws IOException {
-        long fluent = grid.count(Mastery.FLUENT) + grid.count(Mastery.LASTING);
-        out.append(words.say("plain.grid.title", SafeText.safe(name), fluent, Families.COUNT))
+        out.append(words.say("plain.grid.title", SafeText.safe(name), grid.fluent(), Families.COUNT))
                 .append("\n\n");
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             out.append(wide(n)).append("  ");

@@ -51,7 +51,7 @@ final class PlainWords {
         }
         String type = " " + say("plain.type", question.expected());
         if (asking.tries() > 0 || asking.reason() == Phase.Reason.MEETING) {
-            return nearly + sentence(told(asking)) + type;
+            return nearly + sentence(inWords(asking)) + type;
         }
         String mixup = asking.help()
                 .mixup()
@@ -61,8 +61,10 @@ final class PlainWords {
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())
                 : say("plain.hereitis");
-        String bridge =
-                asking.help().hint().map(h -> " " + words.hint(h, this::told)).orElse("");
+        String bridge = asking.help()
+                .hint()
+                .map(h -> " " + words.hint(h, this::inWords))
+                .orElse("");
         return mixup + begin + " " + because(asking, question) + bridge + type;
     }
 
@@ -71,8 +73,8 @@ final class PlainWords {
         Help help = asking.help();
         return sentence(
                 help.depiction().isEmpty()
-                        ? told(asking)
-                        : say("plain.so", picture(help.depiction().get(), question), told(asking)));
+                        ? inWords(asking)
+                        : say("plain.so", picture(help.depiction().get(), question), inWords(asking)));
     }
 
     List<String> meeting(Phase.Meeting meeting) {
@@ -80,15 +82,15 @@ final class PlainWords {
         List<String> lines = new ArrayList<>();
         lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
         meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
-        family.questions().forEach(question -> lines.add(sentence(told(question))));
-        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::told)));
+        family.questions().forEach(question -> lines.add(sentence(inWords(question))));
+        meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::inWords)));
         lines.add(say("plain.ready"));
         return lines;
     }
 
     String right(Answer answer) {
         return say("plain.right")
-                + answer.question().map(q -> " " + sentence(told(q))).orElse("");
+                + answer.question().map(q -> " " + sentence(inWords(q))).orElse("");
     }
 
     List<String> notKept(Optional<RecordsFailure> failure) {
@@ -140,14 +142,14 @@ final class PlainWords {
                 question.right());
     }
 
-    /** The fact a prompt belongs to: a hidden factor is told as the product it stands in. */
-    private String told(Asking asking) {
+    /** The fact a prompt belongs to: a hidden factor is said as the product it stands in. */
+    private String inWords(Asking asking) {
         return asking.prompt() instanceof MissingFactor hidden
-                ? told(Question.product(hidden.known(), hidden.expected()))
-                : told(asking.question().orElseThrow());
+                ? inWords(Question.product(hidden.known(), hidden.expected()))
+                : inWords(asking.question().orElseThrow());
     }
 
-    private String told(Question question) {
+    private String inWords(Question question) {
         return say("plain.is", asked(question), question.expected());
     }
 

@@ -30,8 +30,8 @@ public final class RatesText {
         for (DrillRates.OfDrill drill : drills) {
             table.row(List.of(
                     words.shortDate(LocalDate.ofEpochDay(drill.localDay())),
-                    told(words, drill.products(), unicode),
-                    told(words, drill.quotients(), unicode)));
+                    rates(words, drill.products(), unicode),
+                    rates(words, drill.quotients(), unicode)));
         }
         out.append(table.lines()).append('\n');
         for (Operation operation : Operation.values()) {
@@ -58,7 +58,7 @@ public final class RatesText {
         out.append(words.say("plain.rates.source")).append('\n');
     }
 
-    private static String told(Words words, Optional<Rates> rates, boolean unicode) {
+    private static String rates(Words words, Optional<Rates> rates, boolean unicode) {
         return rates.map(words::rates).orElse(unicode ? "    –" : "    -");
     }
 }

@@ -15,7 +15,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
-/** A parent's acts as JSON (RFC 8259), oldest first, times as RFC 3339 with the zone offset of then. All of it is ASCII. */
+/** A parent's actions as JSON (RFC 8259), oldest first, times as RFC 3339 with the zone offset of then. All of it is ASCII. */
 public final class ActionsJson {
     private static final JsonFactory JSON =
             JsonFactory.builder().enable(JsonWriteFeature.ESCAPE_NON_ASCII).build();
@@ -23,23 +23,25 @@ public final class ActionsJson {
 
     private ActionsJson() {}
 
-    /** The acts: {@code child}, and {@code acts} with one object each, those that were taken back too. */
-    public static String of(String name, List<ActionRecord> acts) throws IOException {
+    /** The actions: {@code child}, and {@code actions} with one object each, those that were taken back too. */
+    public static String of(String name, List<ActionRecord> actions) throws IOException {
         Set<UUID> inForce =
-                ActionRecord.inForce(acts).stream().map(ActionRecord::id).collect(Collectors.toSet());
+                ActionRecord.inForce(actions).stream().map(ActionRecord::id).collect(Collectors.toSet());
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
             json.writeStartObject();
             json.writeStringField("child", name);
             json.writeArrayFieldStart("acts");
-            for (ActionRecord act : acts.stream().sorted(ActionRecord.IN_ORDER).toList()) {
+            for (ActionRecord action :
+                    actions.stream().sorted(ActionRecord.IN_ORDER).toList()) {
                 json.writeStartObject();
-                json.writeStringField("id", act.id().toString());
+                json.writeStringField("id", action.id().toString());
                 json.writeStringField(
-                        "at", TIME.format(act.at().atOffset(ZoneOffset.ofTotalSeconds(60 * act.zoneOffsetMinutes()))));
-                action(json, act.action());
-                if (!(act.action() instanceof ParentAction.Undo)) {
-                    json.writeBooleanField("taken_back", !inForce.contains(act.id()));
+                        "at",
+                        TIME.format(action.at().atOffset(ZoneOffset.ofTotalSeconds(60 * action.zoneOffsetMinutes()))));
+                action(json, action.action());
+                if (!(action.action() instanceof ParentAction.Undo)) {
+                    json.writeBooleanField("taken_back", !inForce.contains(action.id()));
                 }
                 json.writeEndObject();
             }

@@ -5,14 +5,17 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import fourfold.facts.Families;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
+import fourfold.log.Reason;
 import fourfold.log.Surface;
 import java.io.IOException;
 import java.io.Reader;
@@ -29,6 +32,8 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The answer log as CSV (RFC 4180: CRLF line ends, quotes only where they are needed). One line an answer; fields are
@@ -126,7 +131,7 @@ public final class AnswersCsv {
      *
      * @param reader the CSV text
      * @param children gives the child for a nickname
-     * @throws IllegalArgumentException with the line number and what is wrong in it
+     * @throws InvalidValue with the line number and what is wrong in it
      */
     public static List<Answer> read(Reader reader, Function<String, UUID> children) {
         return read(reader, children, answer -> {});
@@ -135,7 +140,7 @@ public final class AnswersCsv {
     /**
      * The same with a further check.
      *
-     * @param check throws {@link IllegalArgumentException} if an answer does not fit what else is known
+     * @param check throws {@link InvalidValue} if an answer does not fit what else is known
      */
     public static List<Answer> read(Reader reader, Function<String, UUID> children, Consumer<Answer> check) {
         List<Answer> answers = new ArrayList<>();
@@ -148,7 +153,7 @@ public final class AnswersCsv {
             for (CsvRecord row : csv) {
                 line = row.getStartingLineNumber();
                 if (header) {
-                    require(row.getFields().equals(COLUMNS), "the first line must be " + String.join(",", COLUMNS));
+                    require(row.getFields().equals(COLUMNS), Reason.CSV_COLUMNS, String.join(",", COLUMNS));
                     header = false;
                 } else {
                     Answer answer = answer(row, children);
@@ -156,20 +161,19 @@ public final class AnswersCsv {
                     answers.add(answer);
                 }
             }
-            require(!header, "the file is empty");
+            require(!header, Reason.CSV_EMPTY);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (CsvParseException e) {
-            throw new IllegalArgumentException(
-                    "line " + (line + 1) + " or below: a field's quotes are wrong or it is far too long", e);
-        } catch (RuntimeException e) {
-            throw new IllegalArgumentException("line " + line + ": " + e.getMessage(), e);
+            throw new InvalidValue(Reason.CSV_QUOTES, line + 1);
+        } catch (InvalidValue e) {
+            throw new InvalidValue(Reason.CSV_LINE, line, e.problem());
         }
         return answers;
     }
 
     private static Answer answer(CsvRecord row, Function<String, UUID> children) {
-        require(row.getFieldCount() == COLUMNS.size(), "16 fields are needed, not " + row.getFieldCount());
+        require(row.getFieldCount() == COLUMNS.size(), Reason.CSV_FIELDS, COLUMNS.size(), row.getFieldCount());
         Purpose purpose = Purpose.ofWord(row.getField(6));
         Answer answer = new Answer(
                 new Answer.Place(
@@ -185,21 +189,46 @@ public final class AnswersCsv {
                                 millis("first_key_ms", row.getField(12)), millis("whole_ms", row.getField(13))),
                         whole("erasures", row.getField(14))),
                 Surface.ofWord(row.getField(15)));
-        require(row.getField(0).equals(answer.id().toString()), "id does not belong to this drill and position");
-        require(row.getField(11).equals(answer.isCorrect() ? "1" : "0"), "correct does not fit what was typed");
+        require(row.getField(0).equals(answer.id().toString()), Reason.CSV_ID);
+        require(row.getField(11).equals(answer.isCorrect() ? "1" : "0"), Reason.CSV_CORRECT);
         return answer;
     }
 
     private static Prompt prompt(Purpose purpose, CsvRecord row) {
         int left = whole("left", row.getField(8));
         if (purpose == Purpose.COPY) {
-            require(row.getField(7).isEmpty() && row.getField(9).isEmpty(), "a copy has no operation and no right");
+            require(row.getField(7).isEmpty() && row.getField(9).isEmpty(), Reason.COPY_FIELDS);
+            require(
+                    left >= 1 && left <= Families.LARGEST_PRODUCT,
+                    Reason.NO_NUMBER_TO_COPY,
+                    Families.LARGEST_PRODUCT,
+                    left);
             return new NumberToCopy(left);
         }
-        int right = whole("right", row.getField(9));
-        return row.getField(7).equals(FACTOR)
-                ? new MissingFactor(new Question(Operation.DIVIDE, left, right))
-                : new Question(Operation.ofWord(row.getField(7)), left, right);
+        boolean factor = row.getField(7).equals(FACTOR);
+        Question question =
+                question(factor ? Operation.DIVIDE : operation(row.getField(7)), left, whole("right", row.getField(9)));
+        return factor ? new MissingFactor(question) : question;
+    }
+
+    private static Operation operation(String word) {
+        try {
+            return Operation.ofWord(word);
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValue(
+                    Reason.OPERATION,
+                    Stream.of(Operation.values()).map(Operation::word).collect(Collectors.joining(", ")) + ", "
+                            + FACTOR,
+                    word);
+        }
+    }
+
+    private static Question question(Operation operation, int left, int right) {
+        try {
+            return new Question(operation, left, right);
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValue(Reason.NO_QUESTION, left + " " + operation.sign() + " " + right);
+        }
     }
 
     private static Optional<Duration> millis(String column, String text) {
@@ -207,44 +236,44 @@ public final class AnswersCsv {
             return Optional.empty();
         }
         int millis = whole(column, text);
-        require(
-                millis >= 0 && millis <= LONGEST_MILLIS,
-                column + " is from 0 to " + LONGEST_MILLIS + ", not " + millis);
+        require(millis >= 0 && millis <= LONGEST_MILLIS, Reason.MILLIS, column, LONGEST_MILLIS, millis);
         return Optional.of(Duration.ofMillis(millis));
     }
 
     private static Instant instant(String text) {
         try {
             Instant instant = Instant.from(INSTANT.parse(text));
-            require(!instant.isBefore(Instant.EPOCH), "asked_at is not before 1970");
-            require(instant.isBefore(LATEST), "asked_at is before the year 5000");
+            require(!instant.isBefore(Instant.EPOCH), Reason.DATE_EARLY);
+            require(instant.isBefore(LATEST), Reason.DATE_LATE);
             return instant;
         } catch (java.time.DateTimeException e) {
-            throw new IllegalArgumentException("asked_at is like 2026-03-02T08:00:00.000Z, not \"" + text + "\"", e);
+            throw new InvalidValue(Reason.DATE, text);
         }
     }
 
     private static UUID uuid(String column, String text) {
         try {
             UUID id = UUID.fromString(text);
-            require(id.toString().equals(text), column + " is no UUID in its usual form: \"" + text + "\"");
-            return id;
+            if (id.toString().equals(text)) {
+                return id;
+            }
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(column + " is no UUID in its usual form: \"" + text + "\"", e);
+            // Refused below, like an id in another form.
         }
+        throw new InvalidValue(Reason.ID, column, text);
     }
 
     private static int whole(String column, String text) {
         try {
             return Integer.parseInt(text);
         } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(column + " is no whole number: \"" + text + "\"", e);
+            throw new InvalidValue(Reason.WHOLE_NUMBER, column, text);
         }
     }
 
-    private static void require(boolean holds, String otherwise) {
+    private static void require(boolean holds, Reason otherwise, Object... details) {
         if (!holds) {
-            throw new IllegalArgumentException(otherwise);
+            throw new InvalidValue(otherwise, details);
         }
     }
 }

@@ -1,6 +1,7 @@
 package fourfold.store;
 
 import fourfold.facts.Family;
+import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.Reason;
 import java.util.List;
@@ -13,7 +14,7 @@ import java.util.stream.Stream;
  *
  * @param kind the word for what was done
  * @param detail to what: a family {@code 6x7}, a table {@code 7}, an order {@code 2 1 5 …}, {@code setting=text}, or the
- *     id of an act
+ *     id of an action
  */
 public record ActionText(String kind, String detail) {
     private static final int LONGEST = 400;
@@ -50,9 +51,17 @@ public record ActionText(String kind, String detail) {
     /**
      * Reads it back.
      *
-     * @throws IllegalArgumentException if the kind is unknown or the detail does not fit it
+     * @throws InvalidValue if the kind is unknown or the detail does not fit it
      */
     public ParentAction action() {
+        try {
+            return read();
+        } catch (IllegalArgumentException e) {
+            throw new InvalidValue(Reason.ACTION_TEXT, kind, detail);
+        }
+    }
+
+    private ParentAction read() {
         return switch (kind) {
             case "focus" -> new ParentAction.Focus(Family.parse(detail));
             case "hold" -> new ParentAction.Hold(Family.parse(detail));

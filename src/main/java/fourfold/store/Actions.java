@@ -2,6 +2,7 @@ package fourfold.store;
 
 import fourfold.log.ActionRecord;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.Reason;
 import java.sql.Connection;
@@ -12,7 +13,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.UUID;
 
-/** The parent's acts. */
+/** The parent's actions. */
 public final class Actions {
     private static final String SELECT = """
             SELECT a.id, c.id, a.made_at, a.zone_offset_min, a.kind, a.detail
@@ -21,15 +22,15 @@ public final class Actions {
 
     private Actions() {}
 
-    /** The child's acts, oldest first. */
+    /** The child's actions, oldest first. */
     public static List<ActionRecord> of(Connection connection, UUID child) throws SQLException {
         List<UUID> rows = SameChildren.in(connection).rows(child);
-        List<ActionRecord> acts = Database.query(
+        List<ActionRecord> actions = Database.query(
                 connection,
                 SELECT + "WHERE c.id" + SameChildren.oneOf(rows),
                 SameChildren.filling(rows),
                 Actions::read);
-        return inOrder(acts.stream()
+        return inOrder(actions.stream()
                 .map(a -> new ActionRecord(a.id(), child, a.at(), a.zoneOffsetMinutes(), a.action()))
                 .toList());
     }
@@ -45,36 +46,45 @@ public final class Actions {
         return Database.query(connection, select + "WHERE a.kind IN ('choose', 'undo')", none -> {}, Actions::read);
     }
 
-    public static void keep(Connection connection, ActionRecord act) throws SQLException {
-        checkChoice(act.action());
-        ActionText text = ActionText.of(act.action());
+    /**
+     * Keeps an action; the same action kept twice changes nothing.
+     *
+     * @throws Refusal if another action has its id, or a name it chooses is unfit or taken
+     */
+    public static void keep(Connection connection, ActionRecord action) throws SQLException {
+        checkChoice(action.action());
+        ActionText text = ActionText.of(action.action());
         ActionRecord kept = new ActionRecord(
-                act.id(), act.child(), act.at().truncatedTo(ChronoUnit.MILLIS), act.zoneOffsetMinutes(), act.action());
-        int child = Children.numberOf(connection, act.child());
+                action.id(),
+                action.child(),
+                action.at().truncatedTo(ChronoUnit.MILLIS),
+                action.zoneOffsetMinutes(),
+                action.action());
+        int child = Children.numberOf(connection, action.child());
         List<ActionRecord> before = Database.query(
                 connection,
                 SELECT + "WHERE a.id = ?",
-                values -> values.setString(1, act.id().toString()),
+                values -> values.setString(1, action.id().toString()),
                 Actions::read);
         if (before.contains(kept)) {
             return;
         }
         if (!before.isEmpty()) {
-            throw new Refusal(Reason.ACTION_DIFFERS, act.id());
+            throw new Refusal(Reason.ACTION_DIFFERS, action.id());
         }
         Database.run(
                 connection,
                 "INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail) VALUES (?, ?, ?, ?, ?, ?)",
                 values -> {
-                    values.setString(1, act.id().toString());
+                    values.setString(1, action.id().toString());
                     values.setInt(2, child);
-                    values.setLong(3, act.at().toEpochMilli());
-                    values.setInt(4, act.zoneOffsetMinutes());
+                    values.setLong(3, action.at().toEpochMilli());
+                    values.setInt(4, action.zoneOffsetMinutes());
                     values.setString(5, text.kind());
                     values.setString(6, text.detail());
                 });
-        if (act.action() instanceof ParentAction.Choose || act.action() instanceof ParentAction.Undo) {
-            Children.checkNameOf(connection, act.child());
+        if (action.action() instanceof ParentAction.Choose || action.action() instanceof ParentAction.Undo) {
+            Children.checkNameOf(connection, action.child());
         }
     }
 
@@ -82,14 +92,14 @@ public final class Actions {
         if (action instanceof ParentAction.Choose choose && choose.setting().equals(Children.NAME)) {
             try {
                 ChildName.chosen(choose.chosen());
-            } catch (IllegalArgumentException e) {
-                throw new Refusal(Reason.NAME_UNFIT, Failure.detail(e));
+            } catch (InvalidValue e) {
+                throw new Refusal(e.problem());
             }
         }
     }
 
-    private static List<ActionRecord> inOrder(List<ActionRecord> acts) {
-        return acts.stream().sorted(ActionRecord.IN_ORDER).toList();
+    private static List<ActionRecord> inOrder(List<ActionRecord> actions) {
+        return actions.stream().sorted(ActionRecord.IN_ORDER).toList();
     }
 
     private static ActionRecord read(ResultSet row) throws SQLException {
@@ -102,7 +112,7 @@ public final class Actions {
                     row.getInt(4),
                     new ActionText(row.getString(5), row.getString(6)).action());
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
+            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.value(e));
         }
     }
 }

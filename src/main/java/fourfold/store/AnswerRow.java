@@ -3,6 +3,7 @@ package fourfold.store;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
 import fourfold.log.Reason;
 import java.sql.PreparedStatement;
@@ -72,8 +73,8 @@ public final class AnswerRow {
                             new Answer.Times(millis(row.getLong(11)), millis(row.getLong(12))),
                             small(row, 13)),
                     Codes.surface(small(row, 14)));
-        } catch (IllegalArgumentException | IndexOutOfBoundsException | ArithmeticException e) {
-            throw new Refusal(Reason.ANSWER_UNREADABLE, row.getLong(3), of, Failure.detail(e));
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Reason.ANSWER_UNREADABLE, row.getLong(3), of, Failure.value(e));
         }
     }
 
@@ -89,7 +90,11 @@ public final class AnswerRow {
 
     /** A number that the driver would otherwise cut off without a word. */
     private static int small(ResultSet row, int column) throws SQLException {
-        return Math.toIntExact(row.getLong(column));
+        long number = row.getLong(column);
+        if (number != (int) number) {
+            throw new InvalidValue(Reason.CODE, number);
+        }
+        return (int) number;
     }
 
     private static Optional<Duration> millis(long millis) {

@@ -101,11 +101,11 @@ public final class Children {
     private static Known today(Child added, List<ActionRecord> inForce) {
         Child child = added;
         boolean archived = false;
-        for (ActionRecord act : inForce) {
-            if (act.action() instanceof ParentAction.Choose choose
+        for (ActionRecord action : inForce) {
+            if (action.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(NAME)) {
                 child = new Child(child.id(), choose.chosen(), child.since());
-            } else if (act.action() instanceof ParentAction.Choose choose
+            } else if (action.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(ARCHIVED)) {
                 archived = choose.chosen().equals("yes");
             }

@@ -6,7 +6,9 @@ import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
+import fourfold.log.InvalidValue;
 import fourfold.log.Purpose;
+import fourfold.log.Reason;
 import fourfold.log.Surface;
 import java.util.List;
 
@@ -54,7 +56,7 @@ public final class Codes {
         return operation == Operation.MULTIPLY ? MULTIPLY : DIVIDE;
     }
 
-    /** What stands for the form in which a question was asked. */
+    /** The code of the form in which a question was asked. */
     static int of(Question question, Prompt asked) {
         return asked instanceof MissingFactor ? FACTOR : of(question.operation());
     }
@@ -67,27 +69,45 @@ public final class Codes {
         return SURFACES.indexOf(surface) + 1;
     }
 
+    /**
+     * The purpose of a code.
+     *
+     * @param code from 0
+     * @throws InvalidValue if there is none
+     */
     public static Purpose purpose(int code) {
-        return PURPOSES.get(code);
+        return of(PURPOSES, code);
     }
 
+    /**
+     * The surface of a code.
+     *
+     * @param code from 1
+     * @throws InvalidValue if there is none
+     */
     public static Surface surface(int code) {
-        return SURFACES.get(code - 1);
+        return of(SURFACES, code - 1);
+    }
+
+    private static <T> T of(List<T> all, int place) {
+        if (place < 0 || place >= all.size()) {
+            throw new InvalidValue(Reason.CODE, place);
+        }
+        return all.get(place);
     }
 
     /**
      * The prompt of these codes.
      *
      * @param right the number after the sign; 0 for a number to copy
-     * @throws IllegalArgumentException if there is no such prompt
+     * @throws InvalidValue if there is no such prompt
      */
     public static Prompt prompt(int operation, int left, int right) {
         boolean inside =
                 operation >= 0 && operation <= FACTOR && left >= 1 && left < HEIGHT && right >= 0 && right < WIDTH;
         Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;
         if (prompt == null) {
-            throw new IllegalArgumentException(
-                    "nothing is asked with the codes " + operation + ", " + left + ", " + right);
+            throw new InvalidValue(Reason.CODE, operation + ", " + left + ", " + right);
         }
         return prompt;
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /** Where the family's file and the program's cache live on each system. */
 public final class DataPath {
-    /** The folder the file lies in; it is made at need. */
+    /** The folder of the file; it is made when needed. */
     public static final String FOLDER = "fourfold";
 
     /** The file. */

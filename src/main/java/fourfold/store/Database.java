@@ -20,7 +20,7 @@ import java.util.function.Supplier;
  * one is committed, so a commit that worked could be reported as failed.
  */
 public final class Database implements AutoCloseable {
-    /** So many writes, several drills of the longest kind, may stand in the log before it is brought into the file. */
+    /** How many writes the log may hold before a checkpoint: several drills of the longest kind. */
     private static final int MOST_IN_LOG = 2_000;
 
     private final Connection connection;
@@ -44,7 +44,7 @@ public final class Database implements AutoCloseable {
     /**
      * The same for a file that may be moved or replaced meanwhile.
      *
-     * @param identity tells which file has the name now; every write makes sure that it is still the one that was opened
+     * @param identity identifies the file that has the name now; every write makes sure that it is still the one that was opened
      */
     Database(Connection connection, String begin, String where, Supplier<Optional<Object>> identity) {
         this(connection, begin, where, identity, true);
@@ -58,6 +58,11 @@ public final class Database implements AutoCloseable {
         this.where = where;
         this.identity = identity;
         this.opened = identity.get();
+    }
+
+    /** The file, as messages name it. */
+    String where() {
+        return where;
     }
 
     /** Something done with the connection. */

@@ -92,7 +92,7 @@ public final class DrillSessions {
                             Duration.ofSeconds(row.getInt(5)),
                             row.getLong(6)));
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.DRILL_UNREADABLE, Failure.oneLine(id), Failure.detail(e));
+            throw new Refusal(Reason.DRILL_UNREADABLE, Failure.oneLine(id), Failure.value(e));
         }
     }
 }

@@ -1,10 +1,12 @@
 package fourfold.store;
 
+import fourfold.log.InvalidValue;
 import fourfold.log.Problem;
 import fourfold.log.Reason;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -13,7 +15,7 @@ import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
-/** Makes of what the database or the system says a problem that a parent can be told. */
+/** Turns an error of the database or the system into a problem that can be shown to a parent. */
 public final class Failure {
     private static final int PRIMARY_CODE = 0xff;
 
@@ -35,6 +37,9 @@ public final class Failure {
     public static Problem problem(IOException cause) {
         if (cause instanceof AccessDeniedException) {
             return Problem.of(Reason.NOT_ALLOWED);
+        }
+        if (cause instanceof NoSuchFileException) {
+            return Problem.of(Reason.NO_FILE);
         }
         String said = cause instanceof FileSystemException system && system.getReason() != null
                 ? system.getReason()
@@ -72,8 +77,15 @@ public final class Failure {
         };
     }
 
+    /** What is wrong with a value of a file: what we found ourselves, or else that an id is none. */
+    public static Problem value(IllegalArgumentException cause) {
+        return cause instanceof InvalidValue invalid
+                ? invalid.problem()
+                : Problem.of(Reason.ID, "id", oneLine(String.valueOf(cause.getMessage())));
+    }
+
     /** What an exception says, in one line. */
-    public static String detail(Exception cause) {
+    private static String detail(Exception cause) {
         return oneLine(String.valueOf(cause.getMessage()));
     }
 

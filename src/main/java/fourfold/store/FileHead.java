@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 
 /**
- * Tells from a file's first hundred bytes whether it is ours, without opening it as a database: opening another
+ * Recognises our files by their first hundred bytes, without opening it as a database: opening another
  * program's database could already change it. The layout is that of the SQLite file format: sixteen bytes of text, and
  * the application's number at byte 68. Not for a file that this program has open as a database: closing it after such a
  * look would give the library's locks away (fcntl(2)).
@@ -45,6 +45,11 @@ public enum FileHead {
         }
     }
 
+    /**
+     * What the file is by its first hundred bytes.
+     *
+     * @throws IOException if there is no such file or it can't be read
+     */
     public static FileHead of(Path file) throws IOException {
         byte[] head = head(file);
         if (head.length == 0) {

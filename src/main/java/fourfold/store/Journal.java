@@ -59,7 +59,7 @@ public final class Journal {
 
     /**
      * Whether a program was killed in the middle of a write without a log; only a program that may write can tidy up. A
-     * journal whose first byte is nought was never made to count, as nothing had reached the file yet (SQLite's file
+     * journal whose first byte is zero was never made valid, as nothing had reached the file yet (SQLite's file
      * format, section 3, and its pages on locking, "hot journals").
      */
     public static boolean unfinishedWrite(Path file) throws IOException {

@@ -28,7 +28,7 @@ final class NativeLibrary {
 
     private NativeLibrary() {}
 
-    /** Tells the driver where the library is, unpacking it first if need be, unless the user has told it already. */
+    /** Sets the path of the native library for the driver, unpacking it first if need be, unless the user has set one. */
     static synchronized void prepare(Path cache) {
         if (System.getProperty(FOLDER_PROPERTY) != null || System.getProperty(TEMPORARY_PROPERTY) != null) {
             return;

@@ -13,7 +13,7 @@ public final class Refusal extends RuntimeException {
         this(Problem.of(reason, details));
     }
 
-    private Refusal(Problem problem) {
+    public Refusal(Problem problem) {
         super(problem.toString());
         this.problem = problem;
     }

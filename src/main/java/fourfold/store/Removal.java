@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * The one place where answers are deleted: a child is removed for good, with every answer, drill and act, all at once or
+ * The one place where answers are deleted: a child is removed for good, with every answer, drill and action, all at once or
  * not at all. What stays is that the child was removed, so that another computer's file does not bring it back. What was
  * deleted is overwritten in the file; backups still hold it.
  */

@@ -15,7 +15,7 @@ import java.util.UUID;
 
 /**
  * Which rows are one child: a child who was added on two computers has two rows, and a parent has said that they are
- * the same. Both rows stay as they are; that they are one is a choice in the log of acts, so that it goes along to every
+ * the same. Both rows stay as they are; that they are one is a choice in the log of actions, so that it goes along to every
  * computer and can be taken back.
  */
 public final class SameChildren {
@@ -28,6 +28,7 @@ public final class SameChildren {
         this.rows = rows;
     }
 
+    /** Reads from the log of actions which rows are one child. */
     public static SameChildren in(Connection connection) throws SQLException {
         boolean any = !Database.query(
                         connection,
@@ -54,11 +55,11 @@ public final class SameChildren {
 
     private static SameChildren of(List<UUID> added, List<ActionRecord> choices) {
         Map<UUID, List<UUID>> rows = new HashMap<>();
-        for (ActionRecord act : ActionRecord.inForce(choices)) {
-            if (act.action() instanceof ParentAction.Choose choose
+        for (ActionRecord action : ActionRecord.inForce(choices)) {
+            if (action.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(SAME)) {
                 UUID other = UUID.fromString(choose.chosen());
-                List<UUID> both = new ArrayList<>(rows.getOrDefault(act.child(), List.of(act.child())));
+                List<UUID> both = new ArrayList<>(rows.getOrDefault(action.child(), List.of(action.child())));
                 both.addAll(rows.getOrDefault(other, List.of(other)));
                 List<UUID> sorted =
                         added.stream().filter(both::contains).distinct().toList();
@@ -78,7 +79,7 @@ public final class SameChildren {
         return rows.getOrDefault(child, List.of(child));
     }
 
-    /** The act that says that two children are one: the same act, whichever computer makes it. */
+    /** The action that says that two children are one: the same action, whichever computer makes it. */
     public static ActionRecord joining(UUID one, Instant oneSince, UUID other, Instant otherSince) {
         boolean inOrder = oneSince.isBefore(otherSince)
                 || (oneSince.equals(otherSince) && one.toString().compareTo(other.toString()) < 0);
@@ -89,12 +90,12 @@ public final class SameChildren {
         return new ActionRecord(id, first, at, 0, new ParentAction.Choose(SAME, second.toString()));
     }
 
-    /** A condition that holds for so many ids. */
+    /** An IN clause with one placeholder for each id. */
     static String oneOf(List<UUID> ids) {
         return " IN (" + String.join(", ", Collections.nCopies(ids.size(), "?")) + ")";
     }
 
-    /** Fills the question marks of {@link #oneOf}. */
+    /** Fills the placeholders of {@link #oneOf}. */
     static Database.Values filling(List<UUID> ids) {
         return values -> {
             for (int i = 0; i < ids.size(); i++) {

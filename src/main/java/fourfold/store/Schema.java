@@ -25,7 +25,7 @@ public record Schema(List<String> locations, List<Step> steps) {
         }
     }
 
-    /** How a file stands to this program. */
+    /** How a file's schema compares with this program's. */
     public enum State {
         /** Nothing in it yet. */
         EMPTY,
@@ -39,7 +39,7 @@ public record Schema(List<String> locations, List<Step> steps) {
         FOREIGN
     }
 
-    /** How the file stands; only reads. */
+    /** Compares the file's schema; only reads. */
     public State stateOf(Connection connection) throws SQLException {
         List<String> tables = Database.query(
                 connection,

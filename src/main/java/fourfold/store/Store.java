@@ -18,7 +18,7 @@ import java.util.UUID;
 import java.util.function.Consumer;
 
 /**
- * One family's file: children, drills, answers and acts. Rows are only ever added.
+ * One family's file: children, drills, answers and actions. Rows are only ever added.
  *
  * <p>Whatever {@code keep}, {@code begin} or {@code add} has been given is on the disk when the call returns; keeping
  * the same thing twice changes nothing, keeping a different thing under the same id is refused. Times are kept to the
@@ -66,8 +66,14 @@ public final class Store implements AutoCloseable {
         StoreFile.loadDriver();
     }
 
+    /** The open database, for work that goes through several tables. */
     public Database database() {
         return database;
+    }
+
+    /** The file, as messages name it. */
+    public String where() {
+        return database.where();
     }
 
     /** The children who practise, in the order in which they were added, under today's names. */
@@ -116,16 +122,16 @@ public final class Store implements AutoCloseable {
         database.write(task, on(change));
     }
 
-    /** Keeps an act of the parent; a new name that another child has is refused. */
-    public void keep(ActionRecord act) {
-        write(Task.KEEP_CHANGE, c -> Actions.keep(c, act));
+    /** Keeps an action of the parent; a new name that another child has is refused. */
+    public void keep(ActionRecord action) {
+        write(Task.KEEP_CHANGE, c -> Actions.keep(c, action));
     }
 
-    /** Keeps acts that belong together, all of them or none. */
-    public void keepActs(List<ActionRecord> acts) {
+    /** Keeps actions that belong together, all of them or none. */
+    public void keepActions(List<ActionRecord> actions) {
         write(Task.KEEP_CHANGE, c -> {
-            for (ActionRecord act : acts) {
-                Actions.keep(c, act);
+            for (ActionRecord action : actions) {
+                Actions.keep(c, action);
             }
         });
     }
@@ -150,7 +156,7 @@ public final class Store implements AutoCloseable {
     }
 
     /**
-     * Removes a child for good: every answer, drill and act. Make a backup first. Another computer's file will not bring
+     * Removes a child for good: every answer, drill and action. Make a backup first. Another computer's file will not bring
      * the child back.
      */
     public void remove(UUID child, Instant at) {
@@ -191,8 +197,8 @@ public final class Store implements AutoCloseable {
         return read(Task.READ_DRILLS, c -> DrillSessions.of(c, child));
     }
 
-    /** The child's acts in {@link ActionRecord#IN_ORDER}, undone ones too. */
-    public List<ActionRecord> acts(UUID child) {
+    /** The child's actions in {@link ActionRecord#IN_ORDER}, undone ones too. */
+    public List<ActionRecord> actions(UUID child) {
         return read(Task.READ_CHANGES, c -> Actions.of(c, child));
     }
 

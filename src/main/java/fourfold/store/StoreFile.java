@@ -50,7 +50,7 @@ public final class StoreFile {
         return new StoreFile(file.toAbsolutePath().normalize(), patience, schema).open();
     }
 
-    /** Loads what {@link #open} will need; a file is neither made nor read. What can't be loaded, open will tell of. */
+    /** Loads what {@link #open} will need; a file is neither made nor read. A failure is left to open, which reports it. */
     static void loadDriver() {
         try {
             NativeLibrary.prepareUsual();
@@ -120,7 +120,7 @@ public final class StoreFile {
         }
     }
 
-    /** What tells a file from another of its name: its number on the disk, where the system has such numbers. */
+    /** What identifies a file whatever its name: its inode number, on systems that have one. */
     private static Optional<Object> number(Path file) {
         try {
             return Optional.ofNullable(
@@ -190,8 +190,8 @@ public final class StoreFile {
     }
 
     /**
-     * Looks at every page, so that damage is told before more is written into it. The rules of the tables (CHECK) are left
-     * to verify and to the backups: they would take three quarters of the time, and a row that breaks one is told when it
+     * Looks at every page, so that damage is reported before more is written into it. The rules of the tables (CHECK) are left
+     * to verify and to the backups: they would take three quarters of the time, and a row that breaks one is reported when it
      * is read.
      */
     private void checkPages(Connection connection) throws SQLException, IOException {

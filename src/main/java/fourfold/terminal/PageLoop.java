@@ -19,15 +19,21 @@ public final class PageLoop {
 
     private final TerminalSession session;
     private final SessionClock clock;
+    private final String tooSmall;
     private final Deque<Page> pages = new ArrayDeque<>();
     private Picture shown;
     private Theme theme = Theme.TERMINAL;
     private boolean fresh = true;
 
-    /** A loop that begins with one page. */
-    public PageLoop(TerminalSession session, SessionClock clock, Page first) {
+    /**
+     * A loop that begins with one page.
+     *
+     * @param tooSmall what a window says that is too small for any page
+     */
+    public PageLoop(TerminalSession session, SessionClock clock, Page first, String tooSmall) {
         this.session = session;
         this.clock = clock;
+        this.tooSmall = tooSmall;
         this.shown = new Picture(1, 1, session.unicode());
         pages.push(first);
     }
@@ -148,7 +154,7 @@ public final class PageLoop {
     private void paint(boolean all) {
         Picture next = new Picture(session.size().getColumns(), session.size().getRows(), session.unicode());
         if (next.width() < 40 || next.height() < 12) {
-            next.text(0, 0, "This window is too small. Please make it larger.");
+            next.text(0, 0, tooSmall);
             pages.element().interrupted(clock.now());
         } else {
             pages.element().draw(next);

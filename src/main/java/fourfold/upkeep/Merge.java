@@ -31,8 +31,8 @@ import java.util.Set;
 import java.util.UUID;
 
 /**
- * The union of two files: of their children, drills, answers and acts, by their ids. Merging in any order, and merging
- * again, comes to the same; clocks that differ change nothing, because nothing is told apart by time.
+ * The union of two files: of their children, drills, answers and actions, by their ids. Merging in any order, and merging
+ * again, comes to the same; clocks that differ change nothing, because nothing is identified by its time.
  *
  * @param came what came from the other file
  * @param unsettled names that two different children have; the parent must say whether they are one
@@ -124,7 +124,7 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
                 .plus(Kind.CHILD, rows.addChildren())
                 .plus(Kind.DRILL, rows.addDrills())
                 .plus(Kind.ANSWER, rows.addAnswers())
-                .plus(Kind.ACTION, rows.addActs());
+                .plus(Kind.ACTION, rows.addActions());
         List<Clash> unsettled = new ArrayList<>();
         List<ActionRecord> settling = new ArrayList<>();
         for (Clash clash : clashes(before, Children.all(c))) {
@@ -146,8 +146,8 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
                 unsettled.add(clash);
             }
         }
-        for (ActionRecord act : settling) {
-            Actions.keep(c, act);
+        for (ActionRecord action : settling) {
+            Actions.keep(c, action);
         }
         return new Merge(came, unsettled, rows.leftOut());
     }
@@ -172,6 +172,9 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
     /** A copy that can be brought up to date without touching the other file. */
     private static PrivateCopy copyOf(Path other) {
         try {
+            if (!Files.exists(other)) {
+                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NO_FILE));
+            }
             if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
                 throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NOT_TO_MERGE));
             }

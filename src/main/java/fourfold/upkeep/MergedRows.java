@@ -113,7 +113,7 @@ final class MergedRows {
                 """.formatted(columns(", ", "%s"), columns(", ", "o.%s")));
     }
 
-    int addActs() throws SQLException {
+    int addActions() throws SQLException {
         return add("""
                 INSERT INTO main.act (id, child_nr, made_at, zone_offset_min, kind, detail)
                 SELECT o.id, mc.nr, o.made_at, o.zone_offset_min, o.kind, o.detail

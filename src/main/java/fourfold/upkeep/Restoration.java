@@ -87,12 +87,24 @@ public final class Restoration {
 
     /**
      * Brings into the present file what its log holds, so that it is whole under whatever name, and makes sure that nobody
-     * else has it open. A damaged file is not written to: it is kept aside together with what stands beside it.
+     * else has it open. A program that only reads can't be distinguished from a drill between two answers, as both hold the same lock; so
+     * both are in the way. A damaged file is not written to: it is kept aside together with what stands beside it.
      */
     private void bringIntoOneFile() throws IOException, SQLException {
         if (Files.exists(file) && FileHead.of(file) == FileHead.OURS && isSound()) {
-            Journal.intoOneFile(file);
+            try {
+                Journal.intoOneFile(file);
+            } catch (SQLException e) {
+                if (Failure.isInUse(e)) {
+                    throw heldOpen(e);
+                }
+                throw e;
+            }
         }
+    }
+
+    private RecordsFailure heldOpen(SQLException cause) {
+        return new RecordsFailure(Task.RESTORE, Failure.shown(file), Problem.of(Reason.HELD_OPEN), cause);
     }
 
     private boolean isSound() throws SQLException {

@@ -19,10 +19,11 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongFunction;
 
 /**
  * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
- * another possible value can't be told from a true one.
+ * another possible value can't be distinguished from a true one.
  *
  * @param saved what was written to the new file
  * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
@@ -32,11 +33,12 @@ public record Salvage(RowCounts saved, int lost) {
      * Writes what can be read to a new file.
      *
      * @param damaged the damaged file
-     * @param backup a good backup, which tells to whom drills and answers belong where that is destroyed
+     * @param backup a good backup, which shows to whom drills and answers belong where that is destroyed
      * @param fresh the new file; it must not be there yet
+     * @param nameless how a child is called whose name is destroyed, by the number of its row
      * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
      */
-    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh) {
+    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless) {
         if (Files.exists(fresh)) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
@@ -45,7 +47,7 @@ public record Salvage(RowCounts saved, int lost) {
             if (backup.isPresent()) {
                 rows.fillFrom(SalvagedRows.of(backup.get()));
             }
-            rows.nameTheNameless();
+            rows.nameTheNameless(nameless);
             EarlierSlips.copy(damaged, fresh);
             Salvage saved = write(rows, fresh);
             // The new file is often carried elsewhere: it is to be whole by itself.
@@ -79,8 +81,8 @@ public record Salvage(RowCounts saved, int lost) {
                     tally.write(Kind.ANSWER, () -> store.keep(answer));
                 }
             }
-            for (ActionRecord act : rows.acts()) {
-                tally.write(Kind.ACTION, () -> store.keep(act));
+            for (ActionRecord action : rows.actions()) {
+                tally.write(Kind.ACTION, () -> store.keep(action));
             }
             return new Salvage(tally.saved, tally.refused + rows.impossible());
         }

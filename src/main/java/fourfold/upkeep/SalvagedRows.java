@@ -17,13 +17,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.LongFunction;
 
 /** The rows that could be made out in a file, by the numbers by which they refer to each other. */
 final class SalvagedRows {
     private final Map<Long, Child> children = new TreeMap<>();
     private final Map<Long, LeafPages.Row> drills = new TreeMap<>();
     private final List<LeafPages.Row> answers = new ArrayList<>();
-    private final List<LeafPages.Row> acts = new ArrayList<>();
+    private final List<LeafPages.Row> actions = new ArrayList<>();
     private int impossible;
 
     private SalvagedRows() {}
@@ -34,7 +35,7 @@ final class SalvagedRows {
         return rows;
     }
 
-    /** Our tables are told apart by how many columns they have and what stands in them. */
+    /** Our tables are distinguished by their number of columns and the values in them. */
     private void take(LeafPages.Row row) {
         List<Optional<Object>> values = row.values();
         try {
@@ -44,7 +45,7 @@ final class SalvagedRows {
                 UUID.fromString(text(row, 1));
                 drills.put(row.number(), row);
             } else if (values.size() == 7) {
-                acts.add(row);
+                actions.add(row);
             } else if (values.size() == 13) {
                 answers.add(row);
             }
@@ -69,17 +70,17 @@ final class SalvagedRows {
     }
 
     /** A name for each child that drills belong to and that is gone. */
-    void nameTheNameless() {
+    void nameTheNameless(LongFunction<String> nameless) {
         for (LeafPages.Row drill : drills.values()) {
             long number = number(drill, 2);
-            children.computeIfAbsent(number, n -> nameless(n, drill));
+            children.computeIfAbsent(number, n -> nameless(nameless.apply(n), drill));
         }
     }
 
-    private static Child nameless(long number, LeafPages.Row drill) {
+    private static Child nameless(String name, LeafPages.Row drill) {
         UUID id = UUID.nameUUIDFromBytes(
                 ("child of " + text(drill, 1)).getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        return new Child(id, "Salvaged " + number, Instant.ofEpochMilli(number(drill, 3)));
+        return new Child(id, name, Instant.ofEpochMilli(number(drill, 3)));
     }
 
     List<Child> children() {
@@ -113,9 +114,9 @@ final class SalvagedRows {
         return all;
     }
 
-    List<ActionRecord> acts() {
+    List<ActionRecord> actions() {
         List<ActionRecord> all = new ArrayList<>();
-        for (LeafPages.Row row : acts) {
+        for (LeafPages.Row row : actions) {
             try {
                 Child child = Optional.ofNullable(children.get(number(row, 2)))
                         .orElseThrow(() -> new IllegalArgumentException("its child is gone"));

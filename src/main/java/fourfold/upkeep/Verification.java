@@ -61,15 +61,23 @@ public final class Verification {
     }
 
     /**
-     * What a grown-up should know of how the file is kept.
+     * What a grown-up should know of how the file is kept. That it is whole by itself is said only of a file of which that
+     * is true: not beside slips of an earlier program, nor beside a write that was cut short.
      *
      * @throws RecordsFailure if the file can't be read at all
      */
     public static List<Problem> notes(Path file) {
         try {
+            if (FileHead.of(file) != FileHead.OURS) {
+                return List.of();
+            }
             List<Problem> notes = new ArrayList<>();
-            notes.add(Problem.of(FileHead.isLogged(file) ? Reason.KEPT_WITH_LOG : Reason.KEPT_WITH_JOURNAL));
             int slips = EarlierSlips.beside(file).size();
+            if (FileHead.isLogged(file)) {
+                notes.add(Problem.of(Reason.KEPT_WITH_LOG));
+            } else if (slips == 0 && !Journal.unfinishedWrite(file)) {
+                notes.add(Problem.of(Reason.KEPT_WITH_JOURNAL));
+            }
             if (slips > 0) {
                 notes.add(Problem.of(slips == 1 ? Reason.SLIP_LEFT : Reason.SLIPS_LEFT, slips));
             }
@@ -143,7 +151,7 @@ public final class Verification {
         Tree tree = trees.get(number.group(1));
         return tree == null
                 ? Problem.of(Reason.TABLES, Failure.oneLine(line))
-                : Problem.of(tree.kind(), Failure.oneLine(line), Failure.oneLine(tree.table()));
+                : Problem.of(tree.kind(), Failure.oneLine(tree.table()), Failure.oneLine(line));
     }
 
     private void references(Connection connection) throws SQLException {
@@ -172,7 +180,7 @@ public final class Verification {
         } catch (Refusal e) {
             found(Reason.CHILD_UNREADABLE, e.problem());
         } catch (IllegalArgumentException e) {
-            found(Reason.CHILD_UNREADABLE, Failure.detail(e));
+            found(Reason.CHILD_UNREADABLE, Failure.value(e));
         }
     }
 

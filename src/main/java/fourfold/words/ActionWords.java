@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 public final class ActionWords {
     private ActionWords() {}
 
-    /** Actions that were done together: of one kind they are told as one, others are counted. */
+    /** Actions that were done together: of one kind they make one text, of others the rest is counted. */
     public static String told(Words words, List<ParentAction> actions) {
         ParentAction last = actions.get(actions.size() - 1);
         List<Family> families =
@@ -28,6 +28,7 @@ public final class ActionWords {
         return actions.size() == 1 ? one : words.say("action.more", one, actions.size() - 1);
     }
 
+    /** One action. */
     public static String told(Words words, ParentAction action) {
         return told(words, action, family(action).map(words::name).orElse(""));
     }
@@ -54,7 +55,7 @@ public final class ActionWords {
         return words.say("action.undo");
     }
 
-    /** A setting in the words of its page; what this program does not know is told as it was kept. */
+    /** A setting in the words of its page; what this program does not know is shown as it was kept. */
     private static String chosen(Words words, ParentAction.Choose choose) {
         String text = choose.chosen();
         return switch (choose.setting()) {

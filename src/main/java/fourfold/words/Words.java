@@ -89,7 +89,12 @@ public final class Words {
         return gaps.length == 0 ? text : String.format(language, text, gaps);
     }
 
-    /** The text for one or for many: the key with {@code .one} or {@code .many} after it. */
+    /**
+     * The text for one or for many.
+     *
+     * @param key the key without its ending {@code .one} or {@code .many}
+     * @param count decides which; it fills no gap by itself
+     */
     public String counted(String key, int count, Object... gaps) {
         return say(key + (count == 1 ? ".one" : ".many"), gaps);
     }
@@ -104,7 +109,7 @@ public final class Words {
         return say("date.short", day);
     }
 
-    /** A number with one decimal and the language's own sign before it: 2.3, or 2,3 in German. */
+    /** A number with one decimal and the language's decimal sign: 2.3, or 2,3 in German. */
     public String number(double value) {
         return String.format(language, "%.1f", value);
     }
@@ -133,7 +138,7 @@ public final class Words {
         return say(key).split(" ", -1)[number - 1];
     }
 
-    /** So many minutes, rounded. */
+    /** A duration in minutes, rounded; less than half a minute has a text of its own. */
     public String minutes(Duration time) {
         long minutes = time.plusSeconds(30).toMinutes();
         return minutes < 1 ? say("count.minutes.none") : counted("count.minutes", (int) minutes, minutes);
@@ -145,6 +150,11 @@ public final class Words {
      */
     public static String isolated(String name) {
         return "\u2068" + name + "\u2069";
+    }
+
+    /** A name between this language's quotation marks. */
+    public String quoted(String name) {
+        return say("quoted", name);
     }
 
     /** Why a new file could not be made and what to do, in one line. */
@@ -196,22 +206,31 @@ public final class Words {
         return asked(Question.product(family.low(), family.high()));
     }
 
-    /** Families by their products, the first few of them. */
+    /**
+     * Families by their products.
+     *
+     * @param most how many are named; an ellipsis stands for the others
+     */
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
         return families.size() > most ? names + " …" : names;
     }
 
-    /** What a wrong answer looks like, in one calm line; empty where that is not clear. */
-    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> told) {
+    /**
+     * What a wrong answer looks like, in one calm line.
+     *
+     * @param inWords how a question with its result is written here
+     * @return empty where it looks like nothing in particular
+     */
+    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> inWords) {
         Question asked = wrong.question();
         boolean product = asked.operation() == Operation.MULTIPLY;
         return switch (wrong.kind()) {
             case NEIGHBOUR, SAME_TABLE ->
                 wrong.fits()
                         .map(f -> product
-                                ? say("mixup.product", told.apply(f.question()))
-                                : say("mixup.quotient", wrong.typed(), told.apply(f.question())));
+                                ? say("mixup.product", inWords.apply(f.question()))
+                                : say("mixup.quotient", wrong.typed(), inWords.apply(f.question())));
             case OTHER_OPERATION ->
                 Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
             case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
@@ -219,10 +238,14 @@ public final class Words {
         };
     }
 
-    /** A way to a fact from what the child knows; {@code told} says a fact. */
-    public String hint(Hint hint, Function<Question, String> told) {
+    /**
+     * A way to a fact from what the child knows.
+     *
+     * @param inWords how a question with its result is written here
+     */
+    public String hint(Hint hint, Function<Question, String> inWords) {
         List<Object> gaps = new ArrayList<>(
-                hint.from().stream().map(fact -> told.apply(fact.question())).toList());
+                hint.from().stream().map(fact -> inWords.apply(fact.question())).toList());
         gaps.add(hint.step());
         return say("way." + hint.way().key(), gaps.toArray());
     }
@@ -263,7 +286,11 @@ public final class Words {
         return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** What of a drill is lost, and why, for the parent when the program ends. */
+    /**
+     * What of a drill is lost, and why, for the parent when the program ends.
+     *
+     * @param answers how many answers, 0 if only the drill itself is lost
+     */
     public String lost(int answers, Optional<RecordsFailure> failure) {
         String why = failure.map(this::failure).orElse("");
         return answers == 0 ? say("failure.lost.none", why) : counted("failure.lost", answers, answers, why);

@@ -52,7 +52,7 @@ final class GrowthProbe {
                     .findFirst()
                     .orElseThrow();
             boolean looking = arguments[2].equals("look");
-            Progress.Fold fold = new Progress.Fold(Steering.of(store.acts(child.id())));
+            Progress.Fold fold = new Progress.Fold(Steering.of(store.actions(child.id())));
             store.readAnswers(child.id(), fold);
             Progress progress = fold.progress();
             long folded = System.nanoTime();

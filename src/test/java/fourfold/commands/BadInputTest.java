@@ -73,16 +73,16 @@ class BadInputTest {
     @ValueSource(longs = {1, 2, 3, 4})
     void aMashedKeyboardBreaksNothing(long seed) {
         Practised.children(folder, "Mina", "Ivo");
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         for (int sessions = 0, keys = 0; keys < 1500; sessions++) {
             assertTrue(sessions < 500, "the program is always left at once");
             try (Journey journey = open()) {
                 // Straight into a drill, where most of the mashing shall be.
                 journey.keys("Enter Enter").rest(50);
                 for (; keys < 1500 && journey.isGoing(); keys++) {
-                    journey.press(key(dice), dice.nextInt(4) == 0 ? dice.nextInt(2000) : dice.nextInt(120));
-                    if (dice.nextInt(100) == 0) {
-                        journey.size(dice.nextInt(1, 220), dice.nextInt(1, 70));
+                    journey.press(key(random), random.nextInt(4) == 0 ? random.nextInt(2000) : random.nextInt(120));
+                    if (random.nextInt(100) == 0) {
+                        journey.size(random.nextInt(1, 220), random.nextInt(1, 70));
                     }
                 }
             }
@@ -92,10 +92,11 @@ class BadInputTest {
         assertEquals(0, CommandRun.of(file(), "export", "answers").code());
     }
 
-    private static KeyStroke key(SplittableRandom dice) {
-        return dice.nextInt(3) == 0
-                ? new KeyStroke(OTHERS.get(dice.nextInt(OTHERS.size())))
-                : new KeyStroke(KEYS.charAt(dice.nextInt(KEYS.length())), dice.nextInt(40) == 0, dice.nextInt(20) == 0);
+    private static KeyStroke key(SplittableRandom random) {
+        return random.nextInt(3) == 0
+                ? new KeyStroke(OTHERS.get(random.nextInt(OTHERS.size())))
+                : new KeyStroke(
+                        KEYS.charAt(random.nextInt(KEYS.length())), random.nextInt(40) == 0, random.nextInt(20) == 0);
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.drill.Player;
 import fourfold.facts.Families;
 import fourfold.home.Home;
+import fourfold.insight.ClockDoubt;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
@@ -123,6 +124,7 @@ class ClockTest {
     void aClockThatCanNotBeRightIsSaid(int days, boolean said) {
         Progress progress = Progress.of(List.of(), Practised.answers());
         Instant now = Practised.BEGAN.plus(Duration.ofDays(days));
+        assertEquals(said, ClockDoubt.of(progress, now).isPresent());
         assertEquals(said, ClockAdvice.of(Words.english(), progress, now).isPresent());
         assertTrue(ClockAdvice.of(Words.english(), Progress.blank(Steering.NONE), now)
                 .isEmpty());

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
+import fourfold.log.InvalidValue;
 import fourfold.store.Store;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -162,16 +164,16 @@ class ImportAnswersTest {
     void mutatedFilesGiveClearErrorsOnly() throws IOException {
         byte[] whole = Files.readAllBytes(exported());
         Path file = fresh();
-        SplittableRandom dice = new SplittableRandom(31);
+        SplittableRandom random = new SplittableRandom(31);
         int taken = 0;
         try (Store store = Store.open(file)) {
             for (int i = 0; i < MUTATIONS; i++) {
-                String text = new String(mutated(whole, dice), StandardCharsets.UTF_8);
+                String text = new String(mutated(whole, random), StandardCharsets.UTF_8);
                 try {
                     ImportedAnswers.read(store, new StringReader(text), Instant.EPOCH);
                     taken++;
-                } catch (IllegalArgumentException e) {
-                    String told = String.valueOf(e.getMessage());
+                } catch (InvalidValue e) {
+                    String told = Words.english().problem(e.problem());
                     assertTrue(told.matches("(?s)line \\d+( or below)?: \\S.*"), told);
                     assertTrue(!told.contains("Exception") && !told.contains("null"), told);
                 }
@@ -181,20 +183,20 @@ class ImportAnswersTest {
         assertTrue(taken < MUTATIONS / 2, taken + " of " + MUTATIONS + " were taken");
     }
 
-    private static byte[] mutated(byte[] whole, SplittableRandom dice) {
+    private static byte[] mutated(byte[] whole, SplittableRandom random) {
         byte[] bytes = whole.clone();
         String[] pieces = {"\"", ",", "\r\n", "\n", "\u0000", "-", "99999999999999999999", "÷", "\uD83D\uDE00", ",,,,"};
-        for (int times = 1 + dice.nextInt(3); times > 0; times--) {
-            int at = dice.nextInt(bytes.length);
-            switch (dice.nextInt(5)) {
-                case 0 -> bytes[at] ^= (byte) (1 << dice.nextInt(8));
+        for (int times = 1 + random.nextInt(3); times > 0; times--) {
+            int at = random.nextInt(bytes.length);
+            switch (random.nextInt(5)) {
+                case 0 -> bytes[at] ^= (byte) (1 << random.nextInt(8));
                 case 1 -> bytes = java.util.Arrays.copyOf(bytes, Math.max(1, at));
                 case 2 -> {
-                    byte[] piece = pieces[dice.nextInt(pieces.length)].getBytes(StandardCharsets.UTF_8);
+                    byte[] piece = pieces[random.nextInt(pieces.length)].getBytes(StandardCharsets.UTF_8);
                     bytes = joined(java.util.Arrays.copyOf(bytes, at), piece, from(bytes, at));
                 }
-                case 3 -> bytes = joined(java.util.Arrays.copyOf(bytes, at), from(bytes, dice.nextInt(bytes.length)));
-                default -> bytes[at] = (byte) dice.nextInt(256);
+                case 3 -> bytes = joined(java.util.Arrays.copyOf(bytes, at), from(bytes, random.nextInt(bytes.length)));
+                default -> bytes[at] = (byte) random.nextInt(256);
             }
         }
         return bytes;

@@ -78,7 +78,8 @@ public final class Journey implements AutoCloseable {
         return new PageLoop(
                 stage,
                 moments,
-                new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL));
+                new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL),
+                words.say("window.small"));
     }
 
     public Home home() {

@@ -70,13 +70,13 @@ class KilledDrillEndToEnd {
         try (Store store = Store.open(file)) {
             store.add(new Child(new UUID(7, hand), "Mina", Practised.BEGAN));
         }
-        SplittableRandom dice = new SplittableRandom(hand);
+        SplittableRandom random = new SplittableRandom(hand);
         List<String> counted = new ArrayList<>();
         List<String> typed = new ArrayList<>();
         try (Bystander bystander = Bystander.start()) {
             for (int kill = 0; kill < KILLS; kill++) {
                 Company company = Company.values()[(kill * HANDS + hand) % Company.values().length];
-                new Kill(file, company, bystander, dice.split())
+                new Kill(file, company, bystander, random.split())
                         .andLook(counted, typed, folder.resolve("kill " + hand));
             }
         }
@@ -89,7 +89,7 @@ class KilledDrillEndToEnd {
     }
 
     /** One kill. */
-    private record Kill(Path file, Company company, Bystander bystander, SplittableRandom dice) {
+    private record Kill(Path file, Company company, Bystander bystander, SplittableRandom random) {
         /**
          * Kills and goes all the ways.
          *
@@ -142,25 +142,25 @@ class KilledDrillEndToEnd {
             List<String> command = PackagedProgramEndToEnd.fourfold("drill", "--minutes", "5");
             try (PtyProgram program = PtyProgram.start(Map.of("FOURFOLD_STORE", file.toString()), 80, 24, command)) {
                 PtyChild child = new PtyChild(program);
-                child.answer(1 + dice.nextInt(2));
+                child.answer(1 + random.nextInt(2));
                 Thread playing = new Thread(child::playOn);
-                long nanos = dice.nextLong(LONGEST_NANOS);
+                long nanos = random.nextLong(LONGEST_NANOS);
                 if (company.is("BEFORE")) {
                     bystander.take(company.doing(), file);
                 }
                 playing.start();
-                LockSupport.parkNanos(dice.nextLong(nanos + 1));
+                LockSupport.parkNanos(random.nextLong(nanos + 1));
                 if (company.is("BEFORE")) {
                     bystander.letGo();
                 } else if (company.is("DURING")) {
                     bystander.take(company.doing(), file);
                 }
-                if (dice.nextBoolean()) {
+                if (random.nextBoolean()) {
                     int typed = child.typed();
                     await(() -> child.typed() > typed);
-                    LockSupport.parkNanos(dice.nextLong(SHORT_NANOS));
+                    LockSupport.parkNanos(random.nextLong(SHORT_NANOS));
                 } else {
-                    LockSupport.parkNanos(dice.nextLong(nanos + 1));
+                    LockSupport.parkNanos(random.nextLong(nanos + 1));
                 }
                 ProcessHandle.of(program.pid()).orElseThrow().destroyForcibly();
                 program.exitCode();

@@ -30,8 +30,8 @@ class LanguageOfCommandsTest {
             "\\b(the|and|of|is|it|be|are|with|from|not|this|for|no such|there|must|should|file|child|default)\\b",
             Pattern.CASE_INSENSITIVE);
 
-    /** What stays as it is in every language: options and files. */
-    private static final Pattern SAME = Pattern.compile("--\\w+|\\S*\\.(csv|db|html)\\b|/\\S+");
+    /** What stays as it is in every language: options, files and the columns of a log. */
+    private static final Pattern SAME = Pattern.compile("id,child,\\S*|--\\w+|\\S*\\.(csv|db|html)\\b|/\\S+");
 
     @TempDir
     private Path folder;
@@ -158,5 +158,118 @@ class LanguageOfCommandsTest {
             assertNoEnglish(run.err() + run.out());
             assertNotEquals("", run.err() + run.out(), line);
         }
+    }
+
+    /** What an imported line can be wrong in: what stands in a good file, and what in the bad one. */
+    private static final List<String> FAULTS = List.of(
+            "id,child,drill=id,kid,drill",
+            ",1,2026-03-01=,0,2026-03-01",
+            ",1,2026-03-01=,one,2026-03-01",
+            ",1,2026-03-01=,2,2026-03-01",
+            "00-0000-0000-0000-000000000004=00-x",
+            "T08:00=T28:00",
+            "2026-03-01=1969-03-01",
+            "2026-03-01=5001-03-01",
+            ",60,practise=,2000,practise",
+            ",practise,=,guess,",
+            ",practise,=,copy,",
+            ",practise,=,paper,",
+            ",multiply,=,add,",
+            ",6,7,=,6,17,",
+            ",42,1,=,x2,1,",
+            ",42,1,=,42,0,",
+            ",900,1200,=,900,-1,",
+            ",0,terminal=,-1,terminal",
+            ",terminal=,abacus",
+            ",terminal=,terminal,more",
+            "Mina=Mi\u0007na",
+            "Mina= Lu",
+            "Mina=\u200b",
+            "Mina=\"Mina");
+
+    private static final String LINE = String.join(",", fourfold.records.AnswersCsv.COLUMNS)
+            + "\r\na811c6a7-7206-34b4-874f-d2f2925137df,Mina,00000000-0000-0000-0000-000000000004,1,"
+            + "2026-03-01T08:00:00.000Z,60,practise,multiply,6,7,42,1,900,1200,0,terminal\r\n";
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "es"})
+    void everyFaultOfAnImportedLineIsToldInTheLanguage(String language) throws IOException {
+        Path file = Practised.children(folder, "Mina");
+        Path csv = folder.resolve("faulty.csv");
+        Files.writeString(csv, LINE);
+        told(language, 0, file, "import", "answers", csv.toString());
+        List<String> told = new ArrayList<>();
+        for (String fault : FAULTS) {
+            String[] change = fault.split("=", -1);
+            assertTrue(LINE.contains(change[0]), fault);
+            Files.writeString(csv, LINE.replace(change[0], change[1]));
+            told.add(told(language, 2, file, "import", "answers", csv.toString()));
+        }
+        assertTrue(told.stream().distinct().count() > FAULTS.size() - 4, String.join("", told));
+        Files.writeString(csv, "");
+        told(language, 2, file, "import", "answers", csv.toString());
+    }
+
+    /** What is printed, after a check that no line of it is as in English; it ends with that code. */
+    private static String told(String language, int code, Path file, String... arguments) {
+        CommandRun run = CommandRun.in(language, file, arguments);
+        CommandRun english = CommandRun.in("en", file, arguments);
+        assertEquals(code, run.code(), run.err());
+        assertEquals(code, english.code(), english.err());
+        List<String> inEnglish = (english.out() + english.err()).lines().toList();
+        for (String line : (run.out() + run.err()).lines().toList()) {
+            assertFalse(inEnglish.contains(line) && !ALIKE.matcher(line).matches(), line);
+        }
+        assertNoEnglish(run.out() + run.err());
+        return run.out() + run.err();
+    }
+
+    /** Lines that are the same in every language: signs and numbers, names, dates of ISO 8601, paths. */
+    private static final Pattern ALIKE =
+            Pattern.compile("[^\\p{L}]*|(Pip|Juno|Bo|Mina)|\\d{4}-\\d{2}-\\d{2}\\S* +/\\S+|language +system");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "es"})
+    void whatLooksAfterTheFileSpeaksTheLanguage(String language) throws IOException {
+        Path file = Practised.children(folder, "Mina");
+        Path rubbish = Files.write(folder.resolve("rubbish.db"), new byte[4096]);
+        Path none = folder.resolve("nowhere.db");
+        told(language, 0, file, "verify");
+        told(language, 1, file, "verify", rubbish.toString());
+        told(language, 1, file, "verify", none.toString());
+        told(
+                language,
+                1,
+                file,
+                "verify",
+                Files.createFile(folder.resolve("empty.db")).toString());
+        told(language, 2, file, "restore");
+        told(language, 0, file, "backup");
+        told(language, 0, file, "restore");
+        told(language, 1, file, "restore", none.toString(), "--yes");
+        told(language, 1, file, "restore", rubbish.toString(), "--yes");
+        told(language, 1, file, "merge", none.toString());
+        told(language, 1, file, "merge", rubbish.toString());
+        told(language, 2, file, "merge", file.toString());
+        told(language, 1, rubbish, "grid");
+        told(language, 1, none, "salvage", folder.resolve("saved.db").toString());
+        told(language, 1, folder.resolve("no").resolve("such.db"), "grid");
+        told(language, 1, folder, "grid");
+        told(language, 2, file, "--demo", "verify");
+        told(language, 0, file, "restore", "--yes");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"de", "es"})
+    void whatAParentReadsSpeaksTheLanguage(String language) throws IOException {
+        Path file = Practised.children(folder, "Mina");
+        for (String command : List.of("grid", "family 6x7", "rates", "plan --runs 3", "settings", "gate", "history")) {
+            told(language, 0, file, command.split(" "));
+        }
+        told(language, 0, file, "focus", "6x7");
+        told(language, 0, file, "settings", "minutes", "6");
+        told(language, 0, file, "history");
+        told(language, 1, file, "children", "--add", "mina");
+        told(language, 1, file, "drill");
     }
 }

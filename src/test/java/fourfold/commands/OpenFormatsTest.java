@@ -89,17 +89,17 @@ class OpenFormatsTest {
         JsonSchema wanted = schema("/fourfold/records/history.schema.json");
         fits(wanted, history);
         assertFalse(wanted.validate(JSON.readTree("{\"child\": \"Mina\"}")).isEmpty());
-        List<JsonNode> acts = new ArrayList<>();
-        history.get("acts").forEach(acts::add);
-        assertEquals(1 + 10 + 1 + 1 + 1 + 1 + 3, acts.size());
+        List<JsonNode> actions = new ArrayList<>();
+        history.get("acts").forEach(actions::add);
+        assertEquals(1 + 10 + 1 + 1 + 1 + 1 + 3, actions.size());
         assertEquals(
                 Rows.column(file, "SELECT kind FROM act ORDER BY made_at, id"),
-                acts.stream().map(a -> a.get("action").asText()).toList());
-        JsonNode undo = acts.get(acts.size() - 1);
+                actions.stream().map(a -> a.get("action").asText()).toList());
+        JsonNode undo = actions.get(actions.size() - 1);
         assertEquals("undo", undo.get("action").asText());
         assertEquals(
                 List.of(undo.get("act").asText()),
-                acts.stream()
+                actions.stream()
                         .filter(a -> a.path("taken_back").asBoolean())
                         .map(a -> a.get("id").asText())
                         .toList());

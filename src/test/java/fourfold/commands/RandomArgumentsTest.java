@@ -72,15 +72,15 @@ class RandomArgumentsTest {
     @Test
     void whateverIsWrittenIsDoneOrToldInOneLine() {
         Path file = Practised.once(folder);
-        SplittableRandom dice = new SplittableRandom(77);
+        SplittableRandom random = new SplittableRandom(77);
         for (int i = 0; i < LINES; i++) {
             List<String> line = new ArrayList<>();
-            line.add(COMMANDS.get(dice.nextInt(COMMANDS.size())));
+            line.add(COMMANDS.get(random.nextInt(COMMANDS.size())));
             if (line.get(0).equals("drill")) {
                 line.add("--plain");
             }
-            for (int more = dice.nextInt(5); more > 0; more--) {
-                String word = WORDS.get(dice.nextInt(WORDS.size()));
+            for (int more = random.nextInt(5); more > 0; more--) {
+                String word = WORDS.get(random.nextInt(WORDS.size()));
                 // What might be a file to make is made in the test's own folder.
                 boolean makes = line.get(0).equals("salvage") || line.get(0).equals("export");
                 line.add(makes && !word.startsWith("-") && !word.equals("answers") ? folder + "/" + word : word);

@@ -25,12 +25,12 @@ public final class Sample {
     /** Fills the file; gives the time of the next drill. */
     public static Instant fill(Path file) {
         Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
-        SplittableRandom dice = new SplittableRandom(20_260_112);
+        SplittableRandom random = new SplittableRandom(20_260_112);
         for (int drill = 0; drill < 30; drill++) {
             player.drill(8, drill, (prompt, purpose, position) -> {
                 int size = prompt.expected();
-                boolean right = !purpose.isFromMemory() || dice.nextInt(100) >= size / 4;
-                long millis = dice.nextLong(900, 1500) + 25L * size;
+                boolean right = !purpose.isFromMemory() || random.nextInt(100) >= size / 4;
+                long millis = random.nextLong(900, 1500) + 25L * size;
                 return new Player.Reply(Integer.toString(right ? size : size + 2), millis);
             });
             Instant next = START.plus(Duration.ofDays(drill / 4 * 7L + drill % 4 + 1));

@@ -57,7 +57,8 @@ class TourTest {
                     stage,
                     moments,
                     new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
+                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL),
+                    "too small");
             Tour tour = new Tour(stage, loop, household.children().list().size(), "Lu");
             Set<String> shown = new LinkedHashSet<>();
             long seconds = 0;
@@ -93,7 +94,8 @@ class TourTest {
                     stage,
                     moments,
                     new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
+                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL),
+                    "too small");
             Tour tour = new Tour(stage, loop, 1, "Lu");
             assertTrue(tour.turn(Duration.ZERO));
             stage.press(new KeyStroke('x', false, false), nanos);

@@ -157,6 +157,8 @@ class FocusTest {
         assertTrue(days > 0 && days < 20, "days in focus: " + days);
         assertFalse(under(focus).progress().isFocused(family));
         assertEquals(
-                asked(under().drill(8, 500, QUICK)), asked(under(focus).drill(8, 500, QUICK)), "the act still counts");
+                asked(under().drill(8, 500, QUICK)),
+                asked(under(focus).drill(8, 500, QUICK)),
+                "the action still counts");
     }
 }

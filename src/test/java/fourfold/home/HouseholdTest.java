@@ -27,7 +27,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Guards against settings that do not hold, acts that are not told, and a child who is lost or comes back unasked. */
+/** Guards against settings that do not hold, actions that are not told, and a child who is lost or comes back unasked. */
 class HouseholdTest {
     private static final Instant NOW = Instant.parse("2026-03-02T16:00:00Z");
 

@@ -60,6 +60,7 @@ class GridTest {
                 "0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | 0s 0s 0s 1s    | ACCURATE  | FLUENT    | ACCURATE",
                 "0r 0r 0r 1r 1r | 0s 0s 0s 1s    | 0r 0r 0r 1r 1r | ACCURATE  | FLUENT    | ACCURATE",
                 "0s 0s 0s 1s    | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | ACCURATE  | ACCURATE  | FLUENT",
+                "0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | FLUENT    | FLUENT    | FLUENT",
                 "0w             | 0r 0r 0r 1r 1r | 0r 0r 0r 1r 1r | ACQUIRING | ACQUIRING | FLUENT"
             })
     void aFamilyIsAsFarAsItsWeakestFactAndItsDivisionsAsFarAsTheWeakerOne(
@@ -76,6 +77,7 @@ class GridTest {
         assertEquals(quotients, cell.quotients());
         assertEquals(1, grid(history, 1).count(level));
         assertEquals(54, grid(history, 1).count(Mastery.NEW));
+        assertEquals(level.atLeast(Mastery.FLUENT) ? 1 : 0, grid(history, 1).fluent());
     }
 
     @Test
@@ -125,14 +127,14 @@ class GridTest {
 
     /** Twelve families, each trace asked on a few of twenty days. */
     private static History random(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         History history = new History();
         for (int i = 0; i < 12; i++) {
-            String kinds = dice.nextBoolean() ? "rrrrrrrw" : "rrssswm";
-            for (Trace trace : Families.at(dice.nextInt(Families.COUNT)).traces()) {
+            String kinds = random.nextBoolean() ? "rrrrrrrw" : "rrssswm";
+            for (Trace trace : Families.at(random.nextInt(Families.COUNT)).traces()) {
                 StringBuilder written = new StringBuilder();
-                for (int day = dice.nextInt(10); day < 20; day += dice.nextInt(5)) {
-                    written.append(' ').append(day).append(kinds.charAt(dice.nextInt(kinds.length())));
+                for (int day = random.nextInt(10); day < 20; day += random.nextInt(5)) {
+                    written.append(' ').append(day).append(kinds.charAt(random.nextInt(kinds.length())));
                 }
                 history.asked(trace, written.toString());
             }

@@ -91,11 +91,11 @@ class LifetimeProgressTest {
     void noAnswerEverTakesAnythingAway(
             @ForAll @Size(max = 200) List<@IntRange(min = 0, max = 199) Integer> questions, @ForAll long seed) {
         LifetimeProgress filling = new LifetimeProgress();
-        java.util.SplittableRandom dice = new java.util.SplittableRandom(seed);
+        java.util.SplittableRandom random = new java.util.SplittableRandom(seed);
         for (int question : questions) {
             int[] before = shades(filling);
             int begun = filling.begun();
-            filling.accept(answer(Families.questions().get(question), Purpose.PRACTISE, dice.nextBoolean()));
+            filling.accept(answer(Families.questions().get(question), Purpose.PRACTISE, random.nextBoolean()));
             int[] after = shades(filling);
             for (int i = 0; i < before.length; i++) {
                 assertTrue(after[i] >= before[i]);

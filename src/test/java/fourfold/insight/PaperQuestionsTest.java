@@ -42,14 +42,14 @@ class PaperQuestionsTest {
 
     /** So many families met, some of them better known than others. */
     private static History random(int met, long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         String[] histories = {"0v", "0w 0r", "0s 0s 0s 1s", "0r 0r 0r 1r 1r", "0w 0w 1w"};
         History history = new History();
         Set<Family> chosen = new HashSet<>();
         while (chosen.size() < met) {
-            Family family = Families.at(dice.nextInt(Families.COUNT));
+            Family family = Families.at(random.nextInt(Families.COUNT));
             if (chosen.add(family)) {
-                history.asked(family, histories[dice.nextInt(histories.length)]);
+                history.asked(family, histories[random.nextInt(histories.length)]);
             }
         }
         return history;

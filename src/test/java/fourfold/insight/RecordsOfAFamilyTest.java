@@ -125,6 +125,9 @@ class RecordsOfAFamilyTest {
                 weeks.weeks().stream().map(Weeks.Week::done).toList());
         assertEquals(drills.get(0).localDay(), weeks.weeks().get(0).monday());
         assertEquals(4.0 / 3, weeks.usualDays(), 1e-9);
+        assertEquals(weeks.weeks(), weeks.newest(99));
+        assertEquals(
+                weeks.weeks().subList(weeks.weeks().size() - 2, weeks.weeks().size()), weeks.newest(2));
         assertEquals(weeks, Weeks.of(drills, today - 1, 4));
         assertEquals(3, Weeks.of(drills, today - 2, 4).weeks().size());
         // A drill that is dated later than today is not told yet.

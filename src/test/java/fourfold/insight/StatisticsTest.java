@@ -38,10 +38,11 @@ class StatisticsTest {
 
     @Test
     void quantilesOfRandomNumbersAreThoseOfTheLibrary() {
-        Random dice = new Random(7);
+        Random random = new Random(7);
         for (int n = 1; n < 60; n++) {
-            double[] numbers =
-                    IntStream.range(0, n).mapToDouble(i -> dice.nextGaussian()).toArray();
+            double[] numbers = IntStream.range(0, n)
+                    .mapToDouble(i -> random.nextGaussian())
+                    .toArray();
             Percentile library = new Percentile().withEstimationType(EstimationType.R_8);
             Spread spread = Spread.of(numbers).orElseThrow();
             assertEquals(library.evaluate(numbers, 25), spread.low(), 1e-12);
@@ -66,11 +67,11 @@ class StatisticsTest {
     /** By its definition, Sen's slope leaves residuals whose rank correlation with x (Kendall's tau) is nought. */
     @Test
     void whatTheTrendLeavesHasNoRankCorrelationWithTime() {
-        Random dice = new Random(11);
+        Random random = new Random(11);
         for (int n = 10; n <= 60; n += 10) {
             double[] x = IntStream.range(0, n).asDoubleStream().toArray();
             double[] y = Arrays.stream(x)
-                    .map(v -> 20 + 0.7 * v + 5 * dice.nextGaussian())
+                    .map(v -> 20 + 0.7 * v + 5 * random.nextGaussian())
                     .toArray();
             Trend trend = Trend.through(x, y).orElseThrow();
             double[] rest = IntStream.range(0, n)
@@ -84,12 +85,13 @@ class StatisticsTest {
 
     @Test
     void theIntervalOfTheTrendHoldsTheTruthAboutNineteenTimesInTwenty() {
-        Random dice = new Random(5);
+        Random random = new Random(5);
         int held = 0;
         for (int run = 0; run < 400; run++) {
             double[] x = IntStream.range(0, 30).asDoubleStream().toArray();
-            double[] y =
-                    Arrays.stream(x).map(v -> 0.5 * v + 4 * dice.nextGaussian()).toArray();
+            double[] y = Arrays.stream(x)
+                    .map(v -> 0.5 * v + 4 * random.nextGaussian())
+                    .toArray();
             Trend trend = Trend.through(x, y).orElseThrow();
             held += trend.interval().low() <= 0.5 && 0.5 <= trend.interval().high() ? 1 : 0;
         }
@@ -132,10 +134,11 @@ class StatisticsTest {
 
     @Test
     void whatFallsIsTheMirrorOfWhatRises() {
-        Random dice = new Random(3);
+        Random random = new Random(3);
         for (int n = 2; n < 40; n++) {
             double[] x = IntStream.range(0, n).asDoubleStream().toArray();
-            double[] y = Arrays.stream(x).map(v -> v + 4 * dice.nextGaussian()).toArray();
+            double[] y =
+                    Arrays.stream(x).map(v -> v + 4 * random.nextGaussian()).toArray();
             Trend up = Trend.through(x, y).orElseThrow();
             Trend down =
                     Trend.through(x, Arrays.stream(y).map(v -> -v).toArray()).orElseThrow();

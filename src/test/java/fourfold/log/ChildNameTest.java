@@ -75,9 +75,8 @@ class ChildNameTest {
             String kept = ChildName.chosen(name);
             assertEquals(kept, ChildName.chosen(kept));
             assertFalse(ChildName.folded(kept).isEmpty());
-        } catch (IllegalArgumentException refused) {
-            String told = String.valueOf(refused.getMessage());
-            assertTrue(told.startsWith("a name "), told);
+        } catch (InvalidValue refused) {
+            assertTrue(refused.problem().reason().name().startsWith("NAME_"), refused.toString());
         }
     }
 

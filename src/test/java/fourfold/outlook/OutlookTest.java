@@ -38,9 +38,9 @@ class OutlookTest {
     /** Against Apache Commons Math 3.6.1, whose R_1 is the same definition. */
     @Test
     void thePercentilesOfTheRunsAreThoseOfALibrary() {
-        SplittableRandom dice = new SplittableRandom(4);
+        SplittableRandom random = new SplittableRandom(4);
         for (int runs = 1; runs <= 60; runs++) {
-            long[] days = dice.longs(runs, 0, 500).sorted().toArray();
+            long[] days = random.longs(runs, 0, 500).sorted().toArray();
             double[] numbers = Arrays.stream(days).asDoubleStream().toArray();
             Percentile library = new Percentile().withEstimationType(EstimationType.R_1);
             for (int share : new int[] {10, 50, 90}) {

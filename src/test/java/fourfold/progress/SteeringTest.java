@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Guards against an act that is lost, doubled or cannot be taken back. */
+/** Guards against an action that is lost, doubled or cannot be taken back. */
 class SteeringTest {
     private static final Instant START = Instant.parse("2026-03-02T08:00:00Z");
     private static final Family SIX_SEVEN = Family.of(6, 7);

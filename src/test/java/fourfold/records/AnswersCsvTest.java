@@ -10,9 +10,11 @@ import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
@@ -54,48 +56,50 @@ class AnswersCsvTest {
     }
 
     private static List<Answer> log(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         List<Answer> log = new ArrayList<>();
         for (int i = 1; i <= 40; i++) {
-            log.add(answer(dice, i));
+            log.add(answer(random, i));
         }
         return log;
     }
 
-    private static Answer answer(SplittableRandom dice, int position) {
-        Purpose purpose = Purpose.values()[dice.nextInt(Purpose.values().length)];
+    private static Answer answer(SplittableRandom random, int position) {
+        Purpose purpose = Purpose.values()[random.nextInt(Purpose.values().length)];
         Prompt prompt = purpose == Purpose.COPY
-                ? new NumberToCopy(dice.nextInt(1, 101))
-                : prompt(QUESTIONS.get(dice.nextInt(QUESTIONS.size())), dice);
-        String digits = switch (dice.nextInt(4)) {
+                ? new NumberToCopy(random.nextInt(1, 101))
+                : prompt(QUESTIONS.get(random.nextInt(QUESTIONS.size())), random);
+        String digits = switch (random.nextInt(4)) {
             case 0 -> "";
-            case 1 -> Integer.toString(dice.nextInt(10_000));
-            case 2 -> "00" + dice.nextInt(10, 100);
+            case 1 -> Integer.toString(random.nextInt(10_000));
+            case 2 -> "00" + random.nextInt(10, 100);
             default -> Integer.toString(prompt.expected());
         };
         return new Answer(
-                new Answer.Place(CHILD, new UUID(4, dice.nextInt(3)), position),
-                new Moment(Instant.ofEpochMilli(dice.nextLong(0, 4_000_000_000_000L)), dice.nextInt(-1080, 1081)),
+                new Answer.Place(CHILD, new UUID(4, random.nextInt(3)), position),
+                new Moment(Instant.ofEpochMilli(random.nextLong(0, 4_000_000_000_000L)), random.nextInt(-1080, 1081)),
                 purpose,
                 prompt,
                 new Answer.Typing(
                         digits,
                         new Answer.Times(
-                                purpose == Purpose.PAPER ? Optional.empty() : some(dice),
-                                purpose == Purpose.PAPER ? Optional.empty() : some(dice)),
-                        dice.nextInt(100_001)),
-                Surface.values()[dice.nextInt(3)]);
+                                purpose == Purpose.PAPER ? Optional.empty() : some(random),
+                                purpose == Purpose.PAPER ? Optional.empty() : some(random)),
+                        random.nextInt(100_001)),
+                Surface.values()[random.nextInt(3)]);
     }
 
-    private static Prompt prompt(Question question, SplittableRandom dice) {
-        return question.operation() == Operation.DIVIDE && dice.nextBoolean() ? new MissingFactor(question) : question;
+    private static Prompt prompt(Question question, SplittableRandom random) {
+        return question.operation() == Operation.DIVIDE && random.nextBoolean()
+                ? new MissingFactor(question)
+                : question;
     }
 
-    private static Optional<Duration> some(SplittableRandom dice) {
-        return switch (dice.nextInt(3)) {
+    private static Optional<Duration> some(SplittableRandom random) {
+        return switch (random.nextInt(3)) {
             case 0 -> Optional.empty();
-            case 1 -> Optional.of(Duration.ofMillis(dice.nextLong(1_000_000_001)));
-            default -> Optional.of(Duration.ofMillis(dice.nextLong(10_000)));
+            case 1 -> Optional.of(Duration.ofMillis(random.nextLong(1_000_000_001)));
+            default -> Optional.of(Duration.ofMillis(random.nextLong(10_000)));
         };
     }
 
@@ -139,10 +143,10 @@ class AnswersCsvTest {
             value = {
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,42,0|line 2: correct does not fit what was typed",
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,x2,1|line 2: an answer is at most 4 digits, not \"x2\"",
-                "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be copy, introduce, practise,"
-                        + " again, probe, paper or timed, not \"guess\"",
-                "terminal|abacus|line 2: surface must be terminal, window or plain, not \"abacus\"",
-                "id,child,|id,kid,|line 1: the first line must be id,child,drill,position,asked_at,zone_offset_min,"
+                "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be one of copy, introduce,"
+                        + " practise, again, probe, paper, timed, not \"guess\"",
+                "terminal|abacus|line 2: surface must be one of terminal, window, plain, not \"abacus\"",
+                "id,child,|id,kid,|line 1: the columns must be id,child,drill,position,asked_at,zone_offset_min,"
                         + "purpose,operation,left,right,typed,correct,first_key_ms,whole_ms,erasures,surface"
             })
     void aWrongFieldIsRefusedWithItsLine(String right, String wrong, String told) {
@@ -158,14 +162,15 @@ class AnswersCsvTest {
         String spoilt = csv.replace(right, wrong);
         assertEquals(
                 told,
-                assertThrows(
-                                IllegalArgumentException.class,
-                                () -> AnswersCsv.read(new StringReader(spoilt), name -> CHILD))
-                        .getMessage());
+                Words.english()
+                        .problem(assertThrows(
+                                        InvalidValue.class,
+                                        () -> AnswersCsv.read(new StringReader(spoilt), name -> CHILD))
+                                .problem()));
     }
 
     @Test
     void anEmptyFileIsNoLog() {
-        assertThrows(IllegalArgumentException.class, () -> AnswersCsv.read(new StringReader(""), name -> CHILD));
+        assertThrows(InvalidValue.class, () -> AnswersCsv.read(new StringReader(""), name -> CHILD));
     }
 }

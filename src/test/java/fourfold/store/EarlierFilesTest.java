@@ -74,9 +74,9 @@ class EarlierFilesTest {
             }
             assertEquals(
                     List.of(
-                            Invented.act(ana, 1, new ParentAction.Focus(Family.of(6, 7))),
-                            Invented.act(ana, 2, new ParentAction.Choose("name", "Anna"))),
-                    store.acts(ana.id()));
+                            Invented.action(ana, 1, new ParentAction.Focus(Family.of(6, 7))),
+                            Invented.action(ana, 2, new ParentAction.Choose("name", "Anna"))),
+                    store.actions(ana.id()));
         }
         assertEquals(List.of(), Verification.of(folder.resolve("family.db")));
     }

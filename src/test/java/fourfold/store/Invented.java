@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.UUID;
 
-/** Invented children, drills, answers and acts for the tests, all from given seeds. */
+/** Invented children, drills, answers and actions for the tests, all from given seeds. */
 public final class Invented {
     static final Instant MORNING = Instant.parse("2026-03-02T07:15:30.123Z");
 
@@ -43,7 +43,7 @@ public final class Invented {
                 number * 0x9E3779B97F4A7C15L);
     }
 
-    public static ActionRecord act(Child child, long number, ParentAction action) {
+    public static ActionRecord action(Child child, long number, ParentAction action) {
         return new ActionRecord(id(2_000_000 + number), child.id(), MORNING.plusSeconds(number), -210, action);
     }
 
@@ -62,23 +62,24 @@ public final class Invented {
     }
 
     private static Answer answer(DrillSession session, int position, Purpose purpose) {
-        SplittableRandom dice = new SplittableRandom(session.seed() + position);
+        SplittableRandom random = new SplittableRandom(session.seed() + position);
         Prompt prompt = purpose == Purpose.COPY
-                ? new NumberToCopy(1 + dice.nextInt(100))
-                : Families.questions().get(dice.nextInt(Families.questions().size()));
-        String typed = switch (dice.nextInt(4)) {
+                ? new NumberToCopy(1 + random.nextInt(100))
+                : Families.questions().get(random.nextInt(Families.questions().size()));
+        String typed = switch (random.nextInt(4)) {
             case 0 -> "";
-            case 1 -> "00" + dice.nextInt(100);
-            case 2 -> Integer.toString(dice.nextInt(10_000));
+            case 1 -> "00" + random.nextInt(100);
+            case 2 -> Integer.toString(random.nextInt(10_000));
             default -> Integer.toString(prompt.expected());
         };
         boolean timed = purpose != Purpose.PAPER;
-        Optional<Duration> first =
-                !timed || dice.nextInt(5) == 0 ? Optional.empty() : Optional.of(Duration.ofMillis(dice.nextInt(9_000)));
+        Optional<Duration> first = !timed || random.nextInt(5) == 0
+                ? Optional.empty()
+                : Optional.of(Duration.ofMillis(random.nextInt(9_000)));
         return new Answer(
                 Answer.Place.in(session, position),
                 new Moment(
-                        session.startedAt().plusMillis(4_000L * position + dice.nextInt(999)),
+                        session.startedAt().plusMillis(4_000L * position + random.nextInt(999)),
                         session.zoneOffsetMinutes()),
                 purpose,
                 prompt,
@@ -86,11 +87,11 @@ public final class Invented {
                         typed,
                         new Answer.Times(
                                 first,
-                                !timed || dice.nextInt(5) == 0
+                                !timed || random.nextInt(5) == 0
                                         ? Optional.empty()
-                                        : Optional.of(Duration.ofMillis(dice.nextInt(20_000)))),
-                        dice.nextInt(3)),
-                Surface.values()[dice.nextInt(3)]);
+                                        : Optional.of(Duration.ofMillis(random.nextInt(20_000)))),
+                        random.nextInt(3)),
+                Surface.values()[random.nextInt(3)]);
     }
 
     private static Answer asking(Answer answer, Prompt prompt) {

@@ -321,7 +321,10 @@ class JournalTest {
     void salvageReadsTheLogAndWritesOneWholeFile() throws IOException {
         Path fresh = folder.resolve("saved.db");
         RowCounts one = new RowCounts(Map.of(Kind.CHILD, 1, Kind.DRILL, 1, Kind.ANSWER, GIVEN));
-        assertEquals(new Salvage(one, 0), Salvage.of(killed(), Optional.empty(), fresh), "each answer once only");
+        assertEquals(
+                new Salvage(one, 0),
+                Salvage.of(killed(), Optional.empty(), fresh, n -> "Salvaged " + n),
+                "each answer once only");
         assertWholeAlone(fresh);
     }
 
@@ -332,7 +335,11 @@ class JournalTest {
         log[32 + 16] ^= 1;
         Files.write(Journal.log(file()), log);
         Path fresh = folder.resolve("saved.db");
-        assertEquals(GIVEN, Salvage.of(file(), Optional.empty(), fresh).saved().of(RowCounts.Kind.ANSWER));
+        assertEquals(
+                GIVEN,
+                Salvage.of(file(), Optional.empty(), fresh, n -> "Salvaged " + n)
+                        .saved()
+                        .of(RowCounts.Kind.ANSWER));
         assertEquals(answers(GIVEN), in(fresh));
     }
 
@@ -382,7 +389,7 @@ class JournalTest {
         Path backup = Backups.of(file()).named("by-hand").file();
         try (Store open = Store.open(file())) {
             String told = InEnglish.failure(() -> Restoration.of(file(), backup));
-            assertTrue(told.endsWith("another program is using the file; close it and try again"), told);
+            assertTrue(told.contains("a program still has it open: another window of Fourfold"), told);
             assertEquals(answers(GIVEN), open.answers(ANA.id()));
         }
         assertFalse(Files.exists(folder.resolve("family-aside.db")));

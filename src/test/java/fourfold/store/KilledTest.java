@@ -36,9 +36,9 @@ class KilledTest {
     @Test
     void everyAnswerSaidToBeKeptIsThereAfterAKill() throws Exception {
         Path file = folder.resolve("family.db");
-        SplittableRandom dice = new SplittableRandom(11);
+        SplittableRandom random = new SplittableRandom(11);
         for (int round = 0; round < KILLS; round++) {
-            int last = killAfter(file, round, 1 + dice.nextInt(60));
+            int last = killAfter(file, round, 1 + random.nextInt(60));
             DrillSession session = Invented.session(Victim.CHILD, round);
             try (Store store = Store.open(file)) {
                 List<Answer> kept = store.answers(Victim.CHILD.id()).stream()
@@ -90,7 +90,7 @@ class KilledTest {
         }
     }
 
-    /** A journal begins with noughts until it counts; SQLite itself passes such a one over and leaves it where it is. */
+    /** A journal begins with zeros until it is valid; SQLite ignores such a journal and leaves it where it is. */
     @Test
     void aJournalThatNeverCameToCountIsNoUnfinishedWrite() throws IOException {
         Path file = folder.resolve("family.db");
@@ -106,7 +106,7 @@ class KilledTest {
         assertEquals(List.of(), Verification.of(file));
     }
 
-    /** Starts the program, kills it once it has told of so many answers, and says which was the last. */
+    /** Starts the program, kills it after it has reported that many answers, and returns the last position. */
     private static int killAfter(Path file, int drill, int answers) throws IOException, InterruptedException {
         Process process = OwnProcess.of(Victim.class, file.toString(), Integer.toString(drill), "10000")
                 .start();

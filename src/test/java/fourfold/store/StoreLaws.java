@@ -87,18 +87,18 @@ abstract class StoreLaws {
     void keepingTheSameThingTwiceChangesNothing() {
         DrillSession session = Invented.session(ANA, 1);
         Answer answer = Invented.answer(session, 1);
-        ActionRecord act = Invented.act(ANA, 1, new ParentAction.Focus(Family.of(6, 7)));
+        ActionRecord action = Invented.action(ANA, 1, new ParentAction.Focus(Family.of(6, 7)));
         for (int i = 0; i < 2; i++) {
             store.add(ANA);
             store.begin(session);
             store.keep(answer);
             store.keepAll(List.of(session, session), List.of(answer, answer));
-            store.keep(act);
+            store.keep(action);
         }
         assertEquals(List.of(ANA, BO), store.children());
         assertEquals(List.of(session), store.sessions(ANA.id()));
         assertEquals(List.of(answer), store.answers(ANA.id()));
-        assertEquals(List.of(act), store.acts(ANA.id()));
+        assertEquals(List.of(action), store.actions(ANA.id()));
     }
 
     @Test
@@ -151,14 +151,14 @@ abstract class StoreLaws {
                 "another drill has the id",
                 () -> store.begin(new DrillSession(
                         session.id(), BO.id(), session.startedAt(), 60, session.planned(), session.seed())));
-        ActionRecord act = Invented.act(ANA, 1, new ParentAction.Hold(Family.of(2, 3)));
-        store.keep(act);
+        ActionRecord action = Invented.action(ANA, 1, new ParentAction.Hold(Family.of(2, 3)));
+        store.keep(action);
         assertRefused(
-                "another act has the id",
-                () -> store.keep(
-                        new ActionRecord(act.id(), ANA.id(), act.at(), 0, new ParentAction.Focus(Family.of(2, 3)))));
+                "another action has the id",
+                () -> store.keep(new ActionRecord(
+                        action.id(), ANA.id(), action.at(), 0, new ParentAction.Focus(Family.of(2, 3)))));
         assertEquals(List.of(session), store.sessions(ANA.id()));
-        assertEquals(List.of(act), store.acts(ANA.id()));
+        assertEquals(List.of(action), store.actions(ANA.id()));
     }
 
     @Test
@@ -167,7 +167,7 @@ abstract class StoreLaws {
         DrillSession session = Invented.session(ANA, 1);
         assertRefused("there is no drill", () -> store.keep(Invented.answer(session, 1)));
         assertRefused("there is no child", () -> store.begin(Invented.session(nobody, 1)));
-        assertRefused("there is no child", () -> store.keep(Invented.act(nobody, 1, new ParentAction.OpenTable(3))));
+        assertRefused("there is no child", () -> store.keep(Invented.action(nobody, 1, new ParentAction.OpenTable(3))));
         store.begin(session);
         DrillSession stolen =
                 new DrillSession(session.id(), BO.id(), session.startedAt(), 60, session.planned(), session.seed());
@@ -175,7 +175,7 @@ abstract class StoreLaws {
         assertEquals(List.of(), store.answers(ANA.id()));
         assertEquals(List.of(), store.answers(nobody.id()));
         assertEquals(List.of(), store.sessions(nobody.id()));
-        assertEquals(List.of(), store.acts(nobody.id()));
+        assertEquals(List.of(), store.actions(nobody.id()));
     }
 
     @Test
@@ -192,7 +192,7 @@ abstract class StoreLaws {
     }
 
     @Test
-    void actsComeInTheOrderOfTheirTimes() {
+    void actionsComeInTheOrderOfTheirTimes() {
         List<ParentAction> actions = List.of(
                 new ParentAction.Focus(Family.of(6, 7)),
                 new ParentAction.Hold(Family.of(1, 10)),
@@ -204,53 +204,53 @@ abstract class StoreLaws {
                 new ParentAction.Choose("minutes", "8"),
                 new ParentAction.Choose("note", "ü = ½ × 1; drop table act --"),
                 new ParentAction.Undo(Invented.id(2_000_000)));
-        List<ActionRecord> acts = IntStream.range(0, actions.size())
-                .mapToObj(n -> Invented.act(ANA, n, actions.get(n)))
+        List<ActionRecord> kept = IntStream.range(0, actions.size())
+                .mapToObj(n -> Invented.action(ANA, n, actions.get(n)))
                 .toList();
-        List<ActionRecord> backwards = new ArrayList<>(acts);
+        List<ActionRecord> backwards = new ArrayList<>(kept);
         Collections.reverse(backwards);
         backwards.forEach(store::keep);
-        assertEquals(acts, store.acts(ANA.id()));
-        assertEquals(List.of(), store.acts(BO.id()));
+        assertEquals(kept, store.actions(ANA.id()));
+        assertEquals(List.of(), store.actions(BO.id()));
     }
 
     @Test
     void aChildIsCalledByTheLastNameThatWasNotTakenBack() {
-        store.keep(Invented.act(ANA, 1, new ParentAction.Choose("name", "Anna")));
-        ActionRecord second = Invented.act(ANA, 2, new ParentAction.Choose("name", "Änne"));
+        store.keep(Invented.action(ANA, 1, new ParentAction.Choose("name", "Anna")));
+        ActionRecord second = Invented.action(ANA, 2, new ParentAction.Choose("name", "Änne"));
         store.keep(second);
         assertEquals(List.of("Änne", "Bo"), names(store.children()));
-        ActionRecord undo = Invented.act(ANA, 3, new ParentAction.Undo(second.id()));
+        ActionRecord undo = Invented.action(ANA, 3, new ParentAction.Undo(second.id()));
         store.keep(undo);
         assertEquals(List.of("Anna", "Bo"), names(store.children()));
-        store.keep(Invented.act(ANA, 4, new ParentAction.Undo(undo.id())));
+        store.keep(Invented.action(ANA, 4, new ParentAction.Undo(undo.id())));
         assertEquals(List.of("Änne", "Bo"), names(store.children()));
         assertEquals(ANA.since(), store.children().get(0).since());
     }
 
     @Test
     void aChildThatWasPutAwayIsKeptAndCanComeBack() {
-        store.keep(Invented.act(ANA, 1, new ParentAction.Choose("archived", "yes")));
+        store.keep(Invented.action(ANA, 1, new ParentAction.Choose("archived", "yes")));
         assertEquals(List.of(BO), store.children());
         assertEquals(List.of(ANA, BO), store.allChildren());
         assertRefused("put away", () -> store.add(Invented.child(3, "ANA")));
-        store.keep(Invented.act(ANA, 2, new ParentAction.Choose("archived", "no")));
+        store.keep(Invented.action(ANA, 2, new ParentAction.Choose("archived", "no")));
         assertEquals(List.of(ANA, BO), store.children());
     }
 
     @Test
     void twoChildrenNeverShareAName() {
         assertRefused("there is already a child called \"Ana\"", () -> store.add(Invented.child(3, "aNA")));
-        ActionRecord renamed = Invented.act(ANA, 1, new ParentAction.Choose("name", "Zoë"));
+        ActionRecord renamed = Invented.action(ANA, 1, new ParentAction.Choose("name", "Zoë"));
         store.keep(renamed);
         assertRefused("\"Zoë\"", () -> store.add(Invented.child(3, "ZOE\u0308")));
         store.add(Invented.child(4, "Ana"));
-        assertRefused("\"Ana\"", () -> store.keep(Invented.act(ANA, 2, new ParentAction.Undo(renamed.id()))));
-        assertRefused("\"Zoë\"", () -> store.keep(Invented.act(BO, 3, new ParentAction.Choose("name", "zoë"))));
+        assertRefused("\"Ana\"", () -> store.keep(Invented.action(ANA, 2, new ParentAction.Undo(renamed.id()))));
+        assertRefused("\"Zoë\"", () -> store.keep(Invented.action(BO, 3, new ParentAction.Choose("name", "zoë"))));
         assertRefused(
-                "1 to 40 characters", () -> store.keep(Invented.act(BO, 4, new ParentAction.Choose("name", " "))));
+                "1 to 40 characters", () -> store.keep(Invented.action(BO, 4, new ParentAction.Choose("name", " "))));
         assertEquals(List.of("Zoë", "Bo", "Ana"), names(store.allChildren()));
-        assertEquals(List.of(renamed), store.acts(ANA.id()));
+        assertEquals(List.of(renamed), store.actions(ANA.id()));
     }
 
     @Test

@@ -131,9 +131,9 @@ class ChecksTest {
         insert("1, 3, 1767225599999, -60, 3, 2, 56, 7, '9', 900, 1200, 0, 3");
         insert("1, 4, 1767225599999, 0, 4, 2, 56, 7, NULL, NULL, NULL, 0, 3");
         try (Store store = Store.open(file())) {
-            store.keep(Invented.act(ana, 1, new ParentAction.Choose("name", "Anna")));
-            store.keep(Invented.act(ana, 2, new ParentAction.Choose("name", "Anouk")));
-            store.keep(Invented.act(ana, 3, new ParentAction.Undo(Invented.id(2_000_002))));
+            store.keep(Invented.action(ana, 1, new ParentAction.Choose("name", "Anna")));
+            store.keep(Invented.action(ana, 2, new ParentAction.Choose("name", "Anouk")));
+            store.keep(Invented.action(ana, 3, new ParentAction.Undo(Invented.id(2_000_002))));
         }
         assertEquals(
                 List.of(
@@ -163,18 +163,18 @@ class ChecksTest {
 
     @Test
     void aValueThatCanNotBeReadIsNamedAndNothingCrashes() throws SQLException {
-        // Another hand put in what the checks let through: the detail of an act is free text.
+        // Another hand put in what the checks let through: the detail of an action is free text.
         run("INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"
                 + " VALUES ('00000000-0000-0000-0000-00000000000b', 1, 1, 0, 'focus', '6x77')");
         try (Store store = Store.open(file())) {
-            RecordsFailure refused = assertThrows(RecordsFailure.class, () -> store.acts(ana.id()));
+            RecordsFailure refused = assertThrows(RecordsFailure.class, () -> store.actions(ana.id()));
             assertEquals(
                     "could not read the changes in " + file()
-                            + ": the act 00000000-0000-0000-0000-00000000000b can't be read: "
-                            + "a family has two factors from 1 to 10, the smaller first, not 6 and 77",
+                            + ": the action 00000000-0000-0000-0000-00000000000b can't be read: "
+                            + "nothing is meant by \"focus\" and \"6x77\"",
                     Words.english().failure(refused));
             assertEquals(List.of(ana), store.children());
-            assertEquals(List.of(), store.acts(UUID.randomUUID()));
+            assertEquals(List.of(), store.actions(UUID.randomUUID()));
         }
     }
 

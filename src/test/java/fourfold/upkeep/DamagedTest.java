@@ -58,31 +58,32 @@ class DamagedTest {
                 }
                 store.keepAll(List.of(session), answers);
                 given.addAll(answers);
-                store.keep(Invented.act(ANA, n, new ParentAction.Focus(Family.of(6, 7))));
+                store.keep(Invented.action(ANA, n, new ParentAction.Focus(Family.of(6, 7))));
             }
         }
         whole = Files.readAllBytes(file);
     }
 
     /** What one random damage does to the bytes. */
-    private byte[] damage(SplittableRandom dice, int number) {
+    private byte[] damage(SplittableRandom random, int number) {
         byte[] bytes = whole.clone();
         int pages = bytes.length / PAGE;
         switch (number % 4) {
-            case 0 -> bytes = Arrays.copyOf(bytes, dice.nextInt(bytes.length));
+            case 0 -> bytes = Arrays.copyOf(bytes, random.nextInt(bytes.length));
             case 1 -> {
-                int page = dice.nextInt(pages);
-                Arrays.fill(bytes, page * PAGE, (page + 1 + dice.nextInt(Math.min(4, pages - page))) * PAGE, (byte) 0);
+                int page = random.nextInt(pages);
+                Arrays.fill(
+                        bytes, page * PAGE, (page + 1 + random.nextInt(Math.min(4, pages - page))) * PAGE, (byte) 0);
             }
             case 2 -> {
-                for (int flips = 1 + dice.nextInt(20); flips > 0; flips--) {
-                    bytes[dice.nextInt(bytes.length)] ^= (byte) (1 << dice.nextInt(8));
+                for (int flips = 1 + random.nextInt(20); flips > 0; flips--) {
+                    bytes[random.nextInt(bytes.length)] ^= (byte) (1 << random.nextInt(8));
                 }
             }
             default -> {
                 byte[] noise = new byte[512];
-                dice.nextBytes(noise);
-                System.arraycopy(noise, 0, bytes, dice.nextInt(bytes.length / 512) * 512, 512);
+                random.nextBytes(noise);
+                System.arraycopy(noise, 0, bytes, random.nextInt(bytes.length / 512) * 512, 512);
             }
         }
         return bytes;
@@ -91,11 +92,11 @@ class DamagedTest {
     @Test
     void twoHundredRandomDamagesAreToldOrHarmlessAndNeverMadeWorse() throws IOException {
         Backups.of(file).ofDay(LocalDate.parse("2026-03-02"));
-        SplittableRandom dice = new SplittableRandom(200);
+        SplittableRandom random = new SplittableRandom(200);
         int told = 0;
         int refusedAtOnce = 0;
         for (int number = 0; number < DAMAGES; number++) {
-            byte[] bytes = damage(dice, number);
+            byte[] bytes = damage(random, number);
             Files.write(file, bytes);
             List<String> found = InEnglish.problems(Verification.of(file));
             boolean sound = found.isEmpty();
@@ -135,14 +136,14 @@ class DamagedTest {
     @Test
     void salvageSavesAllThatIsNotDestroyedAndInventsNothing() throws IOException {
         Set<Answer> all = new HashSet<>(given);
-        SplittableRandom dice = new SplittableRandom(21);
+        SplittableRandom random = new SplittableRandom(21);
         for (int number = 0; number < 5; number++) {
             byte[] bytes = whole.clone();
-            int page = number == 0 ? 0 : dice.nextInt(bytes.length / PAGE);
+            int page = number == 0 ? 0 : random.nextInt(bytes.length / PAGE);
             Arrays.fill(bytes, page * PAGE, (page + 1) * PAGE, (byte) 0);
             Files.write(file, bytes);
             Path fresh = folder.resolve("salvaged-" + number + ".db");
-            Salvage salvage = Salvage.of(file, Optional.empty(), fresh);
+            Salvage salvage = Salvage.of(file, Optional.empty(), fresh, n -> "Salvaged " + n);
             assertArrayEquals(bytes, Files.readAllBytes(file), "salvage changed the damaged file");
             List<Answer> saved = new ArrayList<>();
             try (Store store = Store.open(fresh)) {
@@ -164,7 +165,7 @@ class DamagedTest {
         Arrays.fill(bytes, pageOfChildren() * PAGE, (pageOfChildren() + 1) * PAGE, (byte) 0);
         Files.write(file, bytes);
         Path alone = folder.resolve("alone.db");
-        Salvage.of(file, Optional.empty(), alone);
+        Salvage.of(file, Optional.empty(), alone, n -> "Salvaged " + n);
         try (Store store = Store.open(alone)) {
             assertEquals(
                     List.of("Salvaged 2", "Salvaged 1"),
@@ -172,7 +173,7 @@ class DamagedTest {
         }
         Path helped = folder.resolve("helped.db");
         RowCounts all = new RowCounts(Map.of(Kind.CHILD, 2, Kind.DRILL, 40, Kind.ANSWER, 1600, Kind.ACTION, 40));
-        assertEquals(new Salvage(all, 0), Salvage.of(file, Optional.of(backup.file()), helped));
+        assertEquals(new Salvage(all, 0), Salvage.of(file, Optional.of(backup.file()), helped, n -> "Salvaged " + n));
         try (Store store = Store.open(helped)) {
             assertEquals(List.of(ANA, BO), store.children());
             assertEquals(List.of(), Verification.of(helped));
@@ -195,7 +196,7 @@ class DamagedTest {
         change(
                 "PRAGMA ignore_check_constraints = 1",
                 "UPDATE answer SET left_number = 77, operation = 1, right_number = 4, purpose = 2 WHERE drill_nr = 2 AND position = 3");
-        assertTold("nothing is asked with the codes");
+        assertTold("the code 1, 77, 4 stands for nothing");
         Files.write(file, whole);
         change("DELETE FROM answer WHERE drill_nr = 2 AND position = 3");
         assertTold("has no answer at position 3");

@@ -53,9 +53,9 @@ class KilledAtWorkTest {
     void theFileIsWholeAfterAKill(String work) throws Exception {
         Path file = filled("family.db", 0, 30);
         Path other = filled("other.db", 20, 50);
-        SplittableRandom dice = new SplittableRandom(work.hashCode());
+        SplittableRandom random = new SplittableRandom(work.hashCode());
         for (int kill = 0; kill < KILLS; kill++) {
-            killed(work, file, other, dice.nextLong(600_000_000L));
+            killed(work, file, other, random.nextLong(600_000_000L));
             Files.deleteIfExists(file.resolveSibling("again.tmp"));
             // The next program opens the file as if nothing had been; a migration that was cut short is done now.
             try (Database database = StoreFile.open(file, StoreFile.PATIENCE, schema(work))) {
@@ -81,9 +81,9 @@ class KilledAtWorkTest {
     void aRemovalIsWholeOrNotAtAllAfterAKill() throws Exception {
         Path file = filled("family.db", 0, 30);
         Path before = Files.copy(file, folder.resolve("before.db"));
-        SplittableRandom dice = new SplittableRandom(5);
+        SplittableRandom random = new SplittableRandom(5);
         for (int kill = 0; kill < KILLS; kill++) {
-            killed("remove", file, before, dice.nextLong(600_000_000L));
+            killed("remove", file, before, random.nextLong(600_000_000L));
             Files.deleteIfExists(file.resolveSibling("again.tmp"));
             try (Database database = StoreFile.open(file, StoreFile.PATIENCE, Schema.TODAY)) {
                 String all = "SELECT (SELECT COUNT(*) FROM child) || ' ' || (SELECT COUNT(*) FROM drill) || ' '"

@@ -70,21 +70,21 @@ class MergeTest {
 
     /** A file in which a computer kept part of one family's history; its clock is off by some hours. */
     private Path part(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed);
+        SplittableRandom random = new SplittableRandom(seed);
         Path file = empty();
         try (Store store = Store.open(file)) {
             List<Child> children = new ArrayList<>(List.of(ANA, BO));
-            children.removeIf(c -> dice.nextInt(5) == 0);
+            children.removeIf(c -> random.nextInt(5) == 0);
             children.forEach(store::add);
             for (Child child : children) {
                 for (int number = 0; number < 6; number++) {
-                    if (dice.nextBoolean()) {
-                        drill(store, dice, child, number);
+                    if (random.nextBoolean()) {
+                        drill(store, random, child, number);
                     }
-                    int which = dice.nextInt(12);
-                    ActionRecord act = Invented.act(child, number(child, which), action(child, which));
-                    if (dice.nextBoolean()) {
-                        store.keep(act);
+                    int which = random.nextInt(12);
+                    ActionRecord action = Invented.action(child, number(child, which), action(child, which));
+                    if (random.nextBoolean()) {
+                        store.keep(action);
                     }
                 }
             }
@@ -92,7 +92,7 @@ class MergeTest {
         return file;
     }
 
-    private static void drill(Store store, SplittableRandom dice, Child child, int number) {
+    private static void drill(Store store, SplittableRandom random, Child child, int number) {
         DrillSession session = Invented.session(child, number + (child.equals(ANA) ? 0 : 50));
         DrillSession off = new DrillSession(
                 session.id(),
@@ -103,20 +103,20 @@ class MergeTest {
                 session.seed());
         store.begin(off);
         for (int position = 1; position <= 6; position++) {
-            if (dice.nextInt(3) > 0) {
+            if (random.nextInt(3) > 0) {
                 store.keep(Invented.answer(off, position));
             }
         }
     }
 
-    /** The same action for the same number, so that one act is the same act on both computers. */
+    /** The same action for the same number, so that one action is the same action on both computers. */
     private static ParentAction action(Child child, int which) {
         return switch (which % 4) {
             case 0 -> new ParentAction.Focus(Family.of(6, 7));
             case 1 -> new ParentAction.Choose("name", child.name() + " " + which);
             case 2 ->
                 new ParentAction.Undo(
-                        Invented.act(child, number(child, which - 1), new ParentAction.Hold(Family.of(2, 2)))
+                        Invented.action(child, number(child, which - 1), new ParentAction.Hold(Family.of(2, 2)))
                                 .id());
             default -> new ParentAction.Choose("minutes", Integer.toString(5 + which % 5));
         };
@@ -134,7 +134,7 @@ class MergeTest {
                 all.add(child);
                 all.addAll(store.sessions(child.id()));
                 all.addAll(store.answers(child.id()));
-                all.addAll(store.acts(child.id()));
+                all.addAll(store.actions(child.id()));
             }
         }
         return all;
@@ -251,7 +251,7 @@ class MergeTest {
             store.begin(more);
             store.keep(Invented.answer(more, 1));
             assertEquals(3, store.answers(ANA.id()).size());
-            ActionRecord joined = store.acts(ANA.id()).get(0);
+            ActionRecord joined = store.actions(ANA.id()).get(0);
             store.keep(new ActionRecord(Invented.id(77), ANA.id(), NOW, 0, new ParentAction.Choose("name", "Mia")));
             store.keep(new ActionRecord(Invented.id(78), ANA.id(), NOW, 0, new ParentAction.Undo(joined.id())));
             assertEquals(
