@@ -5,8 +5,10 @@ import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.home.NewFile;
 import fourfold.log.Child;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
+import fourfold.terminal.Page;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
@@ -142,6 +144,11 @@ final class App implements Callable<Integer> {
         return new PageContext(home, words(home));
     }
 
+    /** The loop of pages of an open home. */
+    PageLoop loop(Home home, TerminalSession stage, Page first) {
+        return new PageLoop(stage, home.moments(), new HomePerformer(home, words(home)), first);
+    }
+
     /**
      * Tells what could not be kept, now that nothing is drawn any more; gives the exit code. The
      * file's thread may still be waiting for another program.
@@ -163,10 +170,7 @@ final class App implements Callable<Integer> {
         }
         try (Home home = open()) {
             try (TerminalSession stage = home.stage(world)) {
-                new PageLoop(
-                                stage,
-                                home.moments(),
-                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
+                loop(home, stage, new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
                         .run();
                 home.rememberWindow(stage);
             }

@@ -58,13 +58,16 @@ final class ArchiveRun {
     private static void draw(Home home) {
         TerminalSession.loadLibrary();
         try (TerminalSession stage = TerminalSession.inMemory(80, 24)) {
-            PageLoop loop = new PageLoop(
+            App app = new App(world());
+            PageLoop loop = app.loop(
+                    home,
                     stage,
-                    home.moments(),
-                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()));
+                    new HomePage(app.page(home), world().scheduler(), home.moments(), stage.surface()));
             loop.turn(Duration.ZERO);
             for (char key : "\n\n1".toCharArray()) {
                 stage.type(key);
+                loop.turn(Duration.ZERO);
+                home.practice().fileWork().finish(Duration.ofSeconds(10));
                 loop.turn(Duration.ZERO);
             }
         }

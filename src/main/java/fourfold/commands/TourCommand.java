@@ -22,7 +22,7 @@ final class TourCommand implements Callable<Integer> {
         try (Home home = Home.open(app.world(), Optional.empty(), true);
                 TerminalSession stage = home.stage(app.world())) {
             HomePage first = new HomePage(app.page(home), app.world().scheduler(), home.moments(), stage.surface());
-            PageLoop loop = new PageLoop(stage, home.moments(), first);
+            PageLoop loop = app.loop(home, stage, first);
             new Tour(stage, loop, home.children().list().size(), "Lu").run();
             return ExitCode.DONE;
         }

@@ -14,6 +14,7 @@ import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
 import fourfold.store.Store;
@@ -78,6 +79,7 @@ public final class Journey implements AutoCloseable {
         return new PageLoop(
                 stage,
                 moments,
+                new HomePerformer(home, words),
                 new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL));
     }
 
@@ -151,10 +153,12 @@ public final class Journey implements AutoCloseable {
     /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
     private void fileRests() {
         assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
-        if (going && drill().isPresent()) {
+        boolean again = going && (drill().isPresent() || Look.isHeld(loop));
+        while (again) {
             going = loop.turn(Duration.ZERO);
             checkKept();
             assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
+            again = going && Look.isHeld(loop);
         }
     }
 

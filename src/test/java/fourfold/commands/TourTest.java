@@ -9,6 +9,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.home.Home;
 import fourfold.log.Surface;
 import fourfold.scheduling.LastingGain;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
 import fourfold.screens.child.Tour;
@@ -56,6 +57,7 @@ class TourTest {
             PageLoop loop = new PageLoop(
                     stage,
                     moments,
+                    new HomePerformer(household, Words.english()),
                     new HomePage(
                             new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
             Tour tour = new Tour(stage, loop, household.children().list().size(), "Lu");
@@ -92,6 +94,7 @@ class TourTest {
             PageLoop loop = new PageLoop(
                     stage,
                     moments,
+                    new HomePerformer(household, Words.english()),
                     new HomePage(
                             new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
             Tour tour = new Tour(stage, loop, 1, "Lu");

@@ -10,9 +10,10 @@ import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Theme;
+import fourfold.terminal.WaitSign;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
@@ -23,13 +24,13 @@ import java.util.Optional;
  * When the disk does not take it the child is told, and may go on: a quiet mark then shows how many answers are only in
  * memory, and at the end a grown-up is told whether they are lost.
  */
-public final class DrillPage implements Page {
+public final class DrillPage implements MutablePage {
     /** The program may be stopped for long: so long it waits that no other is shut out by a write half done. */
     private static final Duration BEFORE_A_STOP = Duration.ofMillis(50);
 
     private final DrillPicture drawing;
     private final DrillFile file;
-    private final WaitSign sign;
+    private WaitSign sign;
     private final Child child;
     private Drill drill;
     private SummaryPicture ending;
@@ -100,7 +101,7 @@ public final class DrillPage implements Page {
 
     /** A key before its question: it is seen not to count, but for a pause, which comes when the answer is kept. */
     private void early(Key key, Instant at) {
-        sign.early(at);
+        sign = sign.early(at);
         if (DrillKeys.event(key, at) instanceof Event.Pause) {
             pauseMeant = pauseMeant.or(() -> Optional.of(at));
         }
@@ -110,7 +111,7 @@ public final class DrillPage implements Page {
     private void onTrouble(Key key, Instant at) {
         if (key.kind() == Key.Kind.ENTER) {
             file.tryAgain(at);
-            sign.begin(at);
+            sign = sign.begin(at);
         } else if (key.is(' ') || key.kind() == Key.Kind.ESCAPE) {
             file.goOn();
             counts(at);
@@ -125,7 +126,7 @@ public final class DrillPage implements Page {
     private Navigation onFinished(Key key, Instant at) {
         if (key.kind() == Key.Kind.ENTER && file.isBehind()) {
             file.tryAgain(at);
-            sign.begin(at);
+            sign = sign.begin(at);
             return Navigation.STAY;
         }
         Event meant = DrillKeys.event(key, at);
@@ -139,7 +140,7 @@ public final class DrillPage implements Page {
         if (file.isBehind()) {
             file.giveUp(at);
         }
-        sign.begin(at);
+        sign = sign.begin(at);
         return next();
     }
 
@@ -152,7 +153,9 @@ public final class DrillPage implements Page {
     public boolean tick(Instant at) {
         boolean came = look(at);
         if (sign.isWaiting()) {
-            return sign.tick(at) || came;
+            WaitSign before = sign;
+            sign = sign.tick(at);
+            return came || sign != before;
         }
         if (refused) {
             return came;
@@ -175,7 +178,7 @@ public final class DrillPage implements Page {
     private void took(DrillFile.Came came, Instant at) {
         ending = came.ending().orElse(ending);
         advice = came.advice().orElse(advice);
-        sign.end();
+        sign = sign.end();
         if (waiting.isPresent() && file.isBehind() && !file.isGoingOn()) {
             refused = true;
             pauseMeant = Optional.empty();
@@ -229,14 +232,14 @@ public final class DrillPage implements Page {
         waiting = Optional.of(step.next());
         if (ends) {
             file.keepLast(step.effects(), event.at(), child, step.next().progress());
-            sign.begin(event.at());
+            sign = sign.begin(event.at());
             return;
         }
         file.keep(step.effects(), event.at());
         if (file.isGoingOn()) {
             counts(event.at());
         } else {
-            sign.begin(event.at());
+            sign = sign.begin(event.at());
         }
     }
 

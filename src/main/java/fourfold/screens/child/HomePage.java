@@ -18,6 +18,7 @@ import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
 import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
@@ -27,7 +28,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The first page: who wants to practise? */
-public final class HomePage implements Page {
+public final class HomePage implements MutablePage {
     private final PageContext context;
     private final Scheduler scheduler;
     private final SessionClock moments;

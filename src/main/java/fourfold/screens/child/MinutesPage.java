@@ -12,7 +12,7 @@ import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** How many minutes today? Enter begins. */
-final class MinutesPage implements Page {
+final class MinutesPage implements MutablePage {
     private static final int SHORTEST = 5;
     private static final int LONGEST = 10;
 

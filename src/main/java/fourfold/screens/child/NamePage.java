@@ -6,12 +6,12 @@ import fourfold.screens.PageContext;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import java.time.Instant;
 
 /** A new child's name is typed here. */
-final class NamePage implements Page {
+final class NamePage implements MutablePage {
     private final PageContext context;
     private final StringBuilder name = new StringBuilder();
     private String trouble = "";

@@ -12,7 +12,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Wrapping;
@@ -21,7 +21,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** What to practise away from the screen: the few families that need it most, each with a picture and a way to it. */
-final class AwayPage implements Page {
+final class AwayPage implements MutablePage {
     private static final int TEXT = 66;
 
     private final Words words;

@@ -5,7 +5,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -13,7 +13,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** What a parent should keep in mind. */
-final class CautionsPage implements Page {
+final class CautionsPage implements MutablePage {
     private static final int SENTENCES = 6;
 
     private final Words words;

@@ -10,7 +10,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -18,7 +18,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** All children: rename, put away, bring back, remove. */
-public final class ChildrenPage implements Page {
+public final class ChildrenPage implements MutablePage {
     private enum Asking {
         NOTHING,
         NEW_NAME,

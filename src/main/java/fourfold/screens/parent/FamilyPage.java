@@ -18,7 +18,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Wrapping;
@@ -33,7 +33,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** One family in numbers, in one sentence, and with the parent's keys. */
-final class FamilyPage implements Page {
+final class FamilyPage implements MutablePage {
     private static final int[] DAYS_AHEAD = {0, 7, 30};
     private static final int WIDE = 78;
 

@@ -8,6 +8,7 @@ import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -17,7 +18,7 @@ import java.util.List;
 import java.util.function.Supplier;
 
 /** Asks for the grown-ups' PIN before it lets the next page open. */
-public final class GatePage implements Page {
+public final class GatePage implements MutablePage {
     private static final int LONGEST = 8;
 
     private final Words words;

@@ -7,7 +7,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -15,7 +15,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** Sets, changes or takes away the grown-ups' PIN, and says what it is good for. */
-final class GateSettingPage implements Page {
+final class GateSettingPage implements MutablePage {
     private static final int LONGEST = 8;
     private static final int SHORTEST = 4;
 

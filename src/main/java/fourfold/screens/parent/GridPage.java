@@ -12,7 +12,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
@@ -25,7 +25,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
-public final class GridPage implements Page {
+public final class GridPage implements MutablePage {
     /** What the cells show. */
     enum View {
         FAMILY,

@@ -5,7 +5,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** The parents' guide, to scroll through. It is packaged with the program, once for each language. */
-public final class GuidePage implements Page {
+public final class GuidePage implements MutablePage {
     private final Words words;
     private final List<String> text;
     private int first;

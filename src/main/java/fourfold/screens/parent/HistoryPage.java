@@ -8,7 +8,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.words.ActionWords;
 import fourfold.words.Words;
@@ -27,7 +27,7 @@ import java.util.Set;
 import java.util.UUID;
 
 /** What the parent did, newest first, each with its time; what was taken back says so. */
-public final class HistoryPage implements Page {
+public final class HistoryPage implements MutablePage {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final Words words;

@@ -8,6 +8,7 @@ import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
 import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.words.Words;
@@ -19,7 +20,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 
 /** The parent's other pages, by number. */
-final class MorePage implements Page {
+final class MorePage implements MutablePage {
     private final Words words;
     private final Child child;
     private final List<Supplier<Page>> pages;

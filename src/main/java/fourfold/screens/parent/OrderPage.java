@@ -9,7 +9,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -19,7 +19,7 @@ import java.util.Collections;
 import java.util.List;
 
 /** The order in which the tables open: moved by hand, or one of two that are usual. */
-final class OrderPage implements Page {
+final class OrderPage implements MutablePage {
     private final Words words;
     private final Child child;
     private final SteeringKeys steers;

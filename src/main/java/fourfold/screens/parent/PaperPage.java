@@ -8,7 +8,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -17,7 +17,7 @@ import java.util.BitSet;
 import java.util.List;
 
 /** What a child answered on the page that was printed last: all right, but for those that are marked. */
-final class PaperPage implements Page {
+final class PaperPage implements MutablePage {
     private static final int WIDE = 18;
 
     private final PageContext context;

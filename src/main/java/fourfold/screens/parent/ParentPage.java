@@ -7,7 +7,7 @@ import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import java.time.Instant;
@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** For parents: whose grid? */
-public final class ParentPage implements Page {
+public final class ParentPage implements MutablePage {
     private final PageContext context;
     private final SessionClock moments;
     private final List<Child> children;

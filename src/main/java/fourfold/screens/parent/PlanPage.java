@@ -12,7 +12,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.Wrapping;
@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The plan: days done and planned, how far the tables have come, and when all may be fluent. */
-final class PlanPage implements Page {
+final class PlanPage implements MutablePage {
     /** How often the way is played through before the range is told; the tenth is then the second of them. */
     static final int RUNS = 20;
 

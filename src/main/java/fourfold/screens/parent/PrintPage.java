@@ -11,7 +11,7 @@ import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -20,7 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Pages to print: makes a file and says where it is. */
-final class PrintPage implements Page {
+final class PrintPage implements MutablePage {
     private final PageContext context;
     private final Words words;
     private final Child child;

@@ -10,7 +10,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Digits and facts correct a minute, drill by drill, the newest first. */
-final class RatesPage implements Page {
+final class RatesPage implements MutablePage {
     private final Words words;
     private final Child child;
     private final List<DrillRates.OfDrill> drills;

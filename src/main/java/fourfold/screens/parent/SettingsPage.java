@@ -10,7 +10,7 @@ import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.MutablePage;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A child's settings, one line each: what holds, what else there is, and one sentence of help. */
-final class SettingsPage implements Page {
+final class SettingsPage implements MutablePage {
     private static final int NAME = 26;
 
     private final PageContext context;
