@@ -6,8 +6,8 @@ import fourfold.home.Home;
 import fourfold.home.NewFile;
 import fourfold.log.Child;
 import fourfold.screens.HomePerformer;
-import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
 import fourfold.terminal.Page;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
@@ -139,9 +139,9 @@ final class App implements Callable<Integer> {
         return Words.of(world.language(home.settings().language()));
     }
 
-    /** What the pages have around them. */
-    PageContext page(Home home) {
-        return new PageContext(home, words(home));
+    /** The first page of an open home. */
+    Page firstPage(Home home, TerminalSession stage) {
+        return new HomePage.Open(new PageContext(words(home), world.scheduler(), stage.surface())).first(home);
     }
 
     /** The loop of pages of an open home. */
@@ -170,8 +170,7 @@ final class App implements Callable<Integer> {
         }
         try (Home home = open()) {
             try (TerminalSession stage = home.stage(world)) {
-                loop(home, stage, new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()))
-                        .run();
+                loop(home, stage, firstPage(home, stage)).run();
                 home.rememberWindow(stage);
             }
             return told(home);

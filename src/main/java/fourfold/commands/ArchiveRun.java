@@ -2,7 +2,6 @@ package fourfold.commands;
 
 import fourfold.home.Environment;
 import fourfold.home.Home;
-import fourfold.screens.child.HomePage;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalSession;
 import java.io.BufferedReader;
@@ -59,10 +58,7 @@ final class ArchiveRun {
         TerminalSession.loadLibrary();
         try (TerminalSession stage = TerminalSession.inMemory(80, 24)) {
             App app = new App(world());
-            PageLoop loop = app.loop(
-                    home,
-                    stage,
-                    new HomePage(app.page(home), world().scheduler(), home.moments(), stage.surface()));
+            PageLoop loop = app.loop(home, stage, app.firstPage(home, stage));
             loop.turn(Duration.ZERO);
             for (char key : "\n\n1".toCharArray()) {
                 stage.type(key);

@@ -53,7 +53,8 @@ final class DrillCommand implements Callable<Integer> {
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                app.loop(home, stage, new DrillPage(app.page(home), whose, drill, now)).run();
+                app.loop(home, stage, new DrillPage(app.words(home), whose, drill, now))
+                        .run();
                 home.rememberWindow(stage);
             }
             return app.told(home);

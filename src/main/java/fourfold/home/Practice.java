@@ -30,6 +30,7 @@ public final class Practice {
     private final Optional<Path> file;
     private final DrillSeat seat;
     private final FileWork fileWork = new FileWork();
+    private Keeping keeping = new Keeping(this);
     private final List<String> toTell = new ArrayList<>();
 
     Practice(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, DrillSeat seat) {
@@ -45,11 +46,17 @@ public final class Practice {
         return fileWork;
     }
 
+    /** What the drill that is going on has still to keep; for {@link #fileWork} alone. */
+    public Keeping keeping() {
+        return keeping;
+    }
+
     /** A new drill of a child, not yet kept; empty while the child practises in another window. */
     public Optional<DrillSession> newSession(Child child, int minutes, Instant at) {
         if (!seat.take(child)) {
             return Optional.empty();
         }
+        keeping = new Keeping(this);
         return Optional.of(new DrillSession(
                 UUID.randomUUID(),
                 child.id(),

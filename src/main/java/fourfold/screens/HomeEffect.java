@@ -20,6 +20,9 @@ public interface HomeEffect extends PageEffect.Outside {
     /** It was done, and there is nothing to tell of it. */
     record Kept() implements Outcome {}
 
+    /** It was not done, for the child practises in another window. */
+    record Elsewhere() implements Outcome {}
+
     /** It could not be done. */
     record Failed(RecordsFailure failure) implements Outcome {}
 }

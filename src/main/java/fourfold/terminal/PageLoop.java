@@ -141,8 +141,13 @@ public final class PageLoop {
     }
 
     /** Whether keys wait their turn. */
-    boolean isHeld() {
+    private boolean isHeld() {
         return front().holdsKeys();
+    }
+
+    /** Whether the page in front waits for anything in the world outside. */
+    boolean isWaiting() {
+        return !front().waiting.isEmpty();
     }
 
     private OpenPage front() {

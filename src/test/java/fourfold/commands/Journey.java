@@ -15,8 +15,8 @@ import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
 import fourfold.screens.HomePerformer;
-import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
 import fourfold.store.Store;
 import fourfold.terminal.Look;
 import fourfold.terminal.PageLoop;
@@ -80,7 +80,7 @@ public final class Journey implements AutoCloseable {
                 stage,
                 moments,
                 new HomePerformer(home, words),
-                new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL));
+                new HomePage.Open(new PageContext(words, new LastingGain(), Surface.TERMINAL)).first(home));
     }
 
     public Home home() {
@@ -153,12 +153,10 @@ public final class Journey implements AutoCloseable {
     /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
     private void fileRests() {
         assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
-        boolean again = going && (drill().isPresent() || Look.isHeld(loop));
-        while (again) {
+        while (going && Look.isWaiting(loop)) {
             going = loop.turn(Duration.ZERO);
             checkKept();
             assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
-            again = going && Look.isHeld(loop);
         }
     }
 

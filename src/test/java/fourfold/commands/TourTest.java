@@ -10,8 +10,8 @@ import fourfold.home.Home;
 import fourfold.log.Surface;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.HomePerformer;
-import fourfold.screens.PageContext;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
 import fourfold.screens.child.Tour;
 import fourfold.store.Store;
 import fourfold.terminal.PageLoop;
@@ -58,8 +58,8 @@ class TourTest {
                     stage,
                     moments,
                     new HomePerformer(household, Words.english()),
-                    new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
+                    new HomePage.Open(new PageContext(Words.english(), new LastingGain(), Surface.TERMINAL))
+                            .first(household));
             Tour tour = new Tour(stage, loop, household.children().list().size(), "Lu");
             Set<String> shown = new LinkedHashSet<>();
             long seconds = 0;
@@ -95,8 +95,8 @@ class TourTest {
                     stage,
                     moments,
                     new HomePerformer(household, Words.english()),
-                    new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL));
+                    new HomePage.Open(new PageContext(Words.english(), new LastingGain(), Surface.TERMINAL))
+                            .first(household));
             Tour tour = new Tour(stage, loop, 1, "Lu");
             assertTrue(tour.turn(Duration.ZERO));
             stage.press(new KeyStroke('x', false, false), nanos);

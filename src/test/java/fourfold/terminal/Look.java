@@ -8,9 +8,9 @@ import java.util.Optional;
 public final class Look {
     private Look() {}
 
-    /** Whether keys wait until something in the world outside is done. */
-    public static boolean isHeld(PageLoop loop) {
-        return loop.isHeld();
+    /** Whether the page in front waits for anything in the world outside. */
+    public static boolean isWaiting(PageLoop loop) {
+        return loop.isWaiting();
     }
 
     /** The drill of the page in front; empty if it is another page. */

@@ -3,16 +3,15 @@ package fourfold.screens.parent;
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.MutablePage;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.words.ActionWords;
 import fourfold.words.Words;
-import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -27,21 +26,10 @@ import java.util.Set;
 import java.util.UUID;
 
 /** What the parent did, newest first, each with its time; what was taken back says so. */
-public final class HistoryPage implements MutablePage {
+public record HistoryPage(Words words, Child child, List<String> lines, int first) implements KeyPage {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-    private final Words words;
-    private final Child child;
-    private final List<String> lines;
-    private int first;
-
-    HistoryPage(PageContext context, Child child) {
-        this.words = context.words();
-        this.child = child;
-        this.lines = lines(words, context.home().records().actions(child));
-    }
-
-    /** All acts in words, newest first; undos are told at what they took back. */
+    /** All actions in words, newest first; undos are told at what they took back. */
     public static List<String> lines(Words words, List<ActionRecord> acts) {
         Set<UUID> inForce = new HashSet<>();
         ActionRecord.inForce(acts).forEach(a -> inForce.add(a.id()));
@@ -78,11 +66,11 @@ public final class HistoryPage implements MutablePage {
     public void draw(Picture picture) {
         picture.centred(1, words.say("history.title", child.name()), Ink.STRONG);
         picture.centred(2, words.say("history.kept"), Ink.QUIET);
-        int room = picture.height() - 6;
-        first = Math.max(0, Math.min(first, lines.size() - room));
+        int room = room(picture.height());
+        int from = Math.min(first, last(picture.height()));
         int x = Math.max(1, (picture.width() - 60) / 2);
-        for (int i = first; i < Math.min(lines.size(), first + room); i++) {
-            picture.text(x, 4 + i - first, lines.get(i));
+        for (int i = from; i < Math.min(lines.size(), from + room); i++) {
+            picture.text(x, 4 + i - from, lines.get(i));
         }
         if (lines.isEmpty()) {
             picture.centred(5, words.say("history.none"), Ink.PLAIN);
@@ -90,18 +78,18 @@ public final class HistoryPage implements MutablePage {
         Footer.draw(picture, List.of(words.say("history.foot").split("   ")));
     }
 
+    private int last(int rows) {
+        return Math.max(0, lines.size() - room(rows));
+    }
+
+    private static int room(int rows) {
+        return rows - 6;
+    }
+
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case UP -> first--;
-            case DOWN -> first++;
-            case ESCAPE, ENTER -> {
-                return Navigation.BACK;
-            }
-            default -> {
-                return Navigation.STAY;
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return key.key().closes()
+                ? PageResult.of(this, PageEffect.BACK)
+                : PageResult.of(new HistoryPage(words, child, lines, key.key().scrolled(first, last(key.rows()))));
     }
 }
