@@ -20,8 +20,8 @@ import java.util.function.LongSupplier;
 
 /**
  * A drill as the file sees it: it takes the child's place, begins, keeps answers and ends with a backup. Every method may
- * fail with {@link RecordsFailure}, and may wait some seconds for a file that another program holds: a drill on the screen
- * calls them by {@link #fileWork} alone.
+ * fail with {@link RecordsFailure}, and may wait some seconds for a file that another program holds: pages have them
+ * called by {@link #fileWork} alone.
  */
 public final class Practice {
     private final Store store;
@@ -41,7 +41,7 @@ public final class Practice {
         this.seat = seat;
     }
 
-    /** The thread on which a drill keeps and reads; one for all drills of this home. */
+    /** The thread on which pages keep and read; one for all pages of this home. */
     public FileWork fileWork() {
         return fileWork;
     }

@@ -49,6 +49,11 @@ sealed interface DrillEffect extends HomeEffect {
             practice.keeping().keep(effects, at);
             return done(practice);
         }
+
+        /** How many answers are among it. */
+        int answers() {
+            return Keeping.answers(effects);
+        }
     }
 
     /** Keeps the last there is to keep, and reads what the picture of the end shows. */

@@ -4,7 +4,6 @@ import fourfold.drill.Drill;
 import fourfold.drill.Event;
 import fourfold.drill.Phase;
 import fourfold.drill.Step;
-import fourfold.home.Keeping;
 import fourfold.screens.HomeEffect;
 import fourfold.terminal.Key;
 import fourfold.terminal.PageEffect;
@@ -221,7 +220,7 @@ final class DrillTurn {
     }
 
     private void ask(DrillEffect effect) {
-        file = file.asked(effect instanceof DrillEffect.Keep keep ? Keeping.answers(keep.effects()) : 0);
+        file = file.asked(effect instanceof DrillEffect.Keep keep ? keep.answers() : 0);
         effects.add(effect);
     }
 
