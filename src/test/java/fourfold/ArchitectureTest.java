@@ -85,9 +85,8 @@ class ArchitectureTest {
     };
 
     /** What reads or writes; records and enums of the home only say what was read. */
-    private static final DescribedPredicate<JavaClass> DOORS_OF_THE_HOME =
-            resideInAPackage("fourfold.home").and(DescribedPredicate.describe(
-                    "are no data", home -> !home.isRecord() && !home.isEnum()));
+    private static final DescribedPredicate<JavaClass> DOORS_OF_THE_HOME = resideInAPackage("fourfold.home")
+            .and(DescribedPredicate.describe("are no data", home -> !home.isRecord() && !home.isEnum()));
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

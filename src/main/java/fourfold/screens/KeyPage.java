@@ -1,5 +1,6 @@
 package fourfold.screens;
 
+import fourfold.log.RecordsFailure;
 import fourfold.terminal.Page;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
@@ -11,9 +12,17 @@ public interface KeyPage extends Page {
     /** What follows from a key. */
     PageResult pressed(PageEvent.Pressed key);
 
-    /** What follows from what came of a wish. */
+    /** What follows from what came of a wish: a page that was made is opened. */
     default PageResult done(PageEffect.Outcome outcome, Instant at) {
-        return PageResult.of(this);
+        if (outcome instanceof HomeEffect.Made made) {
+            return PageResult.of(this, new PageEffect.Open(made.page()));
+        }
+        return PageResult.of(outcome instanceof HomeEffect.Failed failed ? failed(failed.failure()) : this);
+    }
+
+    /** The page after a wish that failed. */
+    default Page failed(RecordsFailure failure) {
+        return this;
     }
 
     /** What follows when the page in front has closed. */

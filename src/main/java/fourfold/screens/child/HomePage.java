@@ -122,14 +122,14 @@ public record HomePage(
 
     @Override
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
-        if (outcome instanceof HomeEffect.Made made) {
-            return made.page() instanceof HomePage renewed
-                    ? PageResult.of(renewed)
-                    : PageResult.of(this, new PageEffect.Open(made.page()));
-        }
-        return outcome instanceof HomeEffect.Failed failed
-                ? PageResult.of(with(context.words().failure(failed.failure())))
-                : PageResult.of(this);
+        return outcome instanceof HomeEffect.Made made && made.page() instanceof HomePage renewed
+                ? PageResult.of(renewed)
+                : KeyPage.super.done(outcome, at);
+    }
+
+    @Override
+    public Page failed(RecordsFailure failure) {
+        return with(context.words().failure(failure));
     }
 
     @Override

@@ -151,10 +151,9 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
 
     @Override
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
-        if (outcome instanceof HomeEffect.Made made) {
-            return PageResult.of(this, new PageEffect.Open(made.page()));
-        }
-        return PageResult.of(new GridPage(steers.after(outcome), lastWeek, at, chosen, look, askReset));
+        return outcome instanceof HomeEffect.Made
+                ? KeyPage.super.done(outcome, at)
+                : PageResult.of(new GridPage(steers.after(outcome), lastWeek, at, chosen, look, askReset));
     }
 
     private PageResult nextReach() {

@@ -1,17 +1,17 @@
 package fourfold.screens.parent;
 
 import fourfold.log.Child;
-import fourfold.screens.HomeEffect;
+import fourfold.log.RecordsFailure;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
+import fourfold.terminal.Page;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.words.Words;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,12 +52,7 @@ record ParentPage(Words words, List<Child> children, Menu menu, String trouble) 
     }
 
     @Override
-    public PageResult done(PageEffect.Outcome outcome, Instant at) {
-        if (outcome instanceof HomeEffect.Made made) {
-            return PageResult.of(this, new PageEffect.Open(made.page()));
-        }
-        return outcome instanceof HomeEffect.Failed failed
-                ? PageResult.of(new ParentPage(words, children, menu, words.failure(failed.failure())))
-                : PageResult.of(this);
+    public Page failed(RecordsFailure failure) {
+        return new ParentPage(words, children, menu, words.failure(failure));
     }
 }

@@ -64,7 +64,7 @@ class PagesTest {
     private static Path folder;
 
     private static Instant now = Instant.EPOCH;
-    private static Home home = null;
+    private static Home home;
 
     @BeforeAll
     static void aFamily() {
@@ -265,7 +265,8 @@ class PagesTest {
         home.gate().set("1234", now);
         PageEffect.Outcome opened = new OpenParents(Words.english(), now).perform(home);
         home.gate().remove();
-        assertTrue(opened instanceof HomeEffect.Made made && made.page().getClass().getSimpleName().equals("GatePage"));
+        assertTrue(opened instanceof HomeEffect.Made made
+                && made.page().getClass().getSimpleName().equals("GatePage"));
         assertTableHolds(((HomeEffect.Made) opened).page(), "Enter");
     }
 
@@ -281,7 +282,9 @@ class PagesTest {
             });
         }
         assertEquals(before, drawn(page), "a page has changed in place");
-        assertEquals(Stream.of(asks.split(" ")).filter(k -> !k.isEmpty()).collect(Collectors.toCollection(TreeSet::new)), asked);
+        assertEquals(
+                Stream.of(asks.split(" ")).filter(k -> !k.isEmpty()).collect(Collectors.toCollection(TreeSet::new)),
+                asked);
     }
 
     /** Pages far from the first one, and states that no table names. */
@@ -313,8 +316,7 @@ class PagesTest {
     @Test
     void noPageIsForgotten() {
         long pages = new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("fourfold.screens").stream()
+                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
         assertEquals(22, pages);
