@@ -18,7 +18,7 @@ import java.util.Optional;
 
 /** Works out what follows from one event on a drill's page; the page itself is left as it is. */
 final class DrillTurn {
-    /** The program may be stopped for long: so long it waits that no other is shut out by a write half done. */
+    /** How long to wait for an open write before the program is stopped: a write half done locks other programs out. */
     private static final Duration BEFORE_A_STOP = Duration.ofMillis(50);
 
     private final DrillPage page;

@@ -25,7 +25,13 @@ import java.util.List;
  * @param changed whether the pages behind this one may be about a child who is gone or called otherwise
  */
 record ChildrenPage(
-        Words words, List<KnownChild> children, int chosen, Asking asking, String typed, String told, boolean changed)
+        Words words,
+        List<KnownChild> children,
+        int chosen,
+        Asking asking,
+        String typed,
+        String message,
+        boolean changed)
         implements KeyPage {
     /** What is typed. */
     enum Asking {
@@ -67,7 +73,7 @@ record ChildrenPage(
                 picture,
                 List.of(words.say(asking == Asking.NOTHING ? "children.foot" : "children.foot.typing")
                         .split("   ")));
-        picture.centred(above - 1, told, Ink.STRONG);
+        picture.centred(above - 1, message, Ink.STRONG);
     }
 
     @Override
@@ -85,7 +91,7 @@ record ChildrenPage(
     }
 
     private PageResult chosen(int line) {
-        return PageResult.of(new ChildrenPage(words, children, line, asking, typed, told, changed));
+        return PageResult.of(new ChildrenPage(words, children, line, asking, typed, message, changed));
     }
 
     private PageResult letter(Key key, Instant at) {
@@ -106,12 +112,12 @@ record ChildrenPage(
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(asks(Asking.NOTHING, typed, words.say("family.unchanged")));
             case ENTER -> entered(children.get(chosen).child(), key.at());
-            default -> PageResult.of(asks(asking, key.key().typedAfter(typed, ChildName.LONGEST), told));
+            default -> PageResult.of(asks(asking, key.key().typedAfter(typed, ChildName.LONGEST), message));
         };
     }
 
     private PageResult entered(Child child, Instant at) {
-        ChildrenPage idle = asks(Asking.NOTHING, typed, told);
+        ChildrenPage idle = asks(Asking.NOTHING, typed, message);
         if (asking == Asking.NEW_NAME) {
             try {
                 ChildName.chosen(typed);
@@ -129,8 +135,8 @@ record ChildrenPage(
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
         if (outcome instanceof Changed now) {
             int line = Math.max(0, Math.min(chosen, now.children().size() - 1));
-            return PageResult.of(
-                    new ChildrenPage(words, now.children(), line, asking, typed, now.told(), changed || now.changed()));
+            return PageResult.of(new ChildrenPage(
+                    words, now.children(), line, asking, typed, now.message(), changed || now.changed()));
         }
         return outcome instanceof HomeEffect.Failed failed
                 ? PageResult.of(asks(asking, typed, words.failure(failed.failure())))
@@ -138,7 +144,7 @@ record ChildrenPage(
     }
 
     /** The children as they are now. */
-    private record Changed(List<KnownChild> children, boolean changed, String told) implements PageEffect.Outcome {}
+    private record Changed(List<KnownChild> children, boolean changed, String message) implements PageEffect.Outcome {}
 
     /** Puts a child away, or brings back one who is. */
     record PutAway(Words words, KnownChild known, Instant at) implements HomeEffect {
@@ -149,9 +155,11 @@ record ChildrenPage(
             } else {
                 home.children().putAway(known.child(), at);
             }
-            String told = known.away() ? "children.isback" : "children.isaway";
+            String message = known.away() ? "children.isback" : "children.isaway";
             return new Changed(
-                    home.children().all(), true, words.say(told, known.child().name()));
+                    home.children().all(),
+                    true,
+                    words.say(message, known.child().name()));
         }
     }
 

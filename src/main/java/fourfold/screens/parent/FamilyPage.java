@@ -81,7 +81,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         for (String line : Wrapping.lines(advice(), width)) {
             picture.text(x, y++, line, Ink.STRONG);
         }
-        String told = askReset ? words().say("family.reset") : steers.told();
+        String told = askReset ? words().say("family.reset") : steers.message();
         int above = Footer.draw(picture, List.of(words().say("family.foot").split("   ")));
         picture.centred(above - 1, told, Ink.STRONG);
     }

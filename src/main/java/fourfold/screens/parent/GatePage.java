@@ -16,7 +16,7 @@ import java.time.Instant;
 import java.util.List;
 
 /** Asks for the grown-ups' PIN before it lets the next page open. */
-record GatePage(Words words, HomeEffect behind, String pin, String told) implements KeyPage {
+record GatePage(Words words, HomeEffect behind, String pin, String message) implements KeyPage {
     private static final int LONGEST = 8;
 
     GatePage(Words words, HomeEffect behind) {
@@ -29,7 +29,7 @@ record GatePage(Words words, HomeEffect behind, String pin, String told) impleme
         picture.centred(y, words.say("gate.title"), Ink.STRONG);
         picture.centred(y + 2, words.say("gate.type"), Ink.PLAIN);
         picture.centred(y + 4, "•".repeat(pin.length()) + "_", Ink.STRONG);
-        for (String line : Wrapping.lines(told, picture.width() - 4)) {
+        for (String line : Wrapping.lines(message, picture.width() - 4)) {
             picture.centred(y++ + 6, line, Ink.PLAIN);
         }
         Footer.draw(picture, List.of(words.say("gate.foot").split("   ")));
@@ -39,8 +39,8 @@ record GatePage(Words words, HomeEffect behind, String pin, String told) impleme
     public PageResult pressed(PageEvent.Pressed key) {
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
-            case DIGIT, ERASE -> PageResult.of(with(key.key().typedAfter(pin, LONGEST), told));
-            case ENTER -> PageResult.of(with("", told), new Try(pin, key.at()));
+            case DIGIT, ERASE -> PageResult.of(with(key.key().typedAfter(pin, LONGEST), message));
+            case ENTER -> PageResult.of(with("", message), new Try(pin, key.at()));
             default -> PageResult.of(this);
         };
     }

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Sets, changes or takes away the grown-ups' PIN, and says what it is good for. */
-record GateSettingPage(Words words, boolean isSet, String pin, String first, String told) implements KeyPage {
+record GateSettingPage(Words words, boolean isSet, String pin, String first, String message) implements KeyPage {
     private static final int LONGEST = 8;
     private static final int SHORTEST = 4;
 
@@ -38,7 +38,7 @@ record GateSettingPage(Words words, boolean isSet, String pin, String first, Str
         picture.centred(y + 1, words.say(isSet ? "gate.isset" : "gate.unset"), Ink.STRONG);
         picture.centred(y + 3, words.say(first.isEmpty() ? "gate.new" : "gate.again"), Ink.PLAIN);
         picture.centred(y + 4, "•".repeat(pin.length()) + "_", Ink.STRONG);
-        picture.centred(y + 6, told, Ink.PLAIN);
+        picture.centred(y + 6, message, Ink.PLAIN);
         Footer.draw(
                 picture,
                 List.of(words.say(isSet ? "gate.set.foot.off" : "gate.set.foot").split("   ")));
@@ -48,7 +48,7 @@ record GateSettingPage(Words words, boolean isSet, String pin, String first, Str
     public PageResult pressed(PageEvent.Pressed key) {
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
-            case DIGIT, ERASE -> with(key.key().typedAfter(pin, LONGEST), first, told);
+            case DIGIT, ERASE -> with(key.key().typedAfter(pin, LONGEST), first, message);
             case ENTER -> typed(key.at());
             default ->
                 key.key().is('x') && isSet
@@ -71,7 +71,7 @@ record GateSettingPage(Words words, boolean isSet, String pin, String first, Str
         if (!first.equals(pin)) {
             return with("", "", words.say("gate.differ"));
         }
-        return PageResult.of(new GateSettingPage(words, isSet, "", "", told), new Keep(Optional.of(pin), at));
+        return PageResult.of(new GateSettingPage(words, isSet, "", "", message), new Keep(Optional.of(pin), at));
     }
 
     @Override

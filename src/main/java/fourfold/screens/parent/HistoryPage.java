@@ -29,12 +29,12 @@ import java.util.UUID;
 public record HistoryPage(Words words, Child child, List<String> lines, int first) implements KeyPage {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-    /** All actions in words, newest first; undos are told at what they took back. */
-    public static List<String> lines(Words words, List<ActionRecord> acts) {
+    /** All actions in words, newest first; an undo is shown at what it took back. */
+    public static List<String> lines(Words words, List<ActionRecord> actions) {
         Set<UUID> inForce = new HashSet<>();
-        ActionRecord.inForce(acts).forEach(a -> inForce.add(a.id()));
+        ActionRecord.inForce(actions).forEach(a -> inForce.add(a.id()));
         List<String> lines = new ArrayList<>();
-        for (List<ActionRecord> together : together(acts)) {
+        for (List<ActionRecord> together : together(actions)) {
             ActionRecord first = together.get(0);
             OffsetDateTime at = first.at().atOffset(ZoneOffset.ofTotalSeconds(60 * first.zoneOffsetMinutes()));
             String time = words.shortDate(at.toLocalDate()) + " " + CLOCK.format(at);
@@ -47,16 +47,17 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
         return List.copyOf(lines);
     }
 
-    /** Acts of one kind that were done at the same moment, such as those of a whole table, are one thing. */
-    private static List<List<ActionRecord>> together(List<ActionRecord> acts) {
+    /** Actions of one kind that were done at the same moment, such as those of a whole table, are one thing. */
+    private static List<List<ActionRecord>> together(List<ActionRecord> actions) {
         Map<List<Object>, List<ActionRecord>> all = new LinkedHashMap<>();
-        for (ActionRecord act : acts.stream().sorted(ActionRecord.IN_ORDER).toList()) {
-            if (!(act.action() instanceof ParentAction.Undo)) {
-                Object kind = act.action() instanceof ParentAction.Choose
-                        ? act.id()
-                        : act.action().getClass();
-                all.computeIfAbsent(List.of(act.at(), kind), k -> new ArrayList<>())
-                        .add(act);
+        for (ActionRecord record :
+                actions.stream().sorted(ActionRecord.IN_ORDER).toList()) {
+            if (!(record.action() instanceof ParentAction.Undo)) {
+                Object kind = record.action() instanceof ParentAction.Choose
+                        ? record.id()
+                        : record.action().getClass();
+                all.computeIfAbsent(List.of(record.at(), kind), k -> new ArrayList<>())
+                        .add(record);
             }
         }
         return new ArrayList<>(all.values());

@@ -41,7 +41,7 @@ record OrderPage(SteeringKeys steers, List<Integer> order, int chosen) implement
             picture.centred(y++, text, Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("order.foot").split("   ")));
-        picture.centred(above - 1, steers.told(), Ink.STRONG);
+        picture.centred(above - 1, steers.message(), Ink.STRONG);
     }
 
     @Override

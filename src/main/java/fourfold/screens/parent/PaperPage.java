@@ -33,8 +33,8 @@ record PaperPage(Words words, Child child, List<Question> questions, Set<Integer
         this(words, child, questions, Set.of(), 0, new Ending(false, ""));
     }
 
-    /** Whether the answers are kept, and what is told of it. */
-    record Ending(boolean kept, String told) {}
+    /** Whether the answers are kept, and the line that says so. */
+    record Ending(boolean kept, String message) {}
 
     private static int columns(int width) {
         return Math.max(1, Math.min(4, (width - 4) / WIDE));
@@ -67,7 +67,7 @@ record PaperPage(Words words, Child child, List<Question> questions, Set<Integer
             }
         }
         int above = Footer.draw(picture, List.of(words.say("paper.foot").split("   ")));
-        picture.centred(above - 1, ending.told(), Ink.STRONG);
+        picture.centred(above - 1, ending.message(), Ink.STRONG);
     }
 
     @Override

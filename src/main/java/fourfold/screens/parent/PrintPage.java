@@ -23,7 +23,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Pages to print: makes a file and says where it is. */
-record PrintPage(Words words, Child child, Menu menu, boolean letter, String told) implements KeyPage {
+record PrintPage(Words words, Child child, Menu menu, boolean letter, String message) implements KeyPage {
     PrintPage(Words words, Child child) {
         this(words, child, new Menu(lines(words)), false, "");
     }
@@ -42,7 +42,7 @@ record PrintPage(Words words, Child child, Menu menu, boolean letter, String tol
         int y = top + 3 + Printable.values().length;
         picture.centred(y, words.say(letter ? "print.letter" : "print.a4"), Ink.PLAIN);
         y += 2;
-        for (String line : Wrapping.lines(told, picture.width() - 4)) {
+        for (String line : Wrapping.lines(message, picture.width() - 4)) {
             picture.centred(y++, line, Ink.STRONG);
         }
         Footer.draw(picture, List.of(words.say("print.foot").split("   ")));
@@ -54,10 +54,10 @@ record PrintPage(Words words, Child child, Menu menu, boolean letter, String tol
             return PageResult.of(this, PageEffect.BACK);
         }
         if (key.key().is('s')) {
-            return PageResult.of(new PrintPage(words, child, menu, !letter, told));
+            return PageResult.of(new PrintPage(words, child, menu, !letter, message));
         }
         Menu next = menu.on(key.key());
-        PrintPage page = new PrintPage(words, child, next, letter, told);
+        PrintPage page = new PrintPage(words, child, next, letter, message);
         Printable printable = Printable.values()[next.chosen()];
         return next.picked()
                 ? PageResult.of(page, new Print(words, child, printable, letter ? Paper.LETTER : Paper.A4, key.at()))

@@ -50,7 +50,7 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
         }
         int above = Footer.draw(picture, List.of(words().say("settings.foot").split("   ")));
         if (above - 1 > below - 1) {
-            picture.centred(above - 1, steers.told(), Ink.STRONG);
+            picture.centred(above - 1, steers.message(), Ink.STRONG);
         }
     }
 

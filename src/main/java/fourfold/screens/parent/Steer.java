@@ -14,18 +14,18 @@ import java.util.List;
  * Keeps actions of a parent, all with the same time, and reads where the child stands then.
  *
  * @param actions what the parent decided; none just to read
- * @param told what is told when it is kept
+ * @param message the line to show once it is kept
  */
-record Steer(Child child, List<ParentAction> actions, Instant at, String told) implements HomeEffect {
-    /** Where the child stands now, and what is told. */
-    record Steered(Progress progress, String told) implements Outcome {}
+record Steer(Child child, List<ParentAction> actions, Instant at, String message) implements HomeEffect {
+    /** Where the child stands now, and the line to show. */
+    record Steered(Progress progress, String message) implements Outcome {}
 
     @Override
     public Outcome perform(Home home) {
         if (!actions.isEmpty()) {
             home.steering().keep(child, actions, at);
         }
-        return new Steered(home.records().progress(child), told);
+        return new Steered(home.records().progress(child), message);
     }
 
     /** Takes back the last thing that was done and still holds. */

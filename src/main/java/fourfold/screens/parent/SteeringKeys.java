@@ -12,26 +12,26 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What the parent's keys for focus, hold, reset and undo ask of the home, for one family or a whole table, and what they
- * came to.
+ * The parent's keys for focus, hold, reset and undo, for one family or a whole table: what they ask of the home, and
+ * what the last one did.
  *
  * @param progress where the child stands
- * @param told what the last key came to, in a line; empty for nothing
+ * @param message what the last key did, in one line; empty for nothing
  */
-record SteeringKeys(Words words, Child child, Progress progress, String told) {
+record SteeringKeys(Words words, Child child, Progress progress, String message) {
     SteeringKeys(Words words, Child child, Progress progress) {
         this(words, child, progress, "");
     }
 
     SteeringKeys say(String line) {
-        String told = line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
-        return new SteeringKeys(words, child, progress, told);
+        String message = line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
+        return new SteeringKeys(words, child, progress, message);
     }
 
     /** After something was done, or failed. */
     SteeringKeys after(PageEffect.Outcome outcome) {
         if (outcome instanceof Steer.Steered steered) {
-            return new SteeringKeys(words, child, steered.progress()).say(steered.told());
+            return new SteeringKeys(words, child, steered.progress()).say(steered.message());
         }
         return outcome instanceof HomeEffect.Failed failed ? say(words.failure(failed.failure())) : this;
     }
@@ -73,7 +73,7 @@ record SteeringKeys(Words words, Child child, Progress progress, String told) {
 
     /** Reads again where the child stands. */
     HomeEffect renew(Instant at) {
-        return new Steer(child, List.of(), at, told);
+        return new Steer(child, List.of(), at, message);
     }
 
     /** Takes back the last thing that was done and still holds. */
