@@ -24,9 +24,7 @@ public final class HomePerformer implements Performer {
 
     @Override
     public Future<PageEffect.Outcome> begin(PageEffect.Outside effect) {
-        if (!(effect instanceof HomeEffect wanted)) {
-            throw new IllegalArgumentException("nothing the home could do: " + effect.getClass());
-        }
+        HomeEffect wanted = (HomeEffect) effect;
         return work.begin(() -> performed(wanted));
     }
 
