@@ -1,6 +1,7 @@
 package fourfold;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
@@ -11,6 +12,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
@@ -20,6 +22,9 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.HomePerformer;
+import fourfold.terminal.SessionClock;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -83,6 +88,10 @@ class ArchitectureTest {
         "..insight..",
         "..outlook.."
     };
+
+    /** What reads or writes; records and enums of the home only say what was read. */
+    private static final DescribedPredicate<JavaClass> DOORS_OF_THE_HOME = resideInAPackage("fourfold.home")
+            .and(DescribedPredicate.describe("are no data", home -> !home.isRecord() && !home.isEnum()));
 
     private static final JavaClasses PROGRAM = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -231,6 +240,14 @@ class ArchitectureTest {
                 .that(not(resideInAnyPackage("..terminal..", "..screens..")))
                 .should()
                 .dependOnClassesThat(resideInAPackage("com.googlecode.lanterna.."))),
+        PAGES_ASK_AND_DO_NOT_DO(noClasses()
+                .that(resideInAPackage("..screens.."))
+                .and(not(assignableTo(HomeEffect.class)))
+                .and(not(assignableTo(HomePerformer.class)))
+                .should()
+                .dependOnClassesThat(DOORS_OF_THE_HOME)
+                .orShould()
+                .dependOnClassesThat(assignableTo(SessionClock.class))),
         ONLY_COMMANDS_READ_OPTIONS(noClasses()
                 .that(not(resideInAPackage("..commands..")))
                 .should()

@@ -5,8 +5,10 @@ import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.home.NewFile;
 import fourfold.log.Child;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
+import fourfold.terminal.Page;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
@@ -137,9 +139,14 @@ final class App implements Callable<Integer> {
         return Words.of(world.language(home.settings().language()));
     }
 
-    /** What the pages have around them. */
-    PageContext page(Home home) {
-        return new PageContext(home, words(home));
+    /** The first page of an open home. */
+    Page firstPage(Home home, TerminalSession stage) {
+        return new HomePage.Open(new PageContext(words(home), world.scheduler(), stage.surface())).first(home);
+    }
+
+    /** The loop of pages of an open home. */
+    PageLoop loop(Home home, TerminalSession stage, Page first) {
+        return new PageLoop(stage, home.moments(), new HomePerformer(home, words(home)), first);
     }
 
     /**
@@ -163,12 +170,7 @@ final class App implements Callable<Integer> {
         }
         try (Home home = open()) {
             try (TerminalSession stage = home.stage(world)) {
-                new PageLoop(
-                                stage,
-                                home.moments(),
-                                new HomePage(page(home), world.scheduler(), home.moments(), stage.surface()),
-                                words(home).say("window.small"))
-                        .run();
+                loop(home, stage, firstPage(home, stage)).run();
                 home.rememberWindow(stage);
             }
             return reportLosses(home);

@@ -2,7 +2,6 @@ package fourfold.commands;
 
 import fourfold.home.Environment;
 import fourfold.home.Home;
-import fourfold.screens.child.HomePage;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalSession;
 import java.io.BufferedReader;
@@ -58,14 +57,13 @@ final class ArchiveRun {
     private static void draw(Home home) {
         TerminalSession.loadLibrary();
         try (TerminalSession stage = TerminalSession.inMemory(80, 24)) {
-            PageLoop loop = new PageLoop(
-                    stage,
-                    home.moments(),
-                    new HomePage(new App(world()).page(home), world().scheduler(), home.moments(), stage.surface()),
-                    new App(world()).words().say("window.small"));
+            App app = new App(world());
+            PageLoop loop = app.loop(home, stage, app.firstPage(home, stage));
             loop.turn(Duration.ZERO);
             for (char key : "\n\n1".toCharArray()) {
                 stage.type(key);
+                loop.turn(Duration.ZERO);
+                home.practice().fileWork().finish(Duration.ofSeconds(10));
                 loop.turn(Duration.ZERO);
             }
         }

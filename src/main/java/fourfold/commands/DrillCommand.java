@@ -7,7 +7,6 @@ import fourfold.log.Surface;
 import fourfold.plain.PlainDrill;
 import fourfold.progress.Progress;
 import fourfold.screens.child.DrillPage;
-import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
 import java.io.IOException;
@@ -54,11 +53,7 @@ final class DrillCommand implements Callable<Integer> {
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                new PageLoop(
-                                stage,
-                                home.moments(),
-                                new DrillPage(app.page(home), whose, drill, now),
-                                app.words(home).say("window.small"))
+                app.loop(home, stage, new DrillPage(app.words(home), whose, drill, now))
                         .run();
                 home.rememberWindow(stage);
             }

@@ -1,7 +1,6 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
-import fourfold.screens.child.HomePage;
 import fourfold.screens.child.Tour;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
@@ -21,9 +20,7 @@ final class TourCommand implements Callable<Integer> {
     public Integer call() throws TerminalException {
         try (Home home = Home.open(app.world(), Optional.empty(), true);
                 TerminalSession stage = home.stage(app.world())) {
-            HomePage first = new HomePage(app.page(home), app.world().scheduler(), home.moments(), stage.surface());
-            PageLoop loop =
-                    new PageLoop(stage, home.moments(), first, app.words(home).say("window.small"));
+            PageLoop loop = app.loop(home, stage, app.firstPage(home, stage));
             new Tour(stage, loop, home.children().list().size(), "Lu").run();
             return ExitCode.DONE;
         }

@@ -29,6 +29,9 @@ public final class Keeping {
      */
     public record State(
             boolean behind, int answers, boolean goingOn, Optional<RecordsFailure> failure, Instant lastTry) {
+        /** Nothing was to be kept yet. */
+        public static final State NOTHING = new State(false, 0, false, Optional.empty(), Instant.EPOCH);
+
         /** Whether the disk was left alone long enough to be asked again. */
         public boolean isRested(Instant at) {
             return Duration.between(lastTry, at).compareTo(BETWEEN_TRIES) >= 0;

@@ -20,8 +20,8 @@ import java.util.function.LongSupplier;
 
 /**
  * A drill as the file sees it: it takes the child's place, begins, keeps answers and ends with a backup. Every method may
- * fail with {@link RecordsFailure}, and may wait some seconds for a file that another program holds: a drill on the screen
- * calls them by {@link #fileWork} alone.
+ * fail with {@link RecordsFailure}, and may wait some seconds for a file that another program holds: pages have them
+ * called by {@link #fileWork} alone.
  */
 public final class Practice {
     private final Store store;
@@ -30,6 +30,7 @@ public final class Practice {
     private final Optional<Path> file;
     private final DrillSeat seat;
     private final FileWork fileWork = new FileWork();
+    private Keeping keeping = new Keeping(this);
     private final List<String> toTell = new ArrayList<>();
 
     Practice(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, DrillSeat seat) {
@@ -40,9 +41,14 @@ public final class Practice {
         this.seat = seat;
     }
 
-    /** The thread on which a drill keeps and reads; one for all drills of this home. */
+    /** The thread on which pages keep and read; one for all pages of this home. */
     public FileWork fileWork() {
         return fileWork;
+    }
+
+    /** What the drill that is going on has still to keep; for {@link #fileWork} alone. */
+    public Keeping keeping() {
+        return keeping;
     }
 
     /**
@@ -55,6 +61,7 @@ public final class Practice {
         if (!seat.take(child)) {
             return Optional.empty();
         }
+        keeping = new Keeping(this);
         return Optional.of(new DrillSession(
                 UUID.randomUUID(),
                 child.id(),

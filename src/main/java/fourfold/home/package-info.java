@@ -4,7 +4,7 @@
  * <p>Begin with {@link fourfold.home.Home}, which opens the family's file, gives the use cases and closes it; then
  * {@link fourfold.home.Practice}, a drill as the file sees it, and {@link fourfold.home.PracticeRecords}, what is
  * recorded. {@link fourfold.home.Environment} is what surrounds the program (streams, variables, clock),
- * {@link fourfold.home.FileWork} the thread on which a drill uses the file.
+ * {@link fourfold.home.FileWork} the thread on which all pages use the file.
  *
  * <p>May use the pure rooms, terminal's clock, store, upkeep and records. Here the clock is read and effects are
  * performed. No sentence, no SQL, no drawing and no command-line option.

@@ -57,12 +57,27 @@ public final class Outlook {
 
     /** Plays the way once more. */
     public void playOnce() {
-        days.add(daysUntilFluent(seed + 7919L * days.size()));
+        days.add(run(days.size()));
+    }
+
+    /**
+     * Plays the way once, and remembers nothing of it.
+     *
+     * @param number which of the runs, from 0; the same number gives the same run
+     * @return after how many days all families are fluent; {@link Long#MAX_VALUE} if they are not
+     */
+    public long run(int number) {
+        return daysUntilFluent(seed + 7919L * number);
     }
 
     /** What the runs so far come to. */
     public Projection projection() {
-        long[] sorted = days.stream().mapToLong(Long::longValue).sorted().toArray();
+        return projection(days);
+    }
+
+    /** What some runs come to, each as {@link #run} gave it. */
+    public Projection projection(List<Long> runs) {
+        long[] sorted = runs.stream().mapToLong(Long::longValue).sorted().toArray();
         return new Projection(at(sorted, 0.1), at(sorted, 0.5), at(sorted, 0.9), sorted.length, daysAWeek);
     }
 

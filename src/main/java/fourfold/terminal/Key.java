@@ -77,4 +77,24 @@ public record Key(Kind kind, char letter) {
     public int digit() {
         return letter - '0';
     }
+
+    /** Whether this key leaves a page that is only read. */
+    public boolean closes() {
+        return kind == Kind.ESCAPE || kind == Kind.ENTER;
+    }
+
+    /** Where a list begins after this key: a line further up or down by the arrows, from 0 to {@code last}. */
+    public int scrolled(int first, int last) {
+        int by = kind == Kind.UP ? -1 : kind == Kind.DOWN ? 1 : 0;
+        return Math.max(0, Math.min(last, Math.min(first, last) + by));
+    }
+
+    /** A text after this key: a character more, the last one less, or as it was. */
+    public String typedAfter(String text, int longest) {
+        return switch (kind) {
+            case ERASE -> text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(text.length(), -1));
+            case LETTER, DIGIT -> text.codePointCount(0, text.length()) < longest ? text + letter : text;
+            default -> text;
+        };
+    }
 }

@@ -2,41 +2,50 @@ package fourfold.terminal;
 
 import java.util.List;
 
-/** A short list of lines to choose from, by arrows and Enter or by the digit in front of a line. */
-public final class Menu {
-    private final List<String> lines;
-    private int chosen;
+/**
+ * A short list of lines to choose from, by arrows and Enter or by the digit in front of a line.
+ *
+ * @param lines what there is to choose from
+ * @param chosen which line is marked, from 0
+ * @param picked whether the last key picked the marked line for good
+ */
+public record Menu(List<String> lines, int chosen, boolean picked) {
+    public Menu {
+        lines = List.copyOf(lines);
+    }
 
+    /** With the first line marked. */
     public Menu(List<String> lines) {
-        this.lines = List.copyOf(lines);
+        this(lines, 0, false);
     }
 
-    public int chosen() {
-        return chosen;
-    }
-
-    /** Moves the mark; true if a line was picked for good. */
-    public boolean on(Key key) {
+    /** The menu after a key. */
+    public Menu on(Key key) {
         switch (key.kind()) {
-            case UP, LEFT -> chosen = Math.floorMod(chosen - 1, lines.size());
-            case DOWN, RIGHT -> chosen = Math.floorMod(chosen + 1, lines.size());
+            case UP, LEFT -> {
+                return at(chosen - 1, false);
+            }
+            case DOWN, RIGHT -> {
+                return at(chosen + 1, false);
+            }
             case ENTER -> {
-                return true;
+                return at(chosen, true);
             }
             case DIGIT -> {
                 int line = key.digit() == 0 ? 9 : key.digit() - 1;
-                if (line < lines.size()) {
-                    chosen = line;
-                    return true;
-                }
+                return line < lines.size() ? at(line, true) : at(chosen, false);
             }
             default -> {
-                return false;
+                return at(chosen, false);
             }
         }
-        return false;
     }
 
+    private Menu at(int line, boolean pick) {
+        return new Menu(lines, Math.floorMod(line, lines.size()), pick);
+    }
+
+    /** Draws the lines in the middle, from this row on. */
     public void draw(Picture picture, int y) {
         int widest = lines.stream().mapToInt(Picture::columns).max().orElse(0) + 8;
         int x = Math.max(0, (picture.width() - widest) / 2);

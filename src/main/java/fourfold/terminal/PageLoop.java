@@ -5,37 +5,58 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 
 /**
- * The one place where a key goes in and a picture comes out. One thread does everything but work on the file of which
- * a page says so, whose end wakes it; keys were stamped by the reader when they arrived.
+ * The one place where a key goes in and a picture comes out. One thread does everything but what a page asks of the world
+ * outside, whose end wakes it; keys were stamped by the reader when they arrived. Keys that come while a page waits for
+ * the world outside are seen to come, and have their turn afterwards.
  */
 public final class PageLoop {
     private static final Duration TICK = Duration.ofMillis(50);
 
-    /** Turns follow each other within {@link #TICK}, but a grown-up's page may wait some seconds for a file: more is no turn. */
+    /** Turns follow each other within {@link #TICK}, but the processor may be busy for some seconds: more is no turn. */
     private static final Duration STANDSTILL = Duration.ofSeconds(15);
 
     private final TerminalSession session;
     private final SessionClock clock;
-    private final String tooSmall;
-    private final Deque<Page> pages = new ArrayDeque<>();
+    private final Performer performer;
+    private final Deque<OpenPage> pages = new ArrayDeque<>();
+    private final Deque<KeyPress> held = new ArrayDeque<>();
+    private WaitSign sign;
     private Picture shown;
     private Theme theme = Theme.TERMINAL;
     private boolean fresh = true;
+    private boolean over;
+    private long paintedNanos;
 
-    /**
-     * A loop that begins with one page.
-     *
-     * @param tooSmall what a window says that is too small for any page
-     */
-    public PageLoop(TerminalSession session, SessionClock clock, Page first, String tooSmall) {
+    /** A page as it is now, and what it waits for. */
+    private static final class OpenPage {
+        private final Deque<Waiting> waiting = new ArrayDeque<>();
+        private Page page;
+
+        OpenPage(Page page) {
+            this.page = page;
+        }
+
+        boolean holdsKeys() {
+            return waiting.stream().anyMatch(Waiting::holdsKeys);
+        }
+    }
+
+    private record Waiting(boolean holdsKeys, Future<PageEffect.Outcome> outcome) {}
+
+    /** A loop that begins with one page. */
+    public PageLoop(TerminalSession session, SessionClock clock, Performer performer, Page first) {
         this.session = session;
         this.clock = clock;
-        this.tooSmall = tooSmall;
+        this.performer = performer;
+        this.sign = new WaitSign(performer.oneMoment());
         this.shown = new Picture(1, 1, session.unicode());
-        pages.push(first);
+        pages.push(new OpenPage(first));
     }
 
     /** Runs until the last page is closed, the program is left, or the terminal is gone. */
@@ -49,41 +70,39 @@ public final class PageLoop {
     public boolean turn(Duration wait) {
         if (fresh) {
             fresh = false;
+            tell(new PageEvent.Opened(clock.now()));
             paint(true);
         }
         Optional<KeyPress> press = session.next(wait);
         boolean changed = asleep();
-        while (press.isPresent()) {
+        changed |= outcomes();
+        while (press.isPresent() && !over) {
             changed = true;
-            if (!key(press.get())) {
-                return false;
-            }
+            key(press.get());
             press = session.next(Duration.ZERO);
         }
-        if (session.ended()) {
+        if (!over && session.ended()) {
             leave();
+        }
+        if (over) {
             return false;
         }
         boolean all = session.resized();
-        changed |= pages.element().tick(clock.now());
-        Navigation next = pages.element().next();
-        if (next != Navigation.STAY) {
-            changed = true;
-            if (!move(next)) {
-                return false;
-            }
+        changed |= outcomes();
+        if (!over) {
+            changed |= tick(clock.now());
         }
-        if (changed || all) {
+        if (!over && (changed || all)) {
             paint(all);
         }
-        return true;
+        return !over;
     }
 
     /** Whether the computer slept: what was going on then is interrupted, as by a pause. */
     private boolean asleep() {
         Optional<Instant> since = clock.sleptSince(STANDSTILL);
         since.ifPresent(at -> {
-            pages.element().interrupted(at);
+            tell(new PageEvent.Interrupted(at));
             clock.catchUp();
         });
         return since.isPresent();
@@ -91,77 +110,159 @@ public final class PageLoop {
 
     /** Does what a key does, as if it were pressed now; false when the program is over. */
     public boolean play(KeyStroke key) {
-        boolean going = key(new KeyPress(key, session.now()));
-        if (going) {
+        key(new KeyPress(key, session.now()));
+        if (!over) {
             paint(false);
         }
-        return going;
+        return !over;
     }
 
-    private boolean key(KeyPress press) {
+    private void key(KeyPress press) {
         Key key = Key.of(press.key());
         Instant at = clock.at(press.nanos());
         switch (key.kind()) {
-            case INTERRUPT -> {
-                leave();
-                return false;
-            }
+            case INTERRUPT -> leave();
             case SUSPEND -> {
-                pages.element().interrupted(at);
+                tell(new PageEvent.Interrupted(at));
                 session.suspend();
                 paint(true);
-                return true;
             }
-            case REDRAW -> {
-                paint(true);
-                return true;
-            }
+            case REDRAW -> paint(true);
             default -> {
-                return move(pages.element().on(key, at));
+                if (isHeld()) {
+                    held.add(press);
+                    sign = sign.early(at);
+                } else {
+                    tell(new PageEvent.Pressed(
+                            key, at, session.size().getColumns(), session.size().getRows()));
+                }
             }
         }
     }
 
-    private boolean move(Navigation move) {
-        if (move instanceof Navigation.Open open) {
-            pages.push(open.page());
-        } else if (move instanceof Navigation.Replace replace) {
-            pages.pop();
-            pages.push(replace.page());
-        } else if (move instanceof Navigation.Back) {
-            pages.pop();
-            if (pages.isEmpty()) {
-                return false;
+    /** Whether keys wait their turn. */
+    private boolean isHeld() {
+        return front().holdsKeys();
+    }
+
+    /** Whether the page in front waits for anything in the world outside. */
+    boolean isWaiting() {
+        return !front().waiting.isEmpty();
+    }
+
+    private OpenPage front() {
+        return pages.element();
+    }
+
+    /** Tells the page in front what came of its wishes, then gives it the keys that waited; true if there was any. */
+    private boolean outcomes() {
+        boolean any = false;
+        while (!over) {
+            Waiting first = front().waiting.peek();
+            if (first != null && first.outcome().isDone()) {
+                front().waiting.remove();
+                tell(new PageEvent.Done(result(first.outcome()), clock.now()));
+            } else if (!isHeld() && !held.isEmpty()) {
+                key(held.remove());
+            } else {
+                break;
             }
-            pages.element().returned();
-        } else if (move instanceof Navigation.Home) {
-            while (pages.size() > 1) {
-                pages.pop();
-            }
-            pages.element().returned();
-        } else if (move instanceof Navigation.LeaveProgram) {
-            leave();
-            return false;
+            any = true;
         }
-        return true;
+        return any;
+    }
+
+    private static PageEffect.Outcome result(Future<PageEffect.Outcome> done) {
+        try {
+            return done.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException unforeseen ? unforeseen : new IllegalStateException(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Time goes by; true if the picture changes. */
+    private boolean tick(Instant now) {
+        boolean changed = tell(new PageEvent.Tick(now));
+        WaitSign before = sign;
+        sign = over || !isHeld() ? sign.end() : sign.isWaiting() ? sign.tick(now) : sign.begin(now);
+        return changed || !before.shown().equals(sign.shown());
+    }
+
+    /** Tells the page in front; true if it has changed or wants something. */
+    private boolean tell(PageEvent event) {
+        return tell(front(), event);
+    }
+
+    private boolean tell(OpenPage open, PageEvent event) {
+        PageResult result = open.page.on(event);
+        boolean changed = result.next() != open.page || !result.effects().isEmpty();
+        open.page = result.next();
+        result.effects().forEach(effect -> perform(open, effect));
+        return changed;
+    }
+
+    private void perform(OpenPage by, PageEffect effect) {
+        if (effect instanceof PageEffect.Outside outside) {
+            by.waiting.add(new Waiting(outside.holdsKeys(), performer.begin(outside)));
+            if (outside.holdsKeys()) {
+                sign = sign.begin(clock.now());
+            }
+        } else if (effect instanceof PageEffect.Open open) {
+            open(open.page());
+        } else if (effect instanceof PageEffect.Replace replace) {
+            pages.pop();
+            open(replace.page());
+        } else if (effect instanceof PageEffect.Back) {
+            back(pages.size() - 1);
+        } else if (effect instanceof PageEffect.First) {
+            back(1);
+        } else if (effect instanceof PageEffect.LeaveProgram) {
+            leave();
+        } else if (effect instanceof PageEffect.DropEarlierKeys) {
+            session.dropKeysBefore(paintedNanos);
+        } else if (effect instanceof PageEffect.Settle settle) {
+            performer.finish(settle.longest());
+        }
+    }
+
+    private void open(Page page) {
+        pages.push(new OpenPage(page));
+        tell(new PageEvent.Opened(clock.now()));
+    }
+
+    private void back(int left) {
+        while (pages.size() > left) {
+            pages.pop();
+        }
+        over = pages.isEmpty();
+        if (!over) {
+            tell(new PageEvent.Returned(clock.now()));
+        }
     }
 
     private void leave() {
+        over = true;
         Instant now = clock.now();
-        pages.forEach(page -> page.leave(now));
+        List.copyOf(pages).forEach(open -> tell(open, new PageEvent.Leave(now)));
     }
 
     private void paint(boolean all) {
         Picture next = new Picture(session.size().getColumns(), session.size().getRows(), session.unicode());
         if (next.width() < 40 || next.height() < 12) {
-            next.text(0, 0, tooSmall);
-            pages.element().interrupted(clock.now());
+            next.text(0, 0, performer.windowTooSmall());
+            tell(new PageEvent.Interrupted(clock.now()));
         } else {
-            pages.element().draw(next);
+            front().page.draw(next);
+            if (isHeld() && !sign.shown().isEmpty()) {
+                next.centred(next.height() - 2, "  " + sign.shown() + "  ", Ink.PLAIN);
+            }
         }
         // The page in front comes first.
         Theme wanted = pages.stream()
-                .map(Page::theme)
+                .map(open -> open.page.theme())
                 .flatMap(Optional::stream)
                 .findFirst()
                 .orElse(Theme.TERMINAL);
@@ -170,10 +271,8 @@ public final class PageLoop {
         next.show(session.screen(), all || other ? new Picture(1, 1, session.unicode()) : shown, theme);
         shown = next;
         session.paint(all);
-        long left = clock.reading();
-        if (pages.element().painted(clock.at(left))) {
-            session.dropKeysBefore(left);
-        }
+        paintedNanos = clock.reading();
+        tell(new PageEvent.Painted(clock.at(paintedNanos)));
     }
 
     /** The picture that is on the screen. */
@@ -181,8 +280,8 @@ public final class PageLoop {
         return shown;
     }
 
-    /** The page in front. */
+    /** The page in front, as it is now. */
     public Page page() {
-        return pages.element();
+        return front().page;
     }
 }

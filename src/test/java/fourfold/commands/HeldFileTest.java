@@ -337,4 +337,34 @@ class HeldFileTest {
             other.letGo();
         }
     }
+
+    @Test
+    void aParentsKeysAreAnsweredWhileTheFileIsHeldAndDoneInOrderWhenItIsLetGo() {
+        try (Journey journey = home(LONG).keys("3").doesNotWaitForFile();
+                Holder other = Holder.writing(file())) {
+            answered(journey, "f v t");
+            assertNoKeyWaited();
+            assertTrue(journey.picture().contains("One moment."), journey.picture());
+            assertFalse(journey.picture().contains("The keys now act on"), journey.picture());
+            other.letGo();
+            journey.waitsForFile();
+            assertFalse(journey.picture().contains("One moment"), journey.picture());
+            assertTrue(journey.picture().contains("The keys now act on the table of 2."), journey.picture());
+            assertTrue(journey.picture().contains("products"), journey.picture());
+            journey.keys("u");
+            assertTrue(journey.picture().contains("Undone: "), journey.picture());
+        }
+    }
+
+    @Test
+    void aParentIsToldWhenTheFileStaysHeld() {
+        try (Journey journey = home(SHORT).keys("3");
+                Holder other = Holder.writing(file())) {
+            journey.keys("f");
+            assertTrue(journey.picture().contains("ould not keep the change in "), journey.picture());
+            other.letGo();
+            journey.keys("f");
+            assertTrue(journey.picture().contains("practised more, until fluent"), journey.picture());
+        }
+    }
 }

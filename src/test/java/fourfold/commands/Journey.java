@@ -14,8 +14,9 @@ import fourfold.log.Surface;
 import fourfold.progress.DrillSoFar;
 import fourfold.scheduling.LastingGain;
 import fourfold.screens.DigitReader;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
 import fourfold.store.Store;
 import fourfold.terminal.Look;
 import fourfold.terminal.PageLoop;
@@ -78,8 +79,8 @@ public final class Journey implements AutoCloseable {
         return new PageLoop(
                 stage,
                 moments,
-                new HomePage(new PageContext(home, words), new LastingGain(), moments, Surface.TERMINAL),
-                words.say("window.small"));
+                new HomePerformer(home, words),
+                new HomePage.Open(new PageContext(words, new LastingGain(), Surface.TERMINAL)).first(home));
     }
 
     public Home home() {
@@ -152,7 +153,7 @@ public final class Journey implements AutoCloseable {
     /** The file's thread finishes, and what came of it is shown. No time goes by on the clock set by hand. */
     private void fileRests() {
         assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));
-        if (going && drill().isPresent()) {
+        while (going && Look.isWaiting(loop)) {
             going = loop.turn(Duration.ZERO);
             checkKept();
             assertTrue(home.practice().fileWork().finish(Duration.ofMinutes(1)));

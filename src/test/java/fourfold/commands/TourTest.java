@@ -9,8 +9,9 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.home.Home;
 import fourfold.log.Surface;
 import fourfold.scheduling.LastingGain;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomePerformer;
 import fourfold.screens.child.HomePage;
+import fourfold.screens.child.PageContext;
 import fourfold.screens.child.Tour;
 import fourfold.store.Store;
 import fourfold.terminal.PageLoop;
@@ -56,9 +57,9 @@ class TourTest {
             PageLoop loop = new PageLoop(
                     stage,
                     moments,
-                    new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL),
-                    "too small");
+                    new HomePerformer(household, Words.english()),
+                    new HomePage.Open(new PageContext(Words.english(), new LastingGain(), Surface.TERMINAL))
+                            .first(household));
             Tour tour = new Tour(stage, loop, household.children().list().size(), "Lu");
             Set<String> shown = new LinkedHashSet<>();
             long seconds = 0;
@@ -93,9 +94,9 @@ class TourTest {
             PageLoop loop = new PageLoop(
                     stage,
                     moments,
-                    new HomePage(
-                            new PageContext(household, Words.english()), new LastingGain(), moments, Surface.TERMINAL),
-                    "too small");
+                    new HomePerformer(household, Words.english()),
+                    new HomePage.Open(new PageContext(Words.english(), new LastingGain(), Surface.TERMINAL))
+                            .first(household));
             Tour tour = new Tour(stage, loop, 1, "Lu");
             assertTrue(tour.turn(Duration.ZERO));
             stage.press(new KeyStroke('x', false, false), nanos);

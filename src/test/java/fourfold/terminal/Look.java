@@ -8,6 +8,11 @@ import java.util.Optional;
 public final class Look {
     private Look() {}
 
+    /** Whether the page in front waits for anything in the world outside. */
+    public static boolean isWaiting(PageLoop loop) {
+        return loop.isWaiting();
+    }
+
     /** The drill of the page in front; empty if it is another page. */
     public static Optional<Drill> drill(PageLoop loop) {
         return loop.page() instanceof DrillPage page ? Optional.of(page.drill()) : Optional.empty();

@@ -1,74 +1,78 @@
 package fourfold.screens.child;
 
 import fourfold.facts.Family;
+import fourfold.home.Home;
 import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Steering;
-import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
-import fourfold.screens.PageContext;
-import fourfold.screens.parent.ChildrenPage;
-import fourfold.screens.parent.GatePage;
-import fourfold.screens.parent.GridPage;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.screens.parent.GuidePage;
-import fourfold.screens.parent.ParentPage;
+import fourfold.screens.parent.OpenParents;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
-import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
+import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The first page: who wants to practise? */
-public final class HomePage implements Page {
-    private final PageContext context;
-    private final Scheduler scheduler;
-    private final SessionClock moments;
-    private final fourfold.log.Surface surface;
-    private List<Child> children = List.of();
-    private boolean known;
-    private Menu menu = new Menu(List.of());
-    private String trouble = "";
-    private Theme theme = Theme.TERMINAL;
-
-    /** The home of these records. */
-    public HomePage(PageContext context, Scheduler scheduler, SessionClock moments, fourfold.log.Surface surface) {
-        this.context = context;
-        this.scheduler = scheduler;
-        this.moments = moments;
-        this.surface = surface;
-        returned();
+/**
+ * The first page: who wants to practise?
+ *
+ * @param children who practises here
+ * @param known whether there is any child, those put away among them
+ */
+public record HomePage(
+        PageContext context, List<Child> children, boolean known, Theme shared, Menu menu, String trouble)
+        implements KeyPage {
+    private static HomePage of(PageContext context, List<Child> children, boolean known, Theme theme) {
+        Words words = context.words();
+        List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
+        lines.add(words.say("home.add"));
+        if (known) {
+            lines.add(words.say("home.parents"));
+        }
+        lines.add(words.say("home.leave"));
+        return new HomePage(context, children, known, theme, new Menu(lines), "");
     }
 
-    @Override
-    public void returned() {
-        trouble = "";
-        try {
-            List<KnownChild> all = context.home().children().all();
-            known = !all.isEmpty();
-            children =
+    /** Reads who practises here, and makes the page. */
+    public record Open(PageContext context) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            List<KnownChild> all = home.children().all();
+            List<Child> children =
                     all.stream().filter(k -> !k.away()).map(KnownChild::child).toList();
-            theme = Colours.shared(children.stream()
+            Theme theme = Colours.shared(children.stream()
                     .map(child -> Colours.of(
-                            Steering.of(context.home().records().actions(child)).settings()))
+                            Steering.of(home.records().actions(child)).settings()))
                     .toList());
-        } catch (RecordsFailure e) {
-            trouble = context.words().failure(e);
+            return new Made(of(context, children, !all.isEmpty(), theme));
         }
-        List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
-        lines.add(context.words().say("home.add"));
-        if (known) {
-            lines.add(context.words().say("home.parents"));
+
+        /** The page a program begins with; with nobody on it, and why, if the records can't be read. */
+        public Page first(Home home) {
+            try {
+                return ((Made) perform(home)).page();
+            } catch (RecordsFailure e) {
+                return of(context, List.of(), false, Theme.TERMINAL)
+                        .with(context.words().failure(e));
+            }
         }
-        lines.add(context.words().say("home.leave"));
-        menu = new Menu(lines);
+    }
+
+    private HomePage with(String line) {
+        return new HomePage(context, children, known, shared, menu, line);
     }
 
     @Override
@@ -90,48 +94,46 @@ public final class HomePage implements Page {
 
     @Override
     public Optional<Theme> theme() {
-        return Optional.of(theme);
+        return Optional.of(shared);
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ESCAPE) {
-            return Navigation.LEAVE;
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().kind() == Key.Kind.ESCAPE) {
+            return PageResult.of(this, PageEffect.LEAVE);
         }
-        if (key.is('?')) {
-            return new Navigation.Open(new GuidePage(context));
+        if (key.key().is('?')) {
+            return PageResult.of(this, new PageEffect.Open(GuidePage.of(context.words())));
         }
-        if (!menu.on(key)) {
-            return Navigation.STAY;
-        }
-        int line = menu.chosen();
-        try {
-            return open(line);
-        } catch (RecordsFailure e) {
-            trouble = context.words().failure(e);
-            return Navigation.STAY;
-        }
+        Menu next = menu.on(key.key());
+        HomePage page = new HomePage(context, children, known, shared, next, trouble);
+        return next.picked() ? PageResult.of(page, chosen(next.chosen(), key.at())) : PageResult.of(page);
     }
 
-    private Navigation open(int line) {
+    private PageEffect chosen(int line, Instant at) {
         if (line < children.size()) {
-            return new Navigation.Open(new MinutesPage(context, scheduler, moments, surface, children.get(line)));
+            return new MinutesPage.Open(context, children.get(line), at);
         }
         if (line == children.size()) {
-            return new Navigation.Open(new NamePage(context));
+            return new PageEffect.Open(new NamePage(context.words(), "", ""));
         }
-        if (line == children.size() + 1 && known) {
-            return new Navigation.Open(GatePage.before(context, this::forParents));
-        }
-        return Navigation.LEAVE;
+        return line == children.size() + 1 && known ? new OpenParents(context.words(), at) : PageEffect.LEAVE;
     }
 
-    /** The only child's stairs, a choice of several, or those who were put away, so that they can come back. */
-    private Page forParents() {
-        return switch (children.size()) {
-            case 0 -> new ChildrenPage(context);
-            case 1 -> new GridPage(context, children.get(0), moments);
-            default -> new ParentPage(context, moments);
-        };
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return outcome instanceof HomeEffect.Made made && made.page() instanceof HomePage renewed
+                ? PageResult.of(renewed)
+                : KeyPage.super.done(outcome, at);
+    }
+
+    @Override
+    public Page failed(RecordsFailure failure) {
+        return with(context.words().failure(failure));
+    }
+
+    @Override
+    public PageResult returned(Instant at) {
+        return PageResult.of(with(""), new Open(context));
     }
 }

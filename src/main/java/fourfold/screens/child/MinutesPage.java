@@ -1,20 +1,17 @@
 package fourfold.screens.child;
 
 import fourfold.drill.Drill;
+import fourfold.home.Home;
 import fourfold.log.Child;
-import fourfold.log.DrillSession;
-import fourfold.log.RecordsFailure;
-import fourfold.log.Surface;
 import fourfold.progress.Progress;
-import fourfold.scheduling.Scheduler;
 import fourfold.screens.Colours;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
 import fourfold.terminal.Wrapping;
 import fourfold.words.ClockAdvice;
@@ -25,28 +22,23 @@ import java.util.List;
 import java.util.Optional;
 
 /** How many minutes today? Enter begins. */
-final class MinutesPage implements Page {
+record MinutesPage(PageContext context, Child child, Progress progress, int minutes, String trouble)
+        implements KeyPage {
     private static final int SHORTEST = 5;
     private static final int LONGEST = 10;
 
-    private final PageContext context;
-    private final Scheduler scheduler;
-    private final SessionClock moments;
-    private final Surface surface;
-    private final Child child;
-    private final Progress progress;
-    private int minutes;
-    private String trouble = "";
-
-    MinutesPage(PageContext context, Scheduler scheduler, SessionClock moments, Surface surface, Child child) {
-        this.context = context;
-        this.scheduler = scheduler;
-        this.moments = moments;
-        this.surface = surface;
-        this.child = child;
-        this.progress = context.home().records().progress(child);
-        this.trouble = ClockAdvice.of(context.words(), progress, moments.now()).orElse("");
-        this.minutes = progress.steering().settings().minutes();
+    /** Reads where a child stands, and makes the page. */
+    record Open(PageContext context, Child child, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            Progress progress = home.records().progress(child);
+            return new Made(new MinutesPage(
+                    context,
+                    child,
+                    progress,
+                    progress.steering().settings().minutes(),
+                    ClockAdvice.of(context.words(), progress, at).orElse("")));
+        }
     }
 
     @Override
@@ -76,48 +68,61 @@ final class MinutesPage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case LEFT, DOWN -> minutes = Math.max(SHORTEST, minutes - 1);
-            case RIGHT, UP -> minutes = Math.min(LONGEST, minutes + 1);
-            case DIGIT -> minutes = key.digit() == 0 || key.digit() == 1 ? LONGEST : Math.max(SHORTEST, key.digit());
-            case ESCAPE -> {
-                return Navigation.BACK;
-            }
-            case ENTER -> {
-                return begin(at);
-            }
-            case LETTER -> {
-                return letter(key, at);
-            }
-            default -> {
-                return Navigation.STAY;
-            }
-        }
-        return Navigation.STAY;
-    }
-
-    /** The same keys as in the drill, so that one hand is enough here as well. */
-    private Navigation letter(Key key, Instant at) {
-        return switch (key.letter()) {
-            case ' ', '+' -> begin(at);
-            case '-', '.', ',' -> Navigation.BACK;
-            default -> Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case LEFT, DOWN -> with(Math.max(SHORTEST, minutes - 1), trouble);
+            case RIGHT, UP -> with(Math.min(LONGEST, minutes + 1), trouble);
+            case DIGIT ->
+                with(
+                        key.key().digit() <= 1
+                                ? LONGEST
+                                : Math.max(SHORTEST, key.key().digit()),
+                        trouble);
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case ENTER -> begins(key.at());
+            case LETTER -> letter(key);
+            default -> PageResult.of(this);
         };
     }
 
-    private Navigation begin(Instant at) {
-        try {
-            Optional<DrillSession> session = context.home().practice().newSession(child, minutes, at);
-            if (session.isEmpty()) {
-                trouble = context.words().say("drill.elsewhere", child.name());
-                return Navigation.STAY;
-            }
-            Drill drill = Drill.ready(progress, session.get(), scheduler, surface);
-            return new Navigation.Replace(new DrillPage(context, child, drill, moments.now()));
-        } catch (RecordsFailure e) {
-            trouble = context.words().failure(e);
-            return Navigation.STAY;
+    /** The same keys as in the drill, so that one hand is enough here as well. */
+    private PageResult letter(PageEvent.Pressed key) {
+        return switch (key.key().letter()) {
+            case ' ', '+' -> begins(key.at());
+            case '-', '.', ',' -> PageResult.of(this, PageEffect.BACK);
+            default -> PageResult.of(this);
+        };
+    }
+
+    private PageResult with(int length, String line) {
+        return PageResult.of(new MinutesPage(context, child, progress, length, line));
+    }
+
+    private PageResult begins(Instant at) {
+        return PageResult.of(this, new Begin(context, child, progress, minutes, at));
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        if (outcome instanceof HomeEffect.Made made) {
+            return PageResult.of(this, new PageEffect.Replace(made.page()));
+        }
+        return with(
+                minutes,
+                outcome instanceof HomeEffect.Failed failed
+                        ? context.words().failure(failed.failure())
+                        : context.words().say("drill.elsewhere", child.name()));
+    }
+
+    /** Takes the child's place, and makes the page of a drill. */
+    record Begin(PageContext context, Child child, Progress progress, int minutes, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            return home.practice()
+                    .newSession(child, minutes, at)
+                    .map(session -> Drill.ready(progress, session, context.scheduler(), context.surface()))
+                    .<Outcome>map(drill -> new Made(new DrillPage(context.words(), child, drill, at)))
+                    .orElseGet(Elsewhere::new);
         }
     }
 }

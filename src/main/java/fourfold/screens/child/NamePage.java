@@ -1,71 +1,59 @@
 package fourfold.screens.child;
 
+import fourfold.home.Home;
 import fourfold.log.ChildName;
-import fourfold.log.RecordsFailure;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
+import fourfold.words.Words;
 import java.time.Instant;
 
 /** A new child's name is typed here. */
-final class NamePage implements Page {
-    private final PageContext context;
-    private final StringBuilder name = new StringBuilder();
-    private String trouble = "";
-
-    NamePage(PageContext context) {
-        this.context = context;
-    }
-
+record NamePage(Words words, String name, String trouble) implements KeyPage {
     @Override
     public void draw(Picture picture) {
         int y = picture.height() / 2 - 3;
-        picture.centred(y, context.words().say("name.question"), Ink.PLAIN);
+        picture.centred(y, words.say("name.question"), Ink.PLAIN);
         picture.centred(y + 2, name + "_", Ink.STRONG);
         picture.centred(y + 4, trouble, Ink.PLAIN);
-        picture.centred(picture.height() - 1, context.words().say("name.foot"), Ink.QUIET);
+        picture.centred(picture.height() - 1, words.say("name.foot"), Ink.QUIET);
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        trouble = "";
-        switch (key.kind()) {
-            case ESCAPE -> {
-                return Navigation.BACK;
-            }
-            case ENTER -> {
-                return keep(at);
-            }
-            case ERASE -> {
-                if (name.length() > 0) {
-                    name.setLength(name.offsetByCodePoints(name.length(), -1));
-                }
-            }
-            case LETTER, DIGIT -> {
-                if (name.codePointCount(0, name.length()) < ChildName.LONGEST) {
-                    name.append(key.letter());
-                }
-            }
-            default -> {
-                return Navigation.STAY;
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case ENTER -> entered(key.at());
+            default -> PageResult.of(new NamePage(words, key.key().typedAfter(name, ChildName.LONGEST), ""));
+        };
     }
 
-    private Navigation keep(Instant at) {
+    private PageResult entered(Instant at) {
         try {
-            context.home().children().add(name.toString(), at);
-            return Navigation.BACK;
-        } catch (RecordsFailure e) {
-            trouble = context.words().failure(e);
-            return Navigation.STAY;
+            ChildName.chosen(name);
+            return PageResult.of(new NamePage(words, name, ""), new Add(name, at));
         } catch (IllegalArgumentException e) {
-            trouble = String.valueOf(e.getMessage());
-            return Navigation.STAY;
+            return PageResult.of(new NamePage(words, name, String.valueOf(e.getMessage())));
+        }
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return outcome instanceof HomeEffect.Failed failed
+                ? PageResult.of(new NamePage(words, name, words.failure(failed.failure())))
+                : PageResult.of(this, PageEffect.BACK);
+    }
+
+    /** Adds a child. */
+    record Add(String name, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            home.children().add(name, at);
+            return new Kept();
         }
     }
 }

@@ -6,9 +6,8 @@ import fourfold.facts.Operation;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
 import fourfold.log.Child;
-import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
-import fourfold.screens.PageContext;
+import fourfold.progress.Settings;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
@@ -21,54 +20,35 @@ import java.util.Optional;
  * The end of a drill: what was practised, what became firmer or quicker than the child's own past, what comes next, a
  * sentence to read aloud, and beside it the child's own stairs, which only ever fill.
  */
-final class SummaryPicture {
+record SummaryPicture(
+        Words words,
+        Child child,
+        Settings settings,
+        Optional<LifetimeProgress> filling,
+        Optional<Timings> timings,
+        boolean showsGraph) {
     /** More names than this make a list that nobody reads. */
     private static final int MOST_NAMES = 4;
 
-    private final Words words;
-    private final Child child;
-    private final DrillKeys keys;
-    private final Optional<LifetimeProgress> filling;
-    private final Optional<Timings> timings;
-    private boolean showsGraph;
-
-    private SummaryPicture(
-            Words words,
-            Child child,
-            Progress progress,
-            Optional<LifetimeProgress> filling,
-            Optional<Timings> timings) {
-        this.words = words;
-        this.child = child;
-        this.keys = new DrillKeys(words, progress.steering().settings());
-        this.filling = filling;
-        this.timings = timings;
-    }
-
-    /** With the child's stairs and minutes from the records; without them if they cannot be read. */
-    static SummaryPicture of(PageContext context, Child child, Progress progress) {
-        try {
-            return new SummaryPicture(
-                    context.words(),
-                    child,
-                    progress,
-                    Optional.of(context.home().records().lifetime(child)),
-                    Optional.of(context.home().records().timings(child)));
-        } catch (RecordsFailure e) {
-            return without(context.words(), child, progress);
-        }
-    }
-
     /** Without stairs and minutes. */
     static SummaryPicture without(Words words, Child child, Progress progress) {
-        return new SummaryPicture(words, child, progress, Optional.empty(), Optional.empty());
+        return new SummaryPicture(
+                words, child, progress.steering().settings(), Optional.empty(), Optional.empty(), false);
     }
 
-    /** Goes on to the graph of the child's minutes if one was taken today; false if there is nothing more to see. */
-    boolean goOn(Summary summary) {
-        boolean more = !showsGraph && summary.timing().isPresent() && timings.isPresent();
-        showsGraph |= more;
-        return more;
+    /** With the child's stairs and minutes. */
+    SummaryPicture with(LifetimeProgress stairs, Timings minutes) {
+        return new SummaryPicture(words, child, settings, Optional.of(stairs), Optional.of(minutes), showsGraph);
+    }
+
+    /** Whether there is more to see: the graph of the child's minutes, if one was taken today. */
+    boolean hasMore(Summary summary) {
+        return !showsGraph && summary.timing().isPresent() && timings.isPresent();
+    }
+
+    /** The graph of the child's minutes. */
+    SummaryPicture more() {
+        return new SummaryPicture(words, child, settings, filling, timings, true);
     }
 
     void draw(Picture picture, Summary summary) {
@@ -77,7 +57,8 @@ final class SummaryPicture {
         } else {
             told(picture, summary);
         }
-        picture.centred(picture.height() - 1, words.say("summary.press", keys.ready()), Ink.PLAIN);
+        picture.centred(
+                picture.height() - 1, words.say("summary.press", new DrillKeys(words, settings).ready()), Ink.PLAIN);
     }
 
     private void graph(Picture picture, Summary summary) {

@@ -1,46 +1,35 @@
 package fourfold.screens.parent;
 
 import fourfold.drill.Depiction;
+import fourfold.facts.Family;
 import fourfold.insight.AwayChoice;
-import fourfold.insight.Grid;
-import fourfold.log.Child;
-import fourfold.log.RecordsFailure;
+import fourfold.log.ParentAction;
 import fourfold.progress.Progress;
 import fourfold.screens.FactPicture;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.List;
 
 /** What to practise away from the screen: the few families that need it most, each with a picture and a way to it. */
-final class AwayPage implements Page {
+record AwayPage(SteeringKeys steers, List<AwayChoice> choices) implements KeyPage {
     private static final int TEXT = 66;
-
-    private final Words words;
-    private final Child child;
-    private final List<AwayChoice> choices;
-    private final Progress progress;
-    private final SteeringKeys steers;
-
-    AwayPage(PageContext context, Child child, SessionClock moments) {
-        this.words = context.words();
-        this.child = child;
-        this.steers = new SteeringKeys(context, child);
-        this.progress = context.home().records().progress(child);
-        this.choices = AwayChoice.of(progress, Grid.of(progress, moments.now()));
-    }
 
     @Override
     public void draw(Picture picture) {
-        picture.centred(picture.height() >= 22 ? 1 : 0, words.say("away.title", child.name()), Ink.STRONG);
+        Words words = steers.words();
+        picture.centred(
+                picture.height() >= 22 ? 1 : 0,
+                words.say("away.title", steers.child().name()),
+                Ink.STRONG);
         int y = picture.height() >= 22 ? 3 : 2;
         if (choices.isEmpty()) {
             picture.centred(y + 2, words.say("away.none"), Ink.PLAIN);
@@ -57,11 +46,13 @@ final class AwayPage implements Page {
             picture.centred(last, words.say("away.how"), Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("away.foot").split("   ")));
-        picture.centred(above - 1, steers.told(), Ink.STRONG);
+        picture.centred(above - 1, steers.message(), Ink.STRONG);
     }
 
     /** The question and the way to it at the left, the picture at the right where there is room. */
     private void choice(Picture picture, int y, int rows, AwayChoice choice) {
+        Words words = steers.words();
+        Progress progress = steers.progress();
         int width = Math.min(picture.width() - 4, 2 * TEXT);
         int x = (picture.width() - width) / 2;
         picture.text(x, y, words.asked(choice.weakest()), Ink.STRONG);
@@ -85,17 +76,20 @@ final class AwayPage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        try {
-            if (key.is('f') && !choices.isEmpty()) {
-                steers.focusOn(choices.stream().map(AwayChoice::family).toList(), at);
-                steers.say(words.say("away.done"));
-            } else if (key.is('u')) {
-                steers.undo(at);
-            }
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().kind() == Key.Kind.ESCAPE) {
+            return PageResult.of(this, PageEffect.BACK);
         }
-        return key.kind() == Key.Kind.ESCAPE ? Navigation.BACK : Navigation.STAY;
+        if (key.key().is('f') && !choices.isEmpty()) {
+            List<Family> families = choices.stream().map(AwayChoice::family).toList();
+            String done = steers.words().say("away.done");
+            return PageResult.of(this, steers.keep(families, ParentAction.Focus::new, key.at(), done));
+        }
+        return key.key().is('u') ? PageResult.of(this, steers.undo(key.at())) : PageResult.of(this);
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return PageResult.of(new AwayPage(steers.after(outcome), choices));
     }
 }

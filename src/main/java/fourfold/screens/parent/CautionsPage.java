@@ -1,26 +1,19 @@
 package fourfold.screens.parent;
 
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
-import java.time.Instant;
 import java.util.List;
 
 /** What a parent should keep in mind. */
-final class CautionsPage implements Page {
+record CautionsPage(Words words) implements KeyPage {
     private static final int SENTENCES = 6;
-
-    private final Words words;
-
-    CautionsPage(PageContext context) {
-        this.words = context.words();
-    }
 
     @Override
     public void draw(Picture picture) {
@@ -39,7 +32,7 @@ final class CautionsPage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        return key.kind() == Key.Kind.ESCAPE || key.kind() == Key.Kind.ENTER ? Navigation.BACK : Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return key.key().closes() ? PageResult.of(this, PageEffect.BACK) : PageResult.of(this);
     }
 }

@@ -1,49 +1,48 @@
 package fourfold.screens.parent;
 
 import fourfold.home.ChildRegister;
+import fourfold.home.Home;
 import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
-import fourfold.log.RecordsFailure;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.List;
 
-/** All children: rename, put away, bring back, remove. */
-public final class ChildrenPage implements Page {
-    private enum Asking {
+/**
+ * All children: rename, put away, bring back, remove.
+ *
+ * @param changed whether the pages behind this one may be about a child who is gone or called otherwise
+ */
+record ChildrenPage(
+        Words words,
+        List<KnownChild> children,
+        int chosen,
+        Asking asking,
+        String typed,
+        String message,
+        boolean changed)
+        implements KeyPage {
+    /** What is typed. */
+    enum Asking {
         NOTHING,
         NEW_NAME,
         NAME_TO_REMOVE
     }
 
-    private final PageContext context;
-    private final Words words;
-    private final StringBuilder typed = new StringBuilder();
-    private List<KnownChild> children = List.of();
-    private int chosen;
-    private Asking asking = Asking.NOTHING;
-    private String told = "";
-    /** Whether the pages behind this one may be about a child who is gone or called otherwise. */
-    private boolean changed;
-
-    public ChildrenPage(PageContext context) {
-        this.context = context;
-        this.words = context.words();
-        renew();
-    }
-
-    private void renew() {
-        children = context.home().children().all();
-        chosen = Math.max(0, Math.min(chosen, children.size() - 1));
+    /** All children, the first one chosen. */
+    ChildrenPage(Words words, List<KnownChild> children) {
+        this(words, children, 0, Asking.NOTHING, "", "", false);
     }
 
     @Override
@@ -74,106 +73,117 @@ public final class ChildrenPage implements Page {
                 picture,
                 List.of(words.say(asking == Asking.NOTHING ? "children.foot" : "children.foot.typing")
                         .split("   ")));
-        picture.centred(above - 1, told, Ink.STRONG);
+        picture.centred(above - 1, message, Ink.STRONG);
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        try {
-            return asking == Asking.NOTHING ? chooses(key, at) : types(key, at);
-        } catch (RecordsFailure e) {
-            told = words.failure(e);
-            return Navigation.STAY;
-        } catch (IllegalArgumentException e) {
-            told = String.valueOf(e.getMessage());
-            return Navigation.STAY;
-        }
+    public PageResult pressed(PageEvent.Pressed key) {
+        return asking == Asking.NOTHING ? chooses(key) : types(key);
     }
 
-    private Navigation chooses(Key key, Instant at) {
-        switch (key.kind()) {
-            case UP -> chosen = Math.max(0, chosen - 1);
-            case DOWN -> chosen = Math.min(children.size() - 1, chosen + 1);
-            case ESCAPE -> {
-                return changed ? Navigation.HOME : Navigation.BACK;
-            }
-            default -> letter(key, at);
-        }
-        return Navigation.STAY;
+    private PageResult chooses(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case UP -> chosen(Math.max(0, chosen - 1));
+            case DOWN -> chosen(Math.min(children.size() - 1, chosen + 1));
+            case ESCAPE -> PageResult.of(this, changed ? PageEffect.FIRST : PageEffect.BACK);
+            default -> children.isEmpty() ? PageResult.of(this) : letter(key.key(), key.at());
+        };
     }
 
-    private void letter(Key key, Instant at) {
-        if (children.isEmpty()) {
-            return;
-        }
-        KnownChild known = children.get(chosen);
+    private PageResult chosen(int line) {
+        return PageResult.of(new ChildrenPage(words, children, line, asking, typed, message, changed));
+    }
+
+    private PageResult letter(Key key, Instant at) {
         if (key.is('n')) {
-            ask(Asking.NEW_NAME);
-        } else if (key.is('x')) {
-            ask(Asking.NAME_TO_REMOVE);
-        } else if (key.is('p')) {
+            return PageResult.of(asks(Asking.NEW_NAME, "", ""));
+        }
+        if (key.is('x')) {
+            return PageResult.of(asks(Asking.NAME_TO_REMOVE, "", ""));
+        }
+        return key.is('p') ? PageResult.of(this, new PutAway(words, children.get(chosen), at)) : PageResult.of(this);
+    }
+
+    private ChildrenPage asks(Asking what, String text, String line) {
+        return new ChildrenPage(words, children, chosen, what, text, line, changed);
+    }
+
+    private PageResult types(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case ESCAPE -> PageResult.of(asks(Asking.NOTHING, typed, words.say("family.unchanged")));
+            case ENTER -> entered(children.get(chosen).child(), key.at());
+            default -> PageResult.of(asks(asking, key.key().typedAfter(typed, ChildName.LONGEST), message));
+        };
+    }
+
+    private PageResult entered(Child child, Instant at) {
+        ChildrenPage idle = asks(Asking.NOTHING, typed, message);
+        if (asking == Asking.NEW_NAME) {
+            try {
+                ChildName.chosen(typed);
+                return PageResult.of(idle, new Rename(words, child, typed, at));
+            } catch (IllegalArgumentException e) {
+                return PageResult.of(asks(Asking.NOTHING, typed, String.valueOf(e.getMessage())));
+            }
+        }
+        return typed.equals(child.name())
+                ? PageResult.of(idle, new Remove(words, child, at))
+                : PageResult.of(asks(Asking.NOTHING, typed, words.say("children.notremoved", child.name())));
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        if (outcome instanceof Changed now) {
+            int line = Math.max(0, Math.min(chosen, now.children().size() - 1));
+            return PageResult.of(new ChildrenPage(
+                    words, now.children(), line, asking, typed, now.message(), changed || now.changed()));
+        }
+        return outcome instanceof HomeEffect.Failed failed
+                ? PageResult.of(asks(asking, typed, words.failure(failed.failure())))
+                : PageResult.of(this);
+    }
+
+    /** The children as they are now. */
+    private record Changed(List<KnownChild> children, boolean changed, String message) implements PageEffect.Outcome {}
+
+    /** Puts a child away, or brings back one who is. */
+    record PutAway(Words words, KnownChild known, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
             if (known.away()) {
-                context.home().children().bringBack(known.child(), at);
+                home.children().bringBack(known.child(), at);
             } else {
-                context.home().children().putAway(known.child(), at);
+                home.children().putAway(known.child(), at);
             }
-            changed = true;
-            told = words.say(
-                    known.away() ? "children.isback" : "children.isaway",
-                    known.child().name());
-            renew();
+            String message = known.away() ? "children.isback" : "children.isaway";
+            return new Changed(
+                    home.children().all(),
+                    true,
+                    words.say(message, known.child().name()));
         }
     }
 
-    private void ask(Asking what) {
-        asking = what;
-        typed.setLength(0);
-        told = "";
+    /** Gives a child another name. */
+    record Rename(Words words, Child child, String name, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            home.children().rename(child, name, at);
+            return new Changed(home.children().all(), true, words.say("children.renamed"));
+        }
     }
 
-    private Navigation types(Key key, Instant at) {
-        switch (key.kind()) {
-            case ESCAPE -> {
-                asking = Asking.NOTHING;
-                told = words.say("family.unchanged");
-            }
-            case ENTER -> done(at);
-            case ERASE -> {
-                if (typed.length() > 0) {
-                    typed.setLength(typed.offsetByCodePoints(typed.length(), -1));
-                }
-            }
-            case LETTER, DIGIT -> {
-                if (typed.codePointCount(0, typed.length()) < ChildName.LONGEST) {
-                    typed.append(key.letter());
-                }
-            }
-            default -> {
-                return Navigation.STAY;
-            }
+    /** Removes a child for good. */
+    record Remove(Words words, Child child, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            ChildRegister.Removal removal = home.children().remove(child, at);
+            String removed = removal.backup()
+                    .map(b -> words.say("children.removed", child.name(), b))
+                    .orElseGet(() -> words.say("children.removed.only", child.name()));
+            return new Changed(
+                    home.children().all(),
+                    removal.done(),
+                    removal.done() ? removed : words.say("drill.elsewhere", child.name()));
         }
-        return Navigation.STAY;
-    }
-
-    private void done(Instant at) {
-        Child child = children.get(chosen).child();
-        Asking asked = asking;
-        asking = Asking.NOTHING;
-        if (asked == Asking.NEW_NAME) {
-            context.home().children().rename(child, typed.toString(), at);
-            changed = true;
-            told = words.say("children.renamed");
-        } else if (typed.toString().equals(child.name())) {
-            ChildRegister.Removal removal = context.home().children().remove(child, at);
-            changed = removal.done();
-            told = removal.done()
-                    ? removal.backup()
-                            .map(b -> words.say("children.removed", child.name(), b))
-                            .orElseGet(() -> words.say("children.removed.only", child.name()))
-                    : words.say("drill.elsewhere", child.name());
-        } else {
-            told = words.say("children.notremoved", child.name());
-        }
-        renew();
     }
 }

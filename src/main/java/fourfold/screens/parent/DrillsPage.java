@@ -2,41 +2,35 @@ package fourfold.screens.parent;
 
 import fourfold.home.PastDrill;
 import fourfold.log.Child;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.words.Words;
-import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 
 /** The drills of a child, newest first. */
-final class DrillsPage implements Page {
+record DrillsPage(Words words, Child child, ZoneId zone, List<PastDrill> drills, int first) implements KeyPage {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
 
-    private final Words words;
-    private final Child child;
-    private final SessionClock moments;
-    private final List<PastDrill> drills;
-    private int first;
+    private int last(int rows) {
+        return Math.max(0, drills.size() - room(rows));
+    }
 
-    DrillsPage(PageContext context, Child child, SessionClock moments) {
-        this.words = context.words();
-        this.child = child;
-        this.moments = moments;
-        this.drills = context.home().records().drills(child);
+    private static int room(int rows) {
+        return rows - 6;
     }
 
     @Override
     public void draw(Picture picture) {
         picture.centred(1, words.say("drills.title", child.name()), Ink.STRONG);
-        int room = picture.height() - 6;
-        first = Math.max(0, Math.min(first, drills.size() - room));
+        int room = room(picture.height());
+        int from = Math.min(first, last(picture.height()));
         int x = Math.max(0, (picture.width() - 54) / 2);
         picture.text(
                 x,
@@ -45,8 +39,8 @@ final class DrillsPage implements Page {
                         "%-26s%-12s%s",
                         words.say("drills.when"), words.say("drills.planned"), words.say("drills.right")),
                 Ink.QUIET);
-        for (int i = first; i < Math.min(drills.size(), first + room); i++) {
-            picture.text(x, 4 + i - first, line(drills.get(i)));
+        for (int i = from; i < Math.min(drills.size(), from + room); i++) {
+            picture.text(x, 4 + i - from, line(drills.get(i)));
         }
         if (drills.isEmpty()) {
             picture.centred(5, words.say("drills.none"), Ink.PLAIN);
@@ -55,7 +49,7 @@ final class DrillsPage implements Page {
     }
 
     private String line(PastDrill drill) {
-        ZonedDateTime began = drill.session().startedAt().atZone(moments.zone());
+        ZonedDateTime began = drill.session().startedAt().atZone(zone);
         return String.format(
                 "%-26s%-12s%s",
                 words.namedDate(began.toLocalDate()) + "  " + CLOCK.format(began),
@@ -64,17 +58,10 @@ final class DrillsPage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case UP -> first--;
-            case DOWN -> first++;
-            case ESCAPE, ENTER -> {
-                return Navigation.BACK;
-            }
-            default -> {
-                return Navigation.STAY;
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return key.key().closes()
+                ? PageResult.of(this, PageEffect.BACK)
+                : PageResult.of(
+                        new DrillsPage(words, child, zone, drills, key.key().scrolled(first, last(key.rows()))));
     }
 }

@@ -3,24 +3,25 @@ package fourfold.screens.parent;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.home.Home;
 import fourfold.insight.Advice;
 import fourfold.insight.FamilyRecord;
 import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
-import fourfold.log.RecordsFailure;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Hint;
 import fourfold.progress.Progress;
 import fourfold.screens.Columns;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Duration;
@@ -33,30 +34,28 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** One family in numbers, in one sentence, and with the parent's keys. */
-final class FamilyPage implements Page {
+record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Instant now, boolean askReset)
+        implements KeyPage {
     private static final int[] DAYS_AHEAD = {0, 7, 30};
     private static final int WIDE = 78;
 
-    private final PageContext context;
-    private final Words words;
-    private final Child child;
-    private final Family family;
-    private final SessionClock moments;
-    private final SteeringKeys steers;
-    private final FamilyRecord record;
-    private Progress progress;
-    private boolean askReset;
+    /** Reads what is recorded of a family, and makes its page. */
+    record Open(Words words, Child child, Family family, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            FamilyRecord record = new FamilyRecord(family);
+            home.records().read(child, record);
+            SteeringKeys steers = new SteeringKeys(words, child, home.records().progress(child));
+            return new Made(new FamilyPage(steers, family, record, at, false));
+        }
+    }
 
-    FamilyPage(PageContext context, Child child, Family family, SessionClock moments) {
-        this.context = context;
-        this.words = context.words();
-        this.child = child;
-        this.family = family;
-        this.moments = moments;
-        this.steers = new SteeringKeys(context, child);
-        this.progress = context.home().records().progress(child);
-        this.record = new FamilyRecord(family);
-        context.home().records().read(child, record);
+    private Words words() {
+        return steers.words();
+    }
+
+    private Progress progress() {
+        return steers.progress();
     }
 
     @Override
@@ -65,11 +64,11 @@ final class FamilyPage implements Page {
         int y = tall ? 1 : 0;
         picture.centred(
                 y,
-                words.say("family.title", child.name(), family.low(), family.high(), family.product()) + "   "
-                        + words.level(progress.level(family)),
+                words().say("family.title", steers.child().name(), family.low(), family.high(), family.product())
+                        + "   " + words().level(progress().level(family)),
                 Ink.STRONG);
         y += tall ? 2 : 1;
-        SquareOfFour.draw(picture, y, words, family);
+        SquareOfFour.draw(picture, y, words(), family);
         y += 4;
         y = table(picture, y) + (tall ? 1 : 0);
         int width = Math.min(WIDE, picture.width() - 4);
@@ -82,8 +81,8 @@ final class FamilyPage implements Page {
         for (String line : Wrapping.lines(advice(), width)) {
             picture.text(x, y++, line, Ink.STRONG);
         }
-        String told = askReset ? words.say("family.reset") : steers.told();
-        int above = Footer.draw(picture, List.of(words.say("family.foot").split("   ")));
+        String told = askReset ? words().say("family.reset") : steers.message();
+        int above = Footer.draw(picture, List.of(words().say("family.foot").split("   ")));
         picture.centred(above - 1, told, Ink.STRONG);
     }
 
@@ -99,12 +98,12 @@ final class FamilyPage implements Page {
                 String.format(
                         form,
                         "",
-                        words.say("family.level"),
-                        words.say("family.right"),
-                        words.say(wide ? "family.thinking" : "family.thinking.short"),
-                        words.say("family.last"),
-                        words.say("family.due"),
-                        words.say("family.ahead")),
+                        words().say("family.level"),
+                        words().say("family.right"),
+                        words().say(wide ? "family.thinking" : "family.thinking.short"),
+                        words().say("family.last"),
+                        words().say("family.due"),
+                        words().say("family.ahead")),
                 Ink.QUIET);
         for (Trace trace : family.traces()) {
             picture.text(x, y++, row(form, wide, trace));
@@ -113,18 +112,18 @@ final class FamilyPage implements Page {
     }
 
     private String row(String form, boolean wide, Trace trace) {
-        FactMastery mastery = progress.mastery(trace);
+        FactMastery mastery = progress().mastery(trace);
         TraceRecord told = record.trace(trace);
-        String facts = trace.questions().stream().map(words::asked).collect(Collectors.joining(", "));
+        String facts = trace.questions().stream().map(words()::asked).collect(Collectors.joining(", "));
         String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
         String thinking = told.thinking()
-                .map(s -> words.number(s.median())
-                        + (wide ? " (" + words.number(s.low()) + "–" + words.number(s.high()) + ") s" : " s"))
+                .map(s -> words().number(s.median())
+                        + (wide ? " (" + words().number(s.low()) + "–" + words().number(s.high()) + ") s" : " s"))
                 .orElse("–");
         return String.format(
                 form,
                 facts,
-                words.level(mastery.level()),
+                words().level(mastery.level()),
                 right,
                 thinking,
                 mastery.lastDay().map(this::day).orElse("–"),
@@ -134,44 +133,44 @@ final class FamilyPage implements Page {
 
     /** The chance of a quick right answer today, in a week and in a month, if it were not practised. */
     private String ahead(Trace trace) {
-        if (!progress.mastery(trace).isMet()) {
+        if (!progress().mastery(trace).isMet()) {
             return "–";
         }
         List<String> chances = new ArrayList<>();
         for (int days : DAYS_AHEAD) {
-            long then = moments.now().plus(Duration.ofDays(days)).toEpochMilli();
-            double chance = progress.memory().chanceQuick(trace.index(), then);
+            long then = now.plus(Duration.ofDays(days)).toEpochMilli();
+            double chance = progress().memory().chanceQuick(trace.index(), then);
             chances.add(String.format(Locale.ROOT, "%3d", Math.round(100 * chance)));
         }
         return String.join(" ", chances) + " %";
     }
 
     private String due(long day) {
-        long ahead = day - progress.localDay(moments.now());
-        return ahead <= 0 ? words.say("family.now") : words.say("family.in", ahead);
+        long ahead = day - progress().localDay(now);
+        return ahead <= 0 ? words().say("family.now") : words().say("family.in", ahead);
     }
 
     private String day(long day) {
-        long ago = progress.localDay(moments.now()) - day;
+        long ago = progress().localDay(now) - day;
         if (ago <= 0) {
-            return words.say("family.today");
+            return words().say("family.today");
         }
         return ago == 1
-                ? words.say("family.yesterday")
-                : ago < 60 ? words.say("family.ago", ago) : words.shortDate(LocalDate.ofEpochDay(day));
+                ? words().say("family.yesterday")
+                : ago < 60 ? words().say("family.ago", ago) : words().shortDate(LocalDate.ofEpochDay(day));
     }
 
     /** Median thinking time by week, a column for each week, the newest at the right. */
     private String plot(int width) {
         List<TraceRecord.Week> weeks = record.weeks();
         if (weeks.isEmpty()) {
-            return words.say("family.noplot");
+            return words().say("family.noplot");
         }
-        String title = words.say("family.plot");
+        String title = words().say("family.plot");
         double most =
                 weeks.stream().mapToDouble(TraceRecord.Week::seconds).max().orElse(1);
-        String range = "  " + words.number(most) + " s → "
-                + words.number(weeks.get(weeks.size() - 1).seconds()) + " s";
+        String range = "  " + words().number(most) + " s → "
+                + words().number(weeks.get(weeks.size() - 1).seconds()) + " s";
         int columns = Math.max(4, width - title.length() - range.length() - 1);
         return title + " " + Columns.of(weeks, columns, most) + range;
     }
@@ -179,75 +178,79 @@ final class FamilyPage implements Page {
     private String wrong() {
         List<TraceRecord.Wrong> newest = record.wrong(3);
         if (newest.isEmpty()) {
-            return words.say("family.nowrong");
+            return words().say("family.nowrong");
         }
         String each = newest.stream()
-                .map(w -> words.counted(
-                                "family.wrong",
-                                w.times(),
-                                w.answer().typed(),
-                                words.asked(w.answer().question()),
-                                w.times())
-                        + " (" + words.say("wrong." + w.answer().kind().key()) + ")")
+                .map(w -> words().counted(
+                                        "family.wrong",
+                                        w.times(),
+                                        w.answer().typed(),
+                                        words().asked(w.answer().question()),
+                                        w.times())
+                        + " (" + words().say("wrong." + w.answer().kind().key()) + ")")
                 .collect(Collectors.joining(", "));
         int mended =
                 family.traces().stream().mapToInt(t -> record.trace(t).mended()).sum();
-        return words.say("family.wrongs", each)
-                + (mended == 0 ? "" : " " + words.counted("family.mended", mended, mended));
+        return words().say("family.wrongs", each)
+                + (mended == 0 ? "" : " " + words().counted("family.mended", mended, mended));
     }
 
     private String advice() {
-        Advice advice = Advice.of(progress, record, family, moments.now());
+        Advice advice = Advice.of(progress(), record, family, now);
         String key = "advice." + advice.about().key();
         Question product = Question.product(family.low(), family.high());
         String told = advice.wrong()
-                .map(w -> words.say(
-                        key,
-                        w.answer().typed(),
-                        words.asked(w.answer().question()),
-                        w.answer().fits().map(words::fact).orElse("")))
-                .orElseGet(() -> words.say(key));
+                .map(w -> words().say(
+                                key,
+                                w.answer().typed(),
+                                words().asked(w.answer().question()),
+                                w.answer().fits().map(words()::fact).orElse("")))
+                .orElseGet(() -> words().say(key));
         boolean helps = advice.about() == Advice.About.ACQUIRING || advice.about() == Advice.About.SLOW;
-        Optional<Hint> hint = helps ? Hint.to(product, progress) : Optional.empty();
-        String state = progress.isHeld(family)
-                ? " " + words.say("family.held")
-                : progress.isFocused(family) ? " " + words.say("family.focused") : "";
+        Optional<Hint> hint = helps ? Hint.to(product, progress()) : Optional.empty();
+        String state = progress().isHeld(family)
+                ? " " + words().say("family.held")
+                : progress().isFocused(family) ? " " + words().say("family.focused") : "";
         return told
-                + hint.map(h -> " " + words.hint(h, q -> words.fact(q.fact()))).orElse("")
+                + hint.map(h -> " " + words().hint(h, q -> words().fact(q.fact())))
+                        .orElse("")
                 + state;
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ESCAPE && !askReset) {
-            return Navigation.BACK;
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (askReset) {
+            return confirmed(key);
         }
-        try {
-            act(key, at);
-            progress = context.home().records().progress(child);
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
+        if (key.key().kind() == Key.Kind.ESCAPE) {
+            return PageResult.of(this, PageEffect.BACK);
         }
-        return Navigation.STAY;
+        if (key.key().is('r')) {
+            return PageResult.of(with(steers, now, true));
+        }
+        List<Family> one = List.of(family);
+        String name = words().name(family);
+        if (key.key().is('f')) {
+            return PageResult.of(this, steers.focus(one, name, key.at()));
+        }
+        if (key.key().is('h')) {
+            return PageResult.of(this, steers.hold(one, name, key.at()));
+        }
+        return key.key().is('u') ? PageResult.of(this, steers.undo(key.at())) : PageResult.of(this);
     }
 
-    private void act(Key key, Instant at) {
-        String name = words.name(family);
-        if (askReset) {
-            askReset = false;
-            if (key.is(words.say("key.yes").charAt(0))) {
-                steers.reset(List.of(family), name, at);
-            } else {
-                steers.say(words.say("family.unchanged"));
-            }
-        } else if (key.is('f')) {
-            steers.focus(List.of(family), name, at);
-        } else if (key.is('h')) {
-            steers.hold(List.of(family), name, at);
-        } else if (key.is('r')) {
-            askReset = true;
-        } else if (key.is('u')) {
-            steers.undo(at);
-        }
+    private PageResult confirmed(PageEvent.Pressed key) {
+        return key.key().is(words().say("key.yes").charAt(0))
+                ? PageResult.of(with(steers, now, false), steers.reset(List.of(family), words().name(family), key.at()))
+                : PageResult.of(with(steers.say(words().say("family.unchanged")), now, false));
+    }
+
+    private FamilyPage with(SteeringKeys next, Instant at, boolean asks) {
+        return new FamilyPage(next, family, record, at, asks);
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return PageResult.of(with(steers.after(outcome), at, askReset));
     }
 }

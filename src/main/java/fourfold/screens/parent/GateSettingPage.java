@@ -1,35 +1,27 @@
 package fourfold.screens.parent;
 
-import fourfold.home.Gate;
-import fourfold.log.RecordsFailure;
-import fourfold.screens.PageContext;
+import fourfold.home.Home;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** Sets, changes or takes away the grown-ups' PIN, and says what it is good for. */
-final class GateSettingPage implements Page {
+record GateSettingPage(Words words, boolean isSet, String pin, String first, String message) implements KeyPage {
     private static final int LONGEST = 8;
     private static final int SHORTEST = 4;
 
-    private final Words words;
-    private final Gate gate;
-    private final StringBuilder pin = new StringBuilder();
-    private String first = "";
-    private String told = "";
-    private boolean isSet;
-
-    GateSettingPage(PageContext context) {
-        this.words = context.words();
-        this.gate = context.home().gate();
-        this.isSet = gate.isSet();
+    GateSettingPage(Words words, boolean isSet) {
+        this(words, isSet, "", "", "");
     }
 
     @Override
@@ -46,64 +38,66 @@ final class GateSettingPage implements Page {
         picture.centred(y + 1, words.say(isSet ? "gate.isset" : "gate.unset"), Ink.STRONG);
         picture.centred(y + 3, words.say(first.isEmpty() ? "gate.new" : "gate.again"), Ink.PLAIN);
         picture.centred(y + 4, "•".repeat(pin.length()) + "_", Ink.STRONG);
-        picture.centred(y + 6, told, Ink.PLAIN);
+        picture.centred(y + 6, message, Ink.PLAIN);
         Footer.draw(
                 picture,
                 List.of(words.say(isSet ? "gate.set.foot.off" : "gate.set.foot").split("   ")));
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case ESCAPE -> {
-                return Navigation.BACK;
-            }
-            case DIGIT -> {
-                if (pin.length() < LONGEST) {
-                    pin.append(key.digit());
-                }
-            }
-            case ERASE -> pin.setLength(Math.max(0, pin.length() - 1));
-            case ENTER -> typed(at);
-            default -> {
-                if (key.is('x') && isSet) {
-                    remove();
-                }
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case DIGIT, ERASE -> with(key.key().typedAfter(pin, LONGEST), first, message);
+            case ENTER -> typed(key.at());
+            default ->
+                key.key().is('x') && isSet
+                        ? PageResult.of(this, new Keep(Optional.empty(), key.at()))
+                        : PageResult.of(this);
+        };
     }
 
-    private void remove() {
-        try {
-            gate.remove();
-            isSet = false;
-            told = words.say("gate.removed");
-        } catch (RecordsFailure e) {
-            told = words.failure(e);
+    private PageResult with(String nextPin, String nextFirst, String line) {
+        return PageResult.of(new GateSettingPage(words, isSet, nextPin, nextFirst, line));
+    }
+
+    private PageResult typed(Instant at) {
+        if (pin.length() < SHORTEST) {
+            return with("", first, words.say("gate.short"));
+        }
+        if (first.isEmpty()) {
+            return with("", pin, "");
+        }
+        if (!first.equals(pin)) {
+            return with("", "", words.say("gate.differ"));
+        }
+        return PageResult.of(new GateSettingPage(words, isSet, "", "", message), new Keep(Optional.of(pin), at));
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        if (outcome instanceof HomeEffect.Failed failed) {
+            return with(pin, first, words.failure(failed.failure()));
+        }
+        boolean set = outcome.equals(new NowSet(true));
+        return PageResult.of(
+                new GateSettingPage(words, set, pin, first, words.say(set ? "gate.kept" : "gate.removed")));
+    }
+
+    /** Sets a PIN, or takes it away. */
+    record Keep(Optional<String> pin, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            pin.ifPresentOrElse(p -> home.gate().set(p, at), home.gate()::remove);
+            return new NowSet(pin.isPresent());
+        }
+
+        @Override
+        public String toString() {
+            return "Keep";
         }
     }
 
-    private void typed(Instant at) {
-        String now = pin.toString();
-        pin.setLength(0);
-        if (now.length() < SHORTEST) {
-            told = words.say("gate.short");
-        } else if (first.isEmpty()) {
-            first = now;
-            told = "";
-        } else if (!first.equals(now)) {
-            first = "";
-            told = words.say("gate.differ");
-        } else {
-            first = "";
-            try {
-                gate.set(now, at);
-                isSet = true;
-                told = words.say("gate.kept");
-            } catch (RecordsFailure e) {
-                told = words.failure(e);
-            }
-        }
-    }
+    /** Whether a PIN is set now. */
+    private record NowSet(boolean set) implements PageEffect.Outcome {}
 }

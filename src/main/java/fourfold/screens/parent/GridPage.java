@@ -3,21 +3,19 @@ package fourfold.screens.parent;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
-import fourfold.log.Child;
-import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.terminal.Theme;
 import fourfold.words.Words;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +23,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
-public final class GridPage implements Page {
+record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chosen, Look look, boolean askReset)
+        implements KeyPage {
     /** What the cells show. */
     enum View {
         FAMILY,
@@ -42,171 +41,154 @@ public final class GridPage implements Page {
         }
     }
 
-    private final PageContext context;
-    private final Child child;
-    private final SessionClock moments;
-    private final Words words;
-    private SteeringKeys steers;
-    private final Progress lastWeek;
-    private Family chosen;
-    private SelectionScope reach = SelectionScope.FAMILY;
-    private boolean letters;
-    private boolean askReset;
-    private View view = View.FAMILY;
+    /** How the grid is looked at: what cells show, how far keys reach, letters in place of shades. */
+    record Look(View view, SelectionScope reach, boolean letters) {}
 
-    public GridPage(PageContext context, Child child, SessionClock moments) {
-        this.context = context;
-        this.child = child;
-        this.moments = moments;
-        this.words = context.words();
-        this.steers = new SteeringKeys(context, child);
-        this.lastWeek = lastWeek();
-        this.chosen = grid().shakiest().orElse(Family.of(2, 2));
-        grid().shakiest().ifPresent(f -> steers.say(words.say("grid.shakiest", words.name(f))));
+    /** The grid as it opens: with the shakiest family chosen. */
+    static GridPage of(SteeringKeys steers, Progress lastWeek, Instant now) {
+        Optional<Family> shakiest = Grid.of(steers.progress(), now).shakiest();
+        Words words = steers.words();
+        return new GridPage(
+                shakiest.map(f -> steers.say(words.say("grid.shakiest", words.name(f))))
+                        .orElse(steers),
+                lastWeek,
+                now,
+                shakiest.orElse(Family.of(2, 2)),
+                new Look(View.FAMILY, SelectionScope.FAMILY, false),
+                false);
     }
 
     @Override
-    public void returned() {
-        try {
-            steers = new SteeringKeys(context, child);
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
-        }
+    public PageResult returned(Instant at) {
+        return PageResult.of(with(steers.say("")), steers.say("").renew(at));
     }
 
     @Override
     public Optional<Theme> theme() {
-        return Optional.of(Colours.of(progress().steering().settings()));
+        return Optional.of(Colours.of(steers.progress().steering().settings()));
     }
 
-    /** The levels of a week ago, under what the parent has chosen today. */
-    private Progress lastWeek() {
-        Instant then = moments.now().minus(Duration.ofDays(7));
-        Progress.Fold fold = Progress.Fold.ofLevels(steers.progress().steering());
-        context.home().records().read(child, answer -> {
-            if (answer.askedAt().isBefore(then)) {
-                fold.accept(answer);
-            }
-        });
-        return fold.progress();
-    }
-
-    Grid grid() {
-        return Grid.of(progress(), moments.now());
-    }
-
-    Progress progress() {
-        return steers.progress();
-    }
-
-    Family chosen() {
-        return chosen;
+    private Words words() {
+        return steers.words();
     }
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, words, grid(), lastWeek, view, chosen, reach, letters)
-                .draw(child.name(), progress());
-        String line = askReset ? words.say("grid.reset", scopeName()) : steers.told();
-        List<String> keys = new ArrayList<>(List.of(words.say("grid.foot").split("   ")));
-        keys.add("v " + words.say(view.next().key()));
-        keys.add("t " + words.say(reach.next().key()));
-        keys.add(words.say(letters ? "grid.shades" : "grid.letters"));
-        keys.add(words.say("grid.open", chosen.high()));
-        keys.add(words.say("grid.close"));
+        new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen)
+                .draw(steers.child().name(), steers.progress());
+        String line = askReset ? words().say("grid.reset", scopeName()) : steers.message();
+        List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
+        keys.add("v " + words().say(look.view().next().key()));
+        keys.add("t " + words().say(look.reach().next().key()));
+        keys.add(words().say(look.letters() ? "grid.shades" : "grid.letters"));
+        keys.add(words().say("grid.open", chosen.high()));
+        keys.add(words().say("grid.close"));
         int above = Footer.draw(picture, keys);
         picture.centred(above - 1, line, Ink.STRONG);
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        try {
-            return askReset ? confirm(key, at) : act(key, at);
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
-            return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (askReset) {
+            return confirmed(key);
         }
-    }
-
-    private Navigation confirm(Key key, Instant at) {
-        askReset = false;
-        if (key.is(words.say("key.yes").charAt(0))) {
-            steers.reset(scope(), scopeName(), at);
-        } else {
-            steers.say(words.say("family.unchanged"));
-        }
-        return Navigation.STAY;
-    }
-
-    private Navigation act(Key key, Instant at) {
-        switch (key.kind()) {
-            case ESCAPE -> {
-                return Navigation.BACK;
-            }
-            case ENTER -> {
-                return new Navigation.Open(new FamilyPage(context, child, chosen, moments));
-            }
-            case UP -> move(0, -1);
-            case DOWN -> move(0, 1);
-            case LEFT -> move(-1, 0);
-            case RIGHT -> move(1, 0);
-            default -> {
-                return letter(key, at);
-            }
-        }
-        return Navigation.STAY;
-    }
-
-    private Navigation letter(Key key, Instant at) {
-        if (key.is('?')) {
-            return new Navigation.Open(new GuidePage(context));
-        } else if (key.is('m')) {
-            return new Navigation.Open(new MorePage(context, child, moments));
-        } else if (key.is('p')) {
-            return new Navigation.Open(new PlanPage(context, child, moments));
-        } else if (key.is('w')) {
-            return new Navigation.Open(new AwayPage(context, child, moments));
-        } else if (key.is('s')) {
-            return new Navigation.Open(new SettingsPage(context, child));
-        } else if (key.is('f')) {
-            steers.focus(scope(), scopeName(), at);
-        } else if (key.is('h')) {
-            steers.hold(scope(), scopeName(), at);
-        } else if (key.is('r')) {
-            askReset = true;
-        } else if (key.is('u')) {
-            steers.undo(at);
-        } else if (key.is('t')) {
-            reach = reach.next();
-            steers.say(reach == SelectionScope.FAMILY ? "" : words.say("grid.whole", scopeName()));
-        } else if (key.is('l')) {
-            letters = !letters;
-        } else if (key.is('v')) {
-            view = view.next();
-        } else if (key.is('o')) {
-            steers.open(chosen.high(), true, at);
-        } else if (key.is('c')) {
-            steers.open(chosen.high(), false, at);
-        }
-        return Navigation.STAY;
-    }
-
-    private List<Family> scope() {
-        return reach.families(chosen);
-    }
-
-    private String scopeName() {
-        return switch (reach) {
-            case FAMILY -> words.name(chosen);
-            case TABLE -> words.say("grid.thetable", chosen.high());
-            case ALL -> words.say("grid.allfamilies");
+        return switch (key.key().kind()) {
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case ENTER -> PageResult.of(this, new FamilyPage.Open(words(), steers.child(), chosen, key.at()));
+            case UP -> moved(0, -1);
+            case DOWN -> moved(0, 1);
+            case LEFT -> moved(-1, 0);
+            case RIGHT -> moved(1, 0);
+            default -> letter(key.key(), key.at());
         };
     }
 
-    private void move(int columns, int rows) {
+    private PageResult confirmed(PageEvent.Pressed key) {
+        return key.key().is(words().say("key.yes").charAt(0))
+                ? PageResult.of(asking(false), steers.reset(scope(), scopeName(), key.at()))
+                : PageResult.of(asking(false).with(steers.say(words().say("family.unchanged"))));
+    }
+
+    private PageResult letter(Key key, Instant at) {
+        if (key.is('?')) {
+            return PageResult.of(this, new PageEffect.Open(GuidePage.of(words())));
+        } else if (key.is('m')) {
+            return PageResult.of(this, new PageEffect.Open(MorePage.of(words(), steers.child())));
+        } else if (key.is('p')) {
+            return PageResult.of(this, open(OpenPage.What.PLAN, at));
+        } else if (key.is('w')) {
+            return PageResult.of(this, open(OpenPage.What.AWAY, at));
+        } else if (key.is('s')) {
+            return PageResult.of(this, open(OpenPage.What.SETTINGS, at));
+        } else if (key.is('r')) {
+            return PageResult.of(asking(true));
+        } else if (key.is('t')) {
+            return nextReach();
+        } else if (key.is('l')) {
+            return PageResult.of(with(new Look(look.view(), look.reach(), !look.letters())));
+        } else if (key.is('v')) {
+            return PageResult.of(with(new Look(look.view().next(), look.reach(), look.letters())));
+        }
+        return steered(key, at).map(effect -> PageResult.of(this, effect)).orElseGet(() -> PageResult.of(this));
+    }
+
+    private Optional<HomeEffect> steered(Key key, Instant at) {
+        if (key.is('f')) {
+            return Optional.of(steers.focus(scope(), scopeName(), at));
+        } else if (key.is('h')) {
+            return Optional.of(steers.hold(scope(), scopeName(), at));
+        } else if (key.is('u')) {
+            return Optional.of(steers.undo(at));
+        } else if (key.is('o')) {
+            return Optional.of(steers.open(chosen.high(), true, at));
+        }
+        return key.is('c') ? Optional.of(steers.open(chosen.high(), false, at)) : Optional.empty();
+    }
+
+    private HomeEffect open(OpenPage.What what, Instant at) {
+        return new OpenPage(what, words(), steers.child(), at);
+    }
+
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return outcome instanceof HomeEffect.Made
+                ? KeyPage.super.done(outcome, at)
+                : PageResult.of(new GridPage(steers.after(outcome), lastWeek, at, chosen, look, askReset));
+    }
+
+    private PageResult nextReach() {
+        GridPage next = with(new Look(look.view(), look.reach().next(), look.letters()));
+        String line = next.look.reach() == SelectionScope.FAMILY ? "" : words().say("grid.whole", next.scopeName());
+        return PageResult.of(next.with(steers.say(line)));
+    }
+
+    private GridPage with(SteeringKeys next) {
+        return new GridPage(next, lastWeek, now, chosen, look, askReset);
+    }
+
+    private GridPage with(Look next) {
+        return new GridPage(steers, lastWeek, now, chosen, next, askReset);
+    }
+
+    private GridPage asking(boolean asks) {
+        return new GridPage(steers, lastWeek, now, chosen, look, asks);
+    }
+
+    private List<Family> scope() {
+        return look.reach().families(chosen);
+    }
+
+    private String scopeName() {
+        return switch (look.reach()) {
+            case FAMILY -> words().name(chosen);
+            case TABLE -> words().say("grid.thetable", chosen.high());
+            case ALL -> words().say("grid.allfamilies");
+        };
+    }
+
+    private PageResult moved(int columns, int rows) {
         int high = Math.max(1, Math.min(Families.LARGEST_FACTOR, chosen.high() + rows));
         int low = Math.max(1, Math.min(high, chosen.low() + columns));
-        chosen = new Family(low, high);
-        steers.say("");
+        return PageResult.of(new GridPage(steers.say(""), lastWeek, now, new Family(low, high), look, askReset));
     }
 }

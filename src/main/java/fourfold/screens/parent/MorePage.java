@@ -2,50 +2,26 @@ package fourfold.screens.parent;
 
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
-import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.SessionClock;
 import fourfold.words.Words;
-import java.time.Instant;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** The parent's other pages, by number. */
-final class MorePage implements Page {
-    private final Words words;
-    private final Child child;
-    private final List<Supplier<Page>> pages;
-    private final Menu menu;
-    private String trouble = "";
-
-    MorePage(PageContext context, Child child, SessionClock moments) {
-        this.words = context.words();
-        this.child = child;
-        Map<String, Supplier<Page>> all = new LinkedHashMap<>();
-        all.put("more.plan", () -> new PlanPage(context, child, moments));
-        all.put("more.away", () -> new AwayPage(context, child, moments));
-        all.put("more.print", () -> new PrintPage(context, child));
-        all.put("more.paper", () -> new PaperPage(context, child));
-        all.put("more.rates", () -> new RatesPage(context, child));
-        all.put("more.drills", () -> new DrillsPage(context, child, moments));
-        all.put("more.history", () -> new HistoryPage(context, child));
-        all.put("more.settings", () -> new SettingsPage(context, child));
-        all.put("more.children", () -> new ChildrenPage(context));
-        all.put("more.gate", () -> new GateSettingPage(context));
-        all.put("more.cautions", () -> new CautionsPage(context));
-        all.put("more.guide", () -> new GuidePage(context));
-        this.pages = List.copyOf(all.values());
-        List<String> lines =
-                new ArrayList<>(all.keySet().stream().map(words::say).toList());
-        this.menu = new Menu(lines);
+record MorePage(Words words, Child child, Menu menu, String trouble) implements KeyPage {
+    static MorePage of(Words words, Child child) {
+        List<String> lines = Stream.of(OpenPage.What.values())
+                .map(what -> words.say(what.key()))
+                .toList();
+        return new MorePage(words, child, new Menu(lines), "");
     }
 
     @Override
@@ -58,15 +34,19 @@ final class MorePage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ESCAPE) {
-            return Navigation.BACK;
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().kind() == Key.Kind.ESCAPE) {
+            return PageResult.of(this, PageEffect.BACK);
         }
-        try {
-            return menu.on(key) ? new Navigation.Open(pages.get(menu.chosen()).get()) : Navigation.STAY;
-        } catch (RecordsFailure e) {
-            trouble = words.failure(e);
-            return Navigation.STAY;
-        }
+        Menu next = menu.on(key.key());
+        MorePage page = new MorePage(words, child, next, trouble);
+        return next.picked()
+                ? PageResult.of(page, new OpenPage(OpenPage.What.values()[next.chosen()], words, child, key.at()))
+                : PageResult.of(page);
+    }
+
+    @Override
+    public Page failed(RecordsFailure failure) {
+        return new MorePage(words, child, menu, words.failure(failure));
     }
 }

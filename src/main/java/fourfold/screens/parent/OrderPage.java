@@ -1,15 +1,14 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Families;
-import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.log.RecordsFailure;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -19,23 +18,18 @@ import java.util.Collections;
 import java.util.List;
 
 /** The order in which the tables open: moved by hand, or one of two that are usual. */
-final class OrderPage implements Page {
-    private final Words words;
-    private final Child child;
-    private final SteeringKeys steers;
-    private final List<Integer> order;
-    private int chosen;
-
-    OrderPage(PageContext context, Child child) {
-        this.words = context.words();
-        this.child = child;
-        this.steers = new SteeringKeys(context, child);
-        this.order = new ArrayList<>(steers.progress().steering().order());
+record OrderPage(SteeringKeys steers, List<Integer> order, int chosen) implements KeyPage {
+    OrderPage {
+        order = List.copyOf(order);
     }
 
     @Override
     public void draw(Picture picture) {
-        picture.centred(picture.height() >= 22 ? 1 : 0, words.say("order.title", child.name()), Ink.STRONG);
+        Words words = steers.words();
+        picture.centred(
+                picture.height() >= 22 ? 1 : 0,
+                words.say("order.title", steers.child().name()),
+                Ink.STRONG);
         int y = picture.height() >= 22 ? 3 : 2;
         int x = picture.width() / 2 - 10;
         for (int i = 0; i < order.size(); i++) {
@@ -47,48 +41,50 @@ final class OrderPage implements Page {
             picture.centred(y++, text, Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("order.foot").split("   ")));
-        picture.centred(above - 1, steers.told(), Ink.STRONG);
+        picture.centred(above - 1, steers.message(), Ink.STRONG);
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case UP -> chosen = Math.floorMod(chosen - 1, order.size());
-            case DOWN -> chosen = Math.floorMod(chosen + 1, order.size());
-            case LEFT -> move(-1);
-            case RIGHT -> move(1);
-            case ENTER -> {
-                return keep(at);
-            }
-            case ESCAPE -> {
-                return Navigation.BACK;
-            }
-            default -> {
-                if (key.kind() == Key.Kind.DIGIT && (key.digit() == 1 || key.digit() == 2)) {
-                    order.clear();
-                    order.addAll(key.digit() == 1 ? Families.USUAL_ORDER : Families.ENGLISH_ORDER);
-                }
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return switch (key.key().kind()) {
+            case UP -> to(order, Math.floorMod(chosen - 1, order.size()));
+            case DOWN -> to(order, Math.floorMod(chosen + 1, order.size()));
+            case LEFT -> moved(-1);
+            case RIGHT -> moved(1);
+            case ENTER -> PageResult.of(this, steers.keep(new ParentAction.Order(order), key.at(), ""));
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case DIGIT -> usual(key.key().digit());
+            default -> PageResult.of(this);
+        };
+    }
+
+    private PageResult to(List<Integer> next, int line) {
+        return PageResult.of(new OrderPage(steers, next, line));
+    }
+
+    private PageResult usual(int number) {
+        return switch (number) {
+            case 1 -> to(Families.USUAL_ORDER, chosen);
+            case 2 -> to(Families.ENGLISH_ORDER, chosen);
+            default -> PageResult.of(this);
+        };
     }
 
     /** The chosen table one place earlier or later; the mark goes with it. */
-    private void move(int by) {
+    private PageResult moved(int by) {
         int to = chosen + by;
-        if (to >= 0 && to < order.size()) {
-            Collections.swap(order, chosen, to);
-            chosen = to;
+        if (to < 0 || to >= order.size()) {
+            return PageResult.of(this);
         }
+        List<Integer> next = new ArrayList<>(order);
+        Collections.swap(next, chosen, to);
+        return to(next, to);
     }
 
-    private Navigation keep(Instant at) {
-        try {
-            steers.keep(new ParentAction.Order(order), at);
-            return Navigation.BACK;
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
-            return Navigation.STAY;
-        }
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return outcome instanceof HomeEffect.Failed
+                ? PageResult.of(new OrderPage(steers.after(outcome), order, chosen))
+                : PageResult.of(this, PageEffect.BACK);
     }
 }

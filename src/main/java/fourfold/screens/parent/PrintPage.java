@@ -1,42 +1,37 @@
 package fourfold.screens.parent;
 
+import fourfold.home.Home;
 import fourfold.home.Printable;
 import fourfold.log.Child;
-import fourfold.log.RecordsFailure;
 import fourfold.paper.Paper;
 import fourfold.paper.PrintedPage;
-import fourfold.screens.PageContext;
+import fourfold.screens.HomeEffect;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.Menu;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Pages to print: makes a file and says where it is. */
-final class PrintPage implements Page {
-    private final PageContext context;
-    private final Words words;
-    private final Child child;
-    private final Menu menu;
-    private boolean letter;
-    private String told = "";
+record PrintPage(Words words, Child child, Menu menu, boolean letter, String message) implements KeyPage {
+    PrintPage(Words words, Child child) {
+        this(words, child, new Menu(lines(words)), false, "");
+    }
 
-    PrintPage(PageContext context, Child child) {
-        this.context = context;
-        this.words = context.words();
-        this.child = child;
-        List<String> lines = new ArrayList<>();
-        for (Printable page : Printable.values()) {
-            lines.add(words.say("print." + page.key()));
-        }
-        this.menu = new Menu(lines);
+    private static List<String> lines(Words words) {
+        return Stream.of(Printable.values())
+                .map(page -> words.say("print." + page.key()))
+                .toList();
     }
 
     @Override
@@ -47,38 +42,50 @@ final class PrintPage implements Page {
         int y = top + 3 + Printable.values().length;
         picture.centred(y, words.say(letter ? "print.letter" : "print.a4"), Ink.PLAIN);
         y += 2;
-        for (String line : Wrapping.lines(told, picture.width() - 4)) {
+        for (String line : Wrapping.lines(message, picture.width() - 4)) {
             picture.centred(y++, line, Ink.STRONG);
         }
         Footer.draw(picture, List.of(words.say("print.foot").split("   ")));
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        if (key.kind() == Key.Kind.ESCAPE) {
-            return Navigation.BACK;
+    public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().kind() == Key.Kind.ESCAPE) {
+            return PageResult.of(this, PageEffect.BACK);
         }
-        if (key.is('s')) {
-            letter = !letter;
-            return Navigation.STAY;
+        if (key.key().is('s')) {
+            return PageResult.of(new PrintPage(words, child, menu, !letter, message));
         }
-        if (menu.on(key)) {
-            try {
-                told = print(Printable.values()[menu.chosen()], at);
-            } catch (RecordsFailure e) {
-                told = words.failure(e);
-            }
-        }
-        return Navigation.STAY;
+        Menu next = menu.on(key.key());
+        PrintPage page = new PrintPage(words, child, next, letter, message);
+        Printable printable = Printable.values()[next.chosen()];
+        return next.picked()
+                ? PageResult.of(page, new Print(words, child, printable, letter ? Paper.LETTER : Paper.A4, key.at()))
+                : PageResult.of(page);
     }
 
-    private String print(Printable page, Instant at) {
-        Paper paper = letter ? Paper.LETTER : Paper.A4;
-        return context.home()
-                .printPages()
-                .content(child, page, at)
-                .map(content -> context.home().printPages().keep(page, PrintedPage.html(content, paper, words), at))
+    @Override
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        if (outcome instanceof HomeEffect.Failed failed) {
+            return PageResult.of(new PrintPage(words, child, menu, letter, words.failure(failed.failure())));
+        }
+        String line = ((Printed) outcome)
+                .file()
                 .map(file -> words.say("print.made", file))
                 .orElseGet(() -> words.say("print.nothing", child.name()));
+        return PageResult.of(new PrintPage(words, child, menu, letter, line));
     }
+
+    /** Makes a page to print, in a file. */
+    record Print(Words words, Child child, Printable page, Paper paper, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            return new Printed(home.printPages()
+                    .content(child, page, at)
+                    .map(content -> home.printPages().keep(page, PrintedPage.html(content, paper, words), at)));
+        }
+    }
+
+    /** The file that was made; empty if there was nothing to print. */
+    private record Printed(Optional<String> file) implements PageEffect.Outcome {}
 }

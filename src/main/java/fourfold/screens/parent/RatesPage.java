@@ -5,48 +5,40 @@ import fourfold.insight.DrillRates;
 import fourfold.insight.Trend;
 import fourfold.log.Child;
 import fourfold.progress.Rates;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
-import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Digits and facts correct a minute, drill by drill, the newest first. */
-final class RatesPage implements Page {
-    private final Words words;
-    private final Child child;
-    private final List<DrillRates.OfDrill> drills;
-    private int first;
-
-    RatesPage(PageContext context, Child child) {
-        this.words = context.words();
-        this.child = child;
-        DrillRates rates = new DrillRates();
-        context.home().records().read(child, rates);
-        this.drills = rates.drills().stream()
+record RatesPage(Words words, Child child, List<DrillRates.OfDrill> drills, int first) implements KeyPage {
+    /** With the drills in which there was anything to count. */
+    static RatesPage of(Words words, Child child, DrillRates rates) {
+        List<DrillRates.OfDrill> drills = rates.drills().stream()
                 .filter(d -> d.products().isPresent() || d.quotients().isPresent())
                 .toList();
+        return new RatesPage(words, child, drills, 0);
     }
 
     @Override
     public void draw(Picture picture) {
         picture.centred(picture.height() >= 22 ? 1 : 0, words.say("rates.title", child.name()), Ink.STRONG);
-        int y = picture.height() >= 22 ? 3 : 1;
+        int y = top(picture.height());
         if (drills.isEmpty()) {
             picture.centred(y + 2, words.say("rates.none"), Ink.PLAIN);
         } else {
-            List<String> foot = foot(Math.min(76, picture.width() - 2));
+            List<String> foot = foot(picture.width());
             int bottom = picture.height() - 2 - foot.size();
-            rows(picture, y, bottom - 1);
+            rows(picture, y);
             for (int i = 0; i < foot.size(); i++) {
                 picture.centred(bottom + i, foot.get(i), Ink.PLAIN);
             }
@@ -54,7 +46,7 @@ final class RatesPage implements Page {
         Footer.draw(picture, List.of(words.say("rates.foot").split("   ")));
     }
 
-    private void rows(Picture picture, int top, int bottom) {
+    private void rows(Picture picture, int top) {
         int x = Math.max(0, (picture.width() - 48) / 2);
         String form = "%-14s%-18s%s";
         picture.text(
@@ -63,10 +55,10 @@ final class RatesPage implements Page {
                 String.format(form, words.say("rates.head"), words.say("rates.products"), words.say("rates.quotients")),
                 Ink.QUIET);
         picture.text(x + 14, top + 1, words.say("rates.unit"), Ink.QUIET);
-        int room = Math.max(1, bottom - top - 2);
-        first = Math.max(0, Math.min(first, drills.size() - room));
-        for (int i = 0; i < Math.min(room, drills.size() - first); i++) {
-            DrillRates.OfDrill drill = drills.get(drills.size() - 1 - first - i);
+        int room = room(picture.width(), picture.height());
+        int from = Math.min(first, last(picture.width(), picture.height()));
+        for (int i = 0; i < Math.min(room, drills.size() - from); i++) {
+            DrillRates.OfDrill drill = drills.get(drills.size() - 1 - from - i);
             picture.text(
                     x,
                     top + 2 + i,
@@ -82,7 +74,21 @@ final class RatesPage implements Page {
         return rates.map(words::rates).orElse("    –");
     }
 
-    private List<String> foot(int width) {
+    private static int top(int height) {
+        return height >= 22 ? 3 : 1;
+    }
+
+    /** How many drills there is room for. */
+    private int room(int columns, int height) {
+        return Math.max(1, height - 5 - foot(columns).size() - top(height));
+    }
+
+    private int last(int columns, int height) {
+        return Math.max(0, drills.size() - room(columns, height));
+    }
+
+    private List<String> foot(int columns) {
+        int width = Math.min(76, columns - 2);
         List<String> lines = new ArrayList<>();
         for (Operation operation : Operation.values()) {
             String name = words.say(operation == Operation.MULTIPLY ? "rates.products" : "rates.quotients");
@@ -114,17 +120,10 @@ final class RatesPage implements Page {
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
-        switch (key.kind()) {
-            case UP -> first--;
-            case DOWN -> first++;
-            case ESCAPE, ENTER -> {
-                return Navigation.BACK;
-            }
-            default -> {
-                return Navigation.STAY;
-            }
-        }
-        return Navigation.STAY;
+    public PageResult pressed(PageEvent.Pressed key) {
+        return key.key().closes()
+                ? PageResult.of(this, PageEffect.BACK)
+                : PageResult.of(new RatesPage(
+                        words, child, drills, key.key().scrolled(first, last(key.columns(), key.rows()))));
     }
 }

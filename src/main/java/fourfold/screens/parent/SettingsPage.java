@@ -1,16 +1,15 @@
 package fourfold.screens.parent;
 
-import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
-import fourfold.screens.PageContext;
+import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
-import fourfold.terminal.Navigation;
 import fourfold.terminal.Page;
+import fourfold.terminal.PageEffect;
+import fourfold.terminal.PageEvent;
+import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
@@ -19,24 +18,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** A child's settings, one line each: what holds, what else there is, and one sentence of help. */
-final class SettingsPage implements Page {
+record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
     private static final int NAME = 26;
-
-    private final PageContext context;
-    private final Words words;
-    private final Child child;
-    private final SteeringKeys steers;
-    private int chosen;
-
-    SettingsPage(PageContext context, Child child) {
-        this.context = context;
-        this.words = context.words();
-        this.child = child;
-        this.steers = new SteeringKeys(context, child);
-    }
 
     private Settings settings() {
         return steers.progress().steering().settings();
+    }
+
+    private Words words() {
+        return steers.words();
     }
 
     private static boolean isOrder(int line) {
@@ -46,7 +36,8 @@ final class SettingsPage implements Page {
     @Override
     public void draw(Picture picture) {
         boolean tall = picture.height() >= 22;
-        picture.centred(tall ? 1 : 0, words.say("settings.title", child.name()), Ink.STRONG);
+        picture.centred(
+                tall ? 1 : 0, words().say("settings.title", steers.child().name()), Ink.STRONG);
         int y = tall ? 3 : 2;
         int x = Math.max(1, (picture.width() - 56) / 2);
         for (int line = 0; line <= Setting.values().length; line++) {
@@ -57,9 +48,9 @@ final class SettingsPage implements Page {
         for (String text : Wrapping.lines(help(), Math.min(70, picture.width() - 2))) {
             picture.centred(below++, text, Ink.PLAIN);
         }
-        int above = Footer.draw(picture, List.of(words.say("settings.foot").split("   ")));
+        int above = Footer.draw(picture, List.of(words().say("settings.foot").split("   ")));
         if (above - 1 > below - 1) {
-            picture.centred(above - 1, steers.told(), Ink.STRONG);
+            picture.centred(above - 1, steers.message(), Ink.STRONG);
         }
     }
 
@@ -68,11 +59,11 @@ final class SettingsPage implements Page {
             String order = steers.progress().steering().order().stream()
                     .map(String::valueOf)
                     .collect(Collectors.joining(" "));
-            return padded(words.say("settings.order")) + order;
+            return padded(words().say("settings.order")) + order;
         }
         Setting setting = Setting.values()[line];
-        return padded(words.say("settings." + setting.key())) + "◂ "
-                + words.value(setting, settings().value(setting)) + " ▸";
+        return padded(words().say("settings." + setting.key())) + "◂ "
+                + words().value(setting, settings().value(setting)) + " ▸";
     }
 
     private static String padded(String name) {
@@ -81,56 +72,57 @@ final class SettingsPage implements Page {
 
     private String help() {
         if (isOrder(chosen)) {
-            return words.say("settings.order.help");
+            return words().say("settings.order.help");
         }
         Setting setting = Setting.values()[chosen];
-        return words.say("settings." + setting.key() + ".help") + " "
-                + words.say("settings.usual", words.value(setting, setting.usual()));
+        return words().say("settings." + setting.key() + ".help") + " "
+                + words().say("settings.usual", words().value(setting, setting.usual()));
     }
 
     @Override
-    public Navigation on(Key key, Instant at) {
+    public PageResult pressed(PageEvent.Pressed key) {
         int lines = Setting.values().length + 1;
-        try {
-            switch (key.kind()) {
-                case UP -> chosen = Math.floorMod(chosen - 1, lines);
-                case DOWN -> chosen = Math.floorMod(chosen + 1, lines);
-                case LEFT -> change(-1, at);
-                case RIGHT -> change(1, at);
-                case ENTER -> {
-                    return isOrder(chosen) ? new Navigation.Open(new OrderPage(context, child)) : Navigation.STAY;
-                }
-                case ESCAPE -> {
-                    return Navigation.BACK;
-                }
-                default -> {
-                    if (key.is('u')) {
-                        steers.undo(at);
-                    }
-                }
-            }
-        } catch (RecordsFailure e) {
-            steers.say(words.failure(e));
-        }
-        return Navigation.STAY;
+        return switch (key.key().kind()) {
+            case UP -> to(steers, Math.floorMod(chosen - 1, lines));
+            case DOWN -> to(steers, Math.floorMod(chosen + 1, lines));
+            case LEFT -> changed(-1, key.at());
+            case RIGHT -> changed(1, key.at());
+            case ENTER -> isOrder(chosen) ? PageResult.of(this, new PageEffect.Open(order())) : PageResult.of(this);
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            default -> key.key().is('u') ? PageResult.of(this, steers.undo(key.at())) : PageResult.of(this);
+        };
+    }
+
+    private static PageResult to(SteeringKeys steers, int line) {
+        return PageResult.of(new SettingsPage(steers, line));
+    }
+
+    private Page order() {
+        return new OrderPage(steers.say(""), steers.progress().steering().order(), 0);
     }
 
     /** The next value, not past the first or the last. */
-    private void change(int by, Instant at) {
+    private PageResult changed(int by, Instant at) {
         if (isOrder(chosen)) {
-            return;
+            return PageResult.of(this);
         }
         Setting setting = Setting.values()[chosen];
         List<String> offered = setting.offered();
         int next = offered.indexOf(settings().value(setting)) + by;
-        if (next >= 0 && next < offered.size()) {
-            steers.keep(new ParentAction.Choose(setting.key(), offered.get(next)), at);
-            steers.say(words.say("settings.kept"));
+        if (next < 0 || next >= offered.size()) {
+            return PageResult.of(this);
         }
+        ParentAction choice = new ParentAction.Choose(setting.key(), offered.get(next));
+        return PageResult.of(this, steers.keep(choice, at, words().say("settings.kept")));
     }
 
     @Override
-    public void returned() {
-        steers.renew();
+    public PageResult done(PageEffect.Outcome outcome, Instant at) {
+        return to(steers.after(outcome), chosen);
+    }
+
+    @Override
+    public PageResult returned(Instant at) {
+        return PageResult.of(this, steers.renew(at));
     }
 }

@@ -32,23 +32,15 @@ final class StairsPicture {
     private final int left;
     private final int top;
 
-    StairsPicture(
-            Picture picture,
-            Words words,
-            Grid grid,
-            Progress lastWeek,
-            GridPage.View view,
-            Family chosen,
-            SelectionScope reach,
-            boolean letters) {
+    StairsPicture(Picture picture, Words words, Grid grid, Progress lastWeek, GridPage.Look look, Family chosen) {
         this.picture = picture;
         this.words = words;
         this.grid = grid;
         this.lastWeek = lastWeek;
-        this.view = view;
+        this.view = look.view();
         this.chosen = chosen;
-        this.reach = reach;
-        this.letters = letters;
+        this.reach = look.reach();
+        this.letters = look.letters();
         cellWidth = picture.width() >= 120 ? 10 : picture.width() >= 76 ? 7 : 5;
         stepHeight = picture.height() >= 36 ? 2 : 1;
         left = Math.max(0, (picture.width() - 4 - Families.LARGEST_FACTOR * cellWidth) / 2);

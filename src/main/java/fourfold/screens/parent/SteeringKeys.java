@@ -4,98 +4,80 @@ import fourfold.facts.Family;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Progress;
-import fourfold.screens.PageContext;
-import fourfold.words.ActionWords;
+import fourfold.screens.HomeEffect;
+import fourfold.terminal.PageEffect;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.List;
 import java.util.function.Function;
 
-/** The parent's keys for focus, hold, reset and undo, for one family or a whole table; what they did is told in a line. */
-final class SteeringKeys {
-    private final PageContext context;
-    private final Child child;
-    private final Words words;
-    private Progress progress;
-    private String told = "";
-
-    SteeringKeys(PageContext context, Child child) {
-        this.context = context;
-        this.child = child;
-        this.words = context.words();
-        this.progress = context.home().records().progress(child);
+/**
+ * The parent's keys for focus, hold, reset and undo, for one family or a whole table: what they ask of the home, and
+ * what the last one did.
+ *
+ * @param progress where the child stands
+ * @param message what the last key did, in one line; empty for nothing
+ */
+record SteeringKeys(Words words, Child child, Progress progress, String message) {
+    SteeringKeys(Words words, Child child, Progress progress) {
+        this(words, child, progress, "");
     }
 
-    Progress progress() {
-        return progress;
+    SteeringKeys say(String line) {
+        String message = line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
+        return new SteeringKeys(words, child, progress, message);
     }
 
-    String told() {
-        return told;
+    /** After something was done, or failed. */
+    SteeringKeys after(PageEffect.Outcome outcome) {
+        if (outcome instanceof Steer.Steered steered) {
+            return new SteeringKeys(words, child, steered.progress()).say(steered.message());
+        }
+        return outcome instanceof HomeEffect.Failed failed ? say(words.failure(failed.failure())) : this;
     }
 
-    void say(String words) {
-        told = words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
-    }
-
-    void focus(List<Family> families, String name, Instant at) {
+    HomeEffect focus(List<Family> families, String name, Instant at) {
         boolean all =
                 families.stream().allMatch(f -> progress.steering().focused().contains(f));
-        keep(families, all ? ParentAction.Release::new : ParentAction.Focus::new, at);
-        say(words.say(all ? "steer.nofocus" : "steer.focus", name));
+        return all
+                ? keep(families, ParentAction.Release::new, at, words.say("steer.nofocus", name))
+                : keep(families, ParentAction.Focus::new, at, words.say("steer.focus", name));
     }
 
-    /** Keeps one action. */
-    void keep(ParentAction action, Instant at) {
-        context.home().steering().keep(child, List.of(action), at);
-        renew();
+    HomeEffect hold(List<Family> families, String name, Instant at) {
+        boolean all = families.stream().allMatch(progress::isHeld);
+        return all
+                ? keep(families, ParentAction.Release::new, at, words.say("steer.nohold", name))
+                : keep(families, ParentAction.Hold::new, at, words.say("steer.hold", name));
+    }
+
+    HomeEffect reset(List<Family> families, String name, Instant at) {
+        return keep(families, ParentAction.Reset::new, at, words.say("steer.reset", name));
+    }
+
+    HomeEffect open(int table, boolean open, Instant at) {
+        return open
+                ? keep(new ParentAction.OpenTable(table), at, words.say("steer.open", table))
+                : keep(new ParentAction.CloseTable(table), at, words.say("steer.close", table));
+    }
+
+    /** Keeps one action, and tells this. */
+    HomeEffect keep(ParentAction action, Instant at, String line) {
+        return new Steer(child, List.of(action), at, line);
+    }
+
+    /** Keeps an action for each family, and tells this. */
+    HomeEffect keep(List<Family> families, Function<Family, ParentAction> action, Instant at, String line) {
+        return new Steer(child, families.stream().map(action).toList(), at, line);
     }
 
     /** Reads again where the child stands. */
-    void renew() {
-        progress = context.home().records().progress(child);
-    }
-
-    /** Focus on all of these, whatever was before. */
-    void focusOn(List<Family> families, Instant at) {
-        keep(families, ParentAction.Focus::new, at);
-    }
-
-    void hold(List<Family> families, String name, Instant at) {
-        boolean all = families.stream().allMatch(f -> progress.isHeld(f));
-        keep(families, all ? ParentAction.Release::new : ParentAction.Hold::new, at);
-        say(words.say(all ? "steer.nohold" : "steer.hold", name));
-    }
-
-    void reset(List<Family> families, String name, Instant at) {
-        keep(families, ParentAction.Reset::new, at);
-        say(words.say("steer.reset", name));
-    }
-
-    void open(int table, boolean open, Instant at) {
-        context.home()
-                .steering()
-                .keep(
-                        child,
-                        List.of(open ? new ParentAction.OpenTable(table) : new ParentAction.CloseTable(table)),
-                        at);
-        progress = context.home().records().progress(child);
-        say(words.say(open ? "steer.open" : "steer.close", table));
+    HomeEffect renew(Instant at) {
+        return new Steer(child, List.of(), at, message);
     }
 
     /** Takes back the last thing that was done and still holds. */
-    void undo(Instant at) {
-        List<ParentAction> undone = context.home().steering().undo(child, at);
-        if (undone.isEmpty()) {
-            say(words.say("steer.nothing"));
-            return;
-        }
-        renew();
-        say(words.say("steer.undone", ActionWords.told(words, undone)));
-    }
-
-    private void keep(List<Family> families, Function<Family, ParentAction> action, Instant at) {
-        context.home().steering().keep(child, families.stream().map(action).toList(), at);
-        progress = context.home().records().progress(child);
+    HomeEffect undo(Instant at) {
+        return new Steer.Undo(words, child, at);
     }
 }

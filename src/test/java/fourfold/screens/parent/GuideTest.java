@@ -28,7 +28,7 @@ class GuideTest {
         String source = Files.readString(Path.of("src/main/java/fourfold/screens/parent/GridPage.java"));
         // The letter that answers a question, yes in each language, is told where it is asked.
         Matcher acted =
-                Pattern.compile("key\\.is\\('(.)'\\)").matcher(source.substring(source.indexOf("Navigation letter(")));
+                Pattern.compile("key\\.is\\('(.)'\\)").matcher(source.substring(source.indexOf("PageResult letter(")));
         TreeSet<String> program = new TreeSet<>();
         while (acted.find()) {
             program.add(acted.group(1));

@@ -1,0 +1,104 @@
+package fourfold.screens.parent;
+
+import fourfold.home.Home;
+import fourfold.home.PracticeRecords;
+import fourfold.insight.AwayChoice;
+import fourfold.insight.DrillRates;
+import fourfold.insight.Grid;
+import fourfold.insight.Weeks;
+import fourfold.log.Child;
+import fourfold.progress.Progress;
+import fourfold.screens.HomeEffect;
+import fourfold.terminal.Page;
+import fourfold.words.Words;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads what one of the parent's pages shows of a child, and makes the page. */
+record OpenPage(What what, Words words, Child child, Instant at) implements HomeEffect {
+    /** The pages, as they stand in the list of all. */
+    enum What {
+        PLAN,
+        AWAY,
+        PRINT,
+        PAPER,
+        RATES,
+        DRILLS,
+        HISTORY,
+        SETTINGS,
+        CHILDREN,
+        GATE,
+        CAUTIONS,
+        GUIDE;
+
+        /** Its name in texts. */
+        String key() {
+            return "more." + name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Override
+    public Outcome perform(Home home) {
+        return new Made(page(home));
+    }
+
+    private Page page(Home home) {
+        PracticeRecords records = home.records();
+        return switch (what) {
+            case PLAN -> plan(home);
+            case AWAY -> {
+                SteeringKeys steers = new SteeringKeys(words, child, records.progress(child));
+                yield new AwayPage(steers, AwayChoice.of(steers.progress(), Grid.of(steers.progress(), at)));
+            }
+            case PRINT -> new PrintPage(words, child);
+            case PAPER -> new PaperPage(words, child, home.paperAnswers().open(child));
+            case RATES -> {
+                DrillRates rates = new DrillRates();
+                records.read(child, rates);
+                yield RatesPage.of(words, child, rates);
+            }
+            case DRILLS -> new DrillsPage(words, child, home.moments().zone(), records.drills(child), 0);
+            case HISTORY -> new HistoryPage(words, child, HistoryPage.lines(words, records.actions(child)), 0);
+            case SETTINGS -> new SettingsPage(new SteeringKeys(words, child, records.progress(child)), 0);
+            case CHILDREN -> new ChildrenPage(words, home.children().all());
+            case GATE -> new GateSettingPage(words, home.gate().isSet());
+            case CAUTIONS -> new CautionsPage(words);
+            case GUIDE -> GuidePage.of(words);
+        };
+    }
+
+    private Page plan(Home home) {
+        Progress progress = home.records().progress(child);
+        Weeks weeks = Weeks.of(
+                home.records().sessions(child),
+                progress.localDay(at),
+                progress.steering().settings().days());
+        return new PlanPage(
+                words,
+                child,
+                progress,
+                weeks,
+                home.lookAhead().from(progress, weeks.usualDays(), at),
+                List.of(),
+                false,
+                0);
+    }
+
+    /** Reads the grid of a child and the levels of a week ago, under what the parent has chosen today. */
+    record OfGrid(Words words, Child child, Instant at) implements HomeEffect {
+        @Override
+        public Outcome perform(Home home) {
+            Progress progress = home.records().progress(child);
+            Instant then = at.minus(Duration.ofDays(7));
+            Progress.Fold fold = Progress.Fold.ofLevels(progress.steering());
+            home.records().read(child, answer -> {
+                if (answer.askedAt().isBefore(then)) {
+                    fold.accept(answer);
+                }
+            });
+            return new Made(GridPage.of(new SteeringKeys(words, child, progress), fold.progress(), at));
+        }
+    }
+}

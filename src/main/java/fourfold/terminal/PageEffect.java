@@ -1,0 +1,47 @@
+package fourfold.terminal;
+
+import java.time.Duration;
+
+/** What a page wants to be done. */
+public sealed interface PageEffect {
+    /** Back to the page behind. */
+    PageEffect BACK = new Back();
+
+    /** Back to the first page, past all between. */
+    PageEffect FIRST = new First();
+
+    /** Leave the program. */
+    PageEffect LEAVE = new LeaveProgram();
+
+    /** Back to the page behind this one; from the last page, out of the program. */
+    record Back() implements PageEffect {}
+
+    /** Back to the first page. */
+    record First() implements PageEffect {}
+
+    /** Leave the program. */
+    record LeaveProgram() implements PageEffect {}
+
+    /** Open a page in front of this one. */
+    record Open(Page page) implements PageEffect {}
+
+    /** Put a page in this one's place. */
+    record Replace(Page page) implements PageEffect {}
+
+    /** Keys pressed before the drawing that has just left the program belong to nothing. */
+    record DropEarlierKeys() implements PageEffect {}
+
+    /** Wait at most so long until what was asked of the world outside is done: for a program about to stand still. */
+    record Settle(Duration longest) implements PageEffect {}
+
+    /** Something in the world outside, done by the loop's {@link Performer}; what came of it is {@link PageEvent.Done}. */
+    non-sealed interface Outside extends PageEffect {
+        /** Whether keys wait their turn until it is done; if not, the page hears them meanwhile. */
+        default boolean holdsKeys() {
+            return true;
+        }
+    }
+
+    /** What came of something in the world outside. */
+    interface Outcome {}
+}
