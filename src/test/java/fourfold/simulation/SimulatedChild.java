@@ -147,9 +147,17 @@ final class SimulatedChild implements OpenMind {
     }
 
     @Override
+    public double chanceIfPractised(Question question, Instant now, Instant later, Duration limit) {
+        return chance(question, strengthIfPractised(question.trace(), now, later), limit);
+    }
+
+    @Override
     public double chanceRightWithin(Question question, Instant at, Duration limit) {
-        int trace = question.trace().index();
-        double u = strength(trace, seconds(at));
+        return chance(question, strength(question.traceIndex(), seconds(at)), limit);
+    }
+
+    private double chance(Question question, double u, Duration limit) {
+        int trace = question.traceIndex();
         double left = limit.toMillis() / 1000.0 - traits.firstKey();
         if (left <= 0) {
             return 0;
