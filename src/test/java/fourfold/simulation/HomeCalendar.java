@@ -14,7 +14,7 @@ import java.util.Random;
 import java.util.SplittableRandom;
 
 /**
- * A family's 36 weeks: drills in the afternoon on fixed days, up to 15 % of them missed, and two lessons a week two hours
+ * A family's 36 weeks: drills in the afternoon on fixed days, up to 15 % of them missed, and a lesson a week two hours
  * before. All of it hangs on the child's seed alone, never on the policy.
  *
  * <p>The lessons follow the usual order of teaching: a table's products for two weeks, its divisions four weeks after it
@@ -25,12 +25,12 @@ public final class HomeCalendar implements Calendar {
     private static final int WEEKS = 36;
     private static final int[] FOUR_DAYS = {0, 1, 3, 4};
     private static final int[] TWO_DAYS = {0, 3};
-    private static final int[] LESSON_DAYS = {0, 3};
+    private static final int[] LESSON_DAYS = {0};
     private static final int[] TABLES = {2, 5, 10, 3, 4, 8, 6, 9, 7};
     private static final int WEEKS_PER_TABLE = 2;
     private static final int WEEKS_TO_DIVISION = 4;
-    private static final int ASKED_OF_THE_NEW = 8;
-    private static final int ASKED_OF_THE_OLD = 12;
+    private static final int ASKED_OF_THE_NEW = 6;
+    private static final int ASKED_OF_THE_OLD = 8;
     private static final double MOST_MISSED = 0.15;
 
     private final List<Instant> drills = new ArrayList<>();

@@ -55,7 +55,7 @@ class SimulatedDrillsTest {
     @ParameterizedTest
     @MethodSource("policies")
     void everyPolicyKeepsTheLawsOfTheDrill(Policy policy) {
-        SimulatedLearnerKind kind = new ForgetfulKind();
+        SimulatedLearnerKind kind = new ShortBufferKind();
         for (List<Answer> drill : drills(policy, kind, 3)) {
             List<Question> asked = fromMemory(drill);
             for (int i = 0; i < asked.size(); i++) {
