@@ -58,8 +58,8 @@ class KindsTest {
         double after = right(child, end);
         double later = right(child, end.plus(Duration.ofDays(300)));
         String seen = before + ", " + after + ", " + later;
-        assertTrue(after > before + 0.2, seen);
-        assertTrue(later < after - 0.1, seen);
+        assertTrue(after > before + 0.05, seen);
+        assertTrue(later < after - 0.05, seen);
     }
 
     @Test
