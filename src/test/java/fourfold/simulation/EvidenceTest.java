@@ -41,8 +41,8 @@ class EvidenceTest {
 
     private static Map<String, KindFigures> figures() {
         Map<String, KindFigures> figures = new LinkedHashMap<>();
-        for (SimulatedLearnerKind kind : SimulatedLearnerKind.all()) {
-            figures.put(kind.name(), new KindFigures((MemoryKind) kind));
+        for (MemoryKind kind : MemoryKind.all()) {
+            figures.put(kind.name(), new KindFigures(kind));
         }
         return figures;
     }
@@ -143,7 +143,12 @@ class EvidenceTest {
         List<Spaced> points = spaced();
         model(text, "26 conditions of gap and retention, RMSE", "<= .08", 0.08, ModelFigures.errorOfSpacing(points));
         model(text, "forgetting over 168 days, RMSE", "<= .03", 0.03, ModelFigures.errorOfForgetting(forgotten()));
-        model(text, "a list of 20 pairs, blocks 2-8, RMSE", "<= .10", 0.1, ModelFigures.errorOfLearning(195, learned()));
+        model(
+                text,
+                "a list of 20 pairs, blocks 2-8, RMSE",
+                "<= .10",
+                0.1,
+                ModelFigures.errorOfLearning(195, learned()));
         text.append('\n');
         List<String> head = new ArrayList<>(List.of("people", "bound"));
         head.addAll(KINDS.keySet());
@@ -154,10 +159,11 @@ class EvidenceTest {
             line(text, row.title(), cells);
         }
         List<String> gaps = new ArrayList<>(List.of("1 11 21 21", "shown"));
-        KINDS.values().forEach(kind -> gaps.add(IntStream.of(kind.bestGaps())
-                .mapToObj(Integer::toString)
-                .reduce((a, b) -> a + " " + b)
-                .orElseThrow()));
+        KINDS.values()
+                .forEach(kind -> gaps.add(IntStream.of(kind.bestGaps())
+                        .mapToObj(Integer::toString)
+                        .reduce((a, b) -> a + " " + b)
+                        .orElseThrow()));
         line(text, GAPS, gaps);
         List<String> right = new ArrayList<>(List.of("", "shown"));
         KINDS.values().forEach(kind -> right.add(EvidenceRow.number(kind.right())));

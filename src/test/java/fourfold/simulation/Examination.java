@@ -53,7 +53,8 @@ final class Examination implements Learner {
         for (Lesson lesson : calendar.lessons()) {
             lesson.teach(this);
         }
-        Instant end = SchoolYear.START.plus(Duration.ofDays(7L * calendar.weeks() + 1).plusHours(9));
+        Instant end =
+                SchoolYear.START.plus(Duration.ofDays(7L * calendar.weeks() + 1).plusHours(9));
         check = check(end);
         for (int round = 0; round < ROUNDS; round++) {
             measuring = round >= ROUNDS - MEASURED;
@@ -150,15 +151,18 @@ final class Examination implements Learner {
         if (a < 2 || b < 2 || a > 9 || b > 9) {
             return;
         }
-        boolean related = wrong % a == 0 && wrong / a >= 1 && wrong / a <= 10
-                || wrong % b == 0 && wrong / b >= 1 && wrong / b <= 10;
+        boolean related = isMultiple(wrong, a, 1, 10) || isMultiple(wrong, b, 1, 10);
         boolean table = false;
         for (int n = 2; n <= 9; n++) {
-            table |= wrong % n == 0 && wrong / n >= 2 && wrong / n <= 9;
+            table |= isMultiple(wrong, n, 2, 9);
         }
         tally.operandRelated += related ? 1 : 0;
         tally.otherTable += !related && table ? 1 : 0;
         tally.noTable += !related && !table ? 1 : 0;
+    }
+
+    private static boolean isMultiple(int number, int of, int least, int most) {
+        return number % of == 0 && number / of >= least && number / of <= most;
     }
 
     @Override

@@ -14,8 +14,8 @@ import java.util.Random;
 import java.util.SplittableRandom;
 
 /**
- * A family's 36 weeks: drills in the afternoon on fixed days, up to 15 % of them missed, and a lesson a week two hours
- * before. All of it hangs on the child's seed alone, never on the policy.
+ * A family's 36 weeks: drills in the afternoon on fixed days, up to 15 % of them missed, and a lesson on Mondays, two
+ * hours before the drill. All of it hangs on the child's seed alone, never on the policy.
  *
  * <p>The lessons follow the usual order of teaching: a table's products for two weeks, its divisions four weeks after it
  * was begun, the hard tables last; what was taught before is asked again. A pause has neither drills nor lessons, and the
@@ -25,7 +25,6 @@ public final class HomeCalendar implements Calendar {
     private static final int WEEKS = 36;
     private static final int[] FOUR_DAYS = {0, 1, 3, 4};
     private static final int[] TWO_DAYS = {0, 3};
-    private static final int[] LESSON_DAYS = {0};
     private static final int[] TABLES = {2, 5, 10, 3, 4, 8, 6, 9, 7};
     private static final int WEEKS_PER_TABLE = 2;
     private static final int WEEKS_TO_DIVISION = 4;
@@ -33,14 +32,16 @@ public final class HomeCalendar implements Calendar {
     private static final int ASKED_OF_THE_OLD = 8;
     private static final double MOST_MISSED = 0.15;
 
-    private final List<Instant> drills = new ArrayList<>();
-    private final List<Lesson> lessons = new ArrayList<>();
+    private final List<Instant> drills;
+    private final List<Lesson> lessons;
 
     private HomeCalendar(long seed, int[] days, List<Pause> pauses) {
         SplittableRandom dice = new SplittableRandom(seed * 77 + 5);
         double share = dice.nextDouble(0, MOST_MISSED);
         Duration late = Duration.ofHours(15).plusSeconds(dice.nextInt(0, 7200));
         SplittableRandom teaching = dice.split();
+        List<Instant> held = new ArrayList<>();
+        List<Lesson> given = new ArrayList<>();
         int taught = 0;
         for (int week = 0; week < WEEKS; week++) {
             int here = week;
@@ -50,16 +51,15 @@ public final class HomeCalendar implements Calendar {
             Instant monday = SchoolYear.START.plus(Duration.ofDays(7L * week)).plus(late);
             for (int day : days) {
                 Instant at = monday.plus(Duration.ofDays(day)).plusSeconds(dice.nextInt(0, 600));
-                if (dice.nextDouble() >= share || drills.isEmpty()) {
-                    drills.add(at);
+                if (dice.nextDouble() >= share || held.isEmpty()) {
+                    held.add(at);
                 }
             }
-            for (int day : LESSON_DAYS) {
-                Instant at = monday.plus(Duration.ofDays(day)).minus(Duration.ofHours(2));
-                lessons.add(lesson(at, taught, teaching));
-            }
+            given.add(lesson(monday.minus(Duration.ofHours(2)), taught, teaching));
             taught++;
         }
+        drills = List.copyOf(held);
+        lessons = List.copyOf(given);
     }
 
     /** Weeks without drills and lessons: the first one, counted from 0, and how many. */
@@ -140,11 +140,11 @@ public final class HomeCalendar implements Calendar {
 
     @Override
     public List<Instant> drills() {
-        return List.copyOf(drills);
+        return drills;
     }
 
     @Override
     public List<Lesson> lessons() {
-        return List.copyOf(lessons);
+        return lessons;
     }
 }

@@ -235,7 +235,8 @@ final class KindFigures {
 
     /** Shares of wrong products: related to an operand, in another table, in no table. */
     double[] errors() {
-        double related = children.stream().mapToInt(c -> c.tally().operandRelated).sum();
+        double related =
+                children.stream().mapToInt(c -> c.tally().operandRelated).sum();
         double other = children.stream().mapToInt(c -> c.tally().otherTable).sum();
         double none = children.stream().mapToInt(c -> c.tally().noTable).sum();
         double all = related + other + none;

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class KindsTest {
     private static final Duration LIMIT = Duration.ofSeconds(3);
 
-    static List<SimulatedLearnerKind> kinds() {
-        return SimulatedLearnerKind.all();
+    static List<MemoryKind> kinds() {
+        return MemoryKind.all();
     }
 
     static Set<String> calendars() {
@@ -65,12 +66,10 @@ class KindsTest {
     @Test
     void noTwoKindsShareTheirMemory() {
         Set<Class<?>> memories = new HashSet<>();
-        for (SimulatedLearnerKind kind : kinds()) {
-            MemoryKind own = (MemoryKind) kind;
-            java.util.SplittableRandom dice = new java.util.SplittableRandom(1);
-            memories.add(own.memories(dice)
-                    .apply(Families.traces().get(0), dice)
-                    .getClass());
+        for (MemoryKind kind : kinds()) {
+            SplittableRandom dice = new SplittableRandom(1);
+            memories.add(
+                    kind.memories(dice).apply(Families.traces().get(0), dice).getClass());
         }
         assertTrue(memories.size() >= 8);
         assertEquals(kinds().size(), memories.size());
@@ -79,10 +78,10 @@ class KindsTest {
     /** Whoever plans by what a practice would do must be told what it does. */
     @ParameterizedTest
     @MethodSource("kinds")
-    void whatPracticeWouldDoIsWhatItDoes(SimulatedLearnerKind kind) {
+    void whatPracticeWouldDoIsWhatItDoes(MemoryKind kind) {
         int recalled = 0;
         for (long seed = 1; seed <= 30; seed++) {
-            SimulatedChild child = ((MemoryKind) kind).blank(seed);
+            SimulatedChild child = kind.blank(seed);
             Question question = Question.product(3, 7);
             for (int i = 0; i < 4; i++) {
                 child.shown(question.fact(), SchoolYear.START.plus(Duration.ofDays(3L * i)));
@@ -102,7 +101,7 @@ class KindsTest {
 
     @ParameterizedTest
     @MethodSource("kinds")
-    void someChildrenKnowNothingAndSomeMost(SimulatedLearnerKind kind) {
+    void someChildrenKnowNothingAndSomeMost(MemoryKind kind) {
         double least = 1;
         double most = 0;
         for (long seed = 1; seed <= 30; seed++) {
@@ -161,11 +160,12 @@ class KindsTest {
         assertEquals(0.925, held / 200, 0.01);
     }
 
-    private static long longestPause(Calendar calendar) {
-        long longest = 0;
+    private static double longestPause(Calendar calendar) {
+        double longest = 0;
         List<Instant> drills = calendar.drills();
         for (int i = 1; i < drills.size(); i++) {
-            longest = Math.max(longest, Duration.between(drills.get(i - 1), drills.get(i)).toDays());
+            longest = Math.max(
+                    longest, Duration.between(drills.get(i - 1), drills.get(i)).toHours() / 24.0);
         }
         return longest;
     }

@@ -1,6 +1,7 @@
 package fourfold.simulation;
 
 import fourfold.facts.Trace;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.BiFunction;
 
@@ -40,6 +41,14 @@ abstract class MemoryKind implements SimulatedLearnerKind {
     /** The same child without anything learned before. */
     final SimulatedChild blank(long seed) {
         return SimulatedChild.blank(seed, this::traits, memories(dice(seed)));
+    }
+
+    /** The kinds on the class path that are memories within a child; kinds from elsewhere may be otherwise. */
+    static List<MemoryKind> all() {
+        return SimulatedLearnerKind.all().stream()
+                .filter(MemoryKind.class::isInstance)
+                .map(MemoryKind.class::cast)
+                .toList();
     }
 
     private SplittableRandom dice(long seed) {

@@ -13,8 +13,7 @@ public final class MultiscaleKind extends MemoryKind {
 
     @Override
     BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
-        MultiscaleMemory.Numbers numbers =
-                new MultiscaleMemory.Numbers(1, about(2.4, 0.2, dice), 1.64, 0.6, 0.2);
+        MultiscaleMemory.Numbers numbers = new MultiscaleMemory.Numbers(1, about(2.4, 0.2, dice), 1.64, 0.6, 0.2);
         return (trace, birth) -> new MultiscaleMemory(numbers);
     }
 }

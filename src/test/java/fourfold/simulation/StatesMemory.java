@@ -52,9 +52,8 @@ final class StatesMemory implements TraceMemory {
     @Override
     public double strength(double at) {
         double gone = Math.max(0, at - last);
-        double known = fresh * left(gone, numbers.freshDays)
-                + settledAt(gone)
-                + lasting * left(gone, numbers.lastingDays);
+        double known =
+                fresh * left(gone, numbers.freshDays) + settledAt(gone) + lasting * left(gone, numbers.lastingDays);
         double p = Math.max(LEAST, Math.min(0.995, known));
         return Math.max(NOTHING, Math.log(p / (1 - p)));
     }

@@ -15,7 +15,12 @@ public final class UnevenKind extends MemoryKind {
     BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
         double keeps = about(1, 0.3, dice);
         return (trace, birth) -> new StatesMemory(new StatesMemory.Numbers(
-                Math.min(0.98, about(0.77, 0.2, birth)), 0.82, Math.min(0.95, about(0.69, 0.3, birth)), 0.98, about(29 * keeps, 0.3, birth), about(500 * keeps, 0.3, birth)));
+                Math.min(0.98, about(0.77, 0.2, birth)),
+                0.82,
+                Math.min(0.95, about(0.69, 0.3, birth)),
+                0.98,
+                about(29 * keeps, 0.3, birth),
+                about(500 * keeps, 0.3, birth)));
     }
 
     @Override
