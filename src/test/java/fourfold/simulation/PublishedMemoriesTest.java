@@ -168,7 +168,7 @@ class PublishedMemoriesTest {
         double[] times = new double[200];
         int count = 0;
         for (int slot = 0; count < times.length; slot++) {
-            double at = (7.0 * (slot / 4) + weekdays[slot % 4]) * DAY + slot * 61 % 600;
+            double at = (7 * (slot / 4) + weekdays[slot % 4]) * DAY + slot * 61 % 600;
             times[count++] = at;
             if (slot % 2 == 0 && count < times.length) {
                 times[count++] = at + 300;
