@@ -1,27 +1,23 @@
 package fourfold.simulation;
 
+import fourfold.facts.Trace;
 import java.util.SplittableRandom;
+import java.util.function.BiFunction;
 
-/** Children who learn by activation, every trace with a rate of forgetting of its own. */
-public final class ActivationKind implements SimulatedLearnerKind {
+/** Children who learn by activation with spacing, every trace with a rate of forgetting of its own. */
+public final class ActivationKind extends MemoryKind {
     /** The kind; it holds nothing. */
-    public ActivationKind() {}
-
-    @Override
-    public String name() {
-        return "activation";
+    public ActivationKind() {
+        super("activation", 4);
     }
 
     @Override
-    public SimulatedLearner create(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed * 31 + 4);
-        ActivationMemory.Numbers numbers = new ActivationMemory.Numbers(0.2, 0.03, -0.8, 0.3);
+    BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
+        ActivationMemory.Numbers numbers = new ActivationMemory.Numbers(0.33, 0.025, -1.18, 0.21);
         ActivationMemory.Clock clock = new ActivationMemory.Clock(numbers.between());
-        clock.startAt(-70 * 86_400.0);
-        double rate = dice.nextDouble(0.12, 0.20);
-        return new SimulatedChild(
-                seed,
-                (trace, birth) -> new ActivationMemory(
-                        numbers, clock, Math.max(0.04, rate + 0.04 * Traits.within(birth.nextGaussian(), 2))));
+        clock.startAt(-80 * 86_400.0);
+        double rate = about(0.146, 0.15, dice);
+        return (trace, birth) -> new ActivationMemory(
+                numbers, clock, Math.max(0.04, rate + 0.019 * Traits.within(birth.nextGaussian(), 2)));
     }
 }

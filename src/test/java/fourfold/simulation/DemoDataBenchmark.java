@@ -23,7 +23,7 @@ class DemoDataBenchmark {
     private static final LocalDate LAST_DAY = LocalDate.of(2026, 3, 27);
 
     private static final List<Invented> FAMILY = List.of(
-            new Invented("Pip", "forgetful", 10, "about ten weeks in: the easy tables sit, the middle ones grow"),
+            new Invented("Pip", "short-buffer", 10, "about ten weeks in: the easy tables sit, the middle ones grow"),
             new Invented(
                     "Juno", "activation", 23, "about twenty-three weeks in: most families are open, many are fluent"),
             new Invented("Bo", "predictive", 1, "has just begun"));

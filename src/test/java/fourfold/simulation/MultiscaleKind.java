@@ -1,22 +1,19 @@
 package fourfold.simulation;
 
+import fourfold.facts.Trace;
 import java.util.SplittableRandom;
+import java.util.function.BiFunction;
 
-/** Children who learn by the multiscale context model. */
-public final class MultiscaleKind implements SimulatedLearnerKind {
+/** Children who learn on several time scales. */
+public final class MultiscaleKind extends MemoryKind {
     /** The kind; it holds nothing. */
-    public MultiscaleKind() {}
-
-    @Override
-    public String name() {
-        return "multiscale";
+    public MultiscaleKind() {
+        super("multiscale", 2);
     }
 
     @Override
-    public SimulatedLearner create(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed * 31 + 2);
-        MultiscaleMemory.Numbers numbers =
-                new MultiscaleMemory.Numbers(0.2, dice.nextDouble(0.4, 0.55), 1.1, 0.45, 0.15);
-        return new SimulatedChild(seed, (trace, birth) -> new MultiscaleMemory(numbers));
+    BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
+        MultiscaleMemory.Numbers numbers = new MultiscaleMemory.Numbers(1, about(2.4, 0.2, dice), 1.64, 0.6, 0.2);
+        return (trace, birth) -> new MultiscaleMemory(numbers);
     }
 }

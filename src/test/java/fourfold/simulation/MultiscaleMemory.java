@@ -2,13 +2,13 @@ package fourfold.simulation;
 
 /**
  * The multiscale context model (Mozer, Pashler, Cepeda, Lindsey and Vul 2009, NIPS 22, 1321–1329): leaky pools from
- * minutes to most of a year, each strengthened by what the quicker pools before it do not explain yet. Ten pools instead
- * of a hundred, and their numbers set by hand.
+ * minutes to most of a year, each strengthened by what the quicker pools before it do not explain yet. Five pools instead
+ * of a hundred.
  */
 final class MultiscaleMemory implements TraceMemory {
-    private static final int POOLS = 10;
-    private static final double QUICKEST = 60;
-    private static final double SLOWEST = 300 * 86_400.0;
+    private static final int POOLS = 5;
+    private static final double QUICKEST = 1570;
+    private static final double SLOWEST = 370 * 86_400.0;
 
     private final Numbers numbers;
     private final double[] timescales;

@@ -1,22 +1,20 @@
 package fourfold.simulation;
 
+import fourfold.facts.Trace;
 import java.util.SplittableRandom;
+import java.util.function.BiFunction;
 
 /** Children who learn by the predictive performance equation. */
-public final class PredictiveKind implements SimulatedLearnerKind {
+public final class PredictiveKind extends MemoryKind {
     /** The kind; it holds nothing. */
-    public PredictiveKind() {}
-
-    @Override
-    public String name() {
-        return "predictive";
+    public PredictiveKind() {
+        super("predictive", 1);
     }
 
     @Override
-    public SimulatedLearner create(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed * 31 + 1);
+    BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
         PredictiveMemory.Numbers numbers =
-                new PredictiveMemory.Numbers(0.25, dice.nextDouble(0.09, 0.11), 0.10, 0.28, 0.07);
-        return new SimulatedChild(seed, (trace, birth) -> new PredictiveMemory(numbers));
+                new PredictiveMemory.Numbers(0.02, about(0.0966, 0.1, dice), 0.3, 0.101, 0.01);
+        return (trace, birth) -> new PredictiveMemory(numbers);
     }
 }

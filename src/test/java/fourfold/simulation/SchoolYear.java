@@ -1,6 +1,5 @@
 package fourfold.simulation;
 
-import fourfold.facts.Fact;
 import fourfold.log.Answer;
 import fourfold.log.DrillSession;
 import fourfold.memory.Parameters;
@@ -21,7 +20,9 @@ public final class SchoolYear {
     public static final Instant START = Instant.parse("2025-09-01T00:00:00Z");
 
     /** How many drills the year has, missed ones counted. */
-    public static final int SLOTS = Calendar.WEEKS * 4;
+    public static final int SLOTS = 36 * 4;
+
+    private static final int[] WEEKDAYS = {0, 1, 3, 4};
 
     private final SimulatedLearner child;
     private final PlayedDrill play;
@@ -50,7 +51,7 @@ public final class SchoolYear {
         this.child = child;
         this.seed = seed;
         this.play = new PlayedDrill(child, scheduler, kept);
-        this.calendar = new Calendar(seed);
+        this.calendar = HomeCalendar.fourDays(seed);
     }
 
     /**
@@ -62,15 +63,29 @@ public final class SchoolYear {
      */
     public void run(int slots, boolean practises, BiConsumer<Integer, Instant> after) {
         for (int slot = 0; slot < slots; slot++) {
-            Instant start = calendar.start(slot);
-            for (Fact fact : calendar.lessonBefore(slot)) {
-                child.shown(fact, start.minusSeconds(7200));
+            Instant from = dayOf(slot);
+            Instant to = dayOf(slot + 1);
+            for (Lesson lesson : calendar.lessons()) {
+                if (!lesson.at().isBefore(from) && lesson.at().isBefore(to)) {
+                    lesson.teach(child);
+                }
             }
-            if (practises && !calendar.isMissed(slot)) {
-                drill(slot, start);
+            for (Instant start : calendar.drills()) {
+                if (practises && !start.isBefore(from) && start.isBefore(to)) {
+                    drill(slot, start);
+                }
             }
-            after.accept(slot, calendar.start(calendar.following(slot)));
+            after.accept(
+                    slot,
+                    calendar.drills().stream()
+                            .filter(start -> !start.isBefore(to))
+                            .findFirst()
+                            .orElse(to.plus(Duration.ofHours(15))));
         }
+    }
+
+    private static Instant dayOf(int slot) {
+        return START.plus(Duration.ofDays(7L * (slot / WEEKDAYS.length) + WEEKDAYS[slot % WEEKDAYS.length]));
     }
 
     /** Where the child stands in the program. */

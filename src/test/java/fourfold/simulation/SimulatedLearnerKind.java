@@ -11,6 +11,11 @@ public interface SimulatedLearnerKind {
     /** The child with that seed; the same seed always gives the same child. */
     SimulatedLearner create(long seed);
 
+    /** The days of that child's home; four a week unless the kind says otherwise. */
+    default Calendar calendar(long seed) {
+        return HomeCalendar.fourDays(seed);
+    }
+
     /** All kinds on the class path, in the order of their service files. */
     static List<SimulatedLearnerKind> all() {
         return ServiceLoader.load(SimulatedLearnerKind.class).stream()

@@ -38,7 +38,7 @@ class TenMinuteDrillTest {
 
     private static final List<Kind> KINDS = List.of(
             new Kind("begins today", new PredictiveKind(), 0, 0),
-            new Kind("forgets much", new ForgetfulKind(), 12, 0),
+            new Kind("forgets much", new ShortBufferKind(), 12, 0),
             new Kind("knows most", new ActivationKind(), 100, 0),
             new Kind("races along", new ActivationKind(), 12, 0.15));
 

@@ -1,22 +1,20 @@
 package fourfold.simulation;
 
+import fourfold.facts.Trace;
 import java.util.SplittableRandom;
+import java.util.function.BiFunction;
 
-/** Children with a short and a long strength, the long one gaining most from what is hard to retrieve. */
-public final class TwoStrengthKind implements SimulatedLearnerKind {
+/** Children with a storage strength and a retrieval strength. */
+public final class TwoStrengthKind extends MemoryKind {
     /** The kind; it holds nothing. */
-    public TwoStrengthKind() {}
-
-    @Override
-    public String name() {
-        return "two-strength";
+    public TwoStrengthKind() {
+        super("two-strength", 3);
     }
 
     @Override
-    public SimulatedLearner create(long seed) {
-        SplittableRandom dice = new SplittableRandom(seed * 31 + 3);
+    BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
         TwoStrengthMemory.Numbers numbers =
-                new TwoStrengthMemory.Numbers(dice.nextDouble(1.1, 1.5), 0.7, 0.1, 1200, 3.5, 250);
-        return new SimulatedChild(seed, (trace, birth) -> new TwoStrengthMemory(numbers));
+                new TwoStrengthMemory.Numbers(about(2.7, 0.2, dice), 0.04, 0.293, 2_280, 7.4, -2.5);
+        return (trace, birth) -> new TwoStrengthMemory(numbers);
     }
 }

@@ -1,59 +1,48 @@
 package fourfold.simulation;
 
 /**
- * A short strength that is gone within a drill and a long one that fades over months; the long one gains most when the
- * fact is hard to retrieve (after Bjork and Bjork 1992, A new theory of disuse, which gives no equations; these are our
- * own). With a weak short strength and little gain without recall it stands for children who lose within a minute what
- * they were just shown, for whom dense early repeats were tried (Burns 2005, Education and Treatment of Children 28).
+ * Storage strength and retrieval strength (Bjork and Bjork 1992, A new theory of disuse; the words are theirs, from
+ * memory, and the form is ours, for they give no equations). Retrieval strength jumps to its top with every practice and
+ * fades with a power of time; the more storage strength, the slower. Storage strength never fades and gains most from a
+ * retrieval that is hard and succeeds.
  */
 final class TwoStrengthMemory implements TraceMemory {
-    private static final double LONGEST = 9;
-
     private final Numbers numbers;
-    private double strong;
-    private double fresh;
+    private double storage;
     private double last;
     private boolean met;
 
     /**
      * One child's numbers.
      *
-     * @param gain the most the long strength gains at once
+     * @param gain the most that storage gains at once
      * @param unrecalled which part of it is gained when the answer did not come from memory
-     * @param easy which part of it is gained when retrieval is certain
-     * @param shortSeconds after which the short strength is down to 37 percent
-     * @param shortLift what a full short strength adds
-     * @param longDays after which the long strength is down to 37 percent
+     * @param fading the exponent with which retrieval strength fades where there is no storage strength
+     * @param grace seconds until fading sets in
+     * @param top log odds of recall right after practice, above the bottom
+     * @param bottom log odds of recall when retrieval strength is gone
      */
-    record Numbers(
-            double gain, double unrecalled, double easy, double shortSeconds, double shortLift, double longDays) {}
+    record Numbers(double gain, double unrecalled, double fading, double grace, double top, double bottom) {}
 
     TwoStrengthMemory(Numbers numbers) {
         this.numbers = numbers;
     }
 
-    private double strong(double at) {
-        return strong * Math.exp(-(at - last) / (numbers.longDays * 86_400));
-    }
-
-    private double fresh(double at) {
-        return fresh * Math.exp(-(at - last) / numbers.shortSeconds);
-    }
-
     @Override
     public double strength(double at) {
-        return met ? -3 + strong(at) + numbers.shortLift * fresh(at) : NOTHING;
+        if (!met) {
+            return NOTHING;
+        }
+        double age = Math.max(0, at - last);
+        double exponent = numbers.fading / (1 + storage);
+        double retrieval = Math.exp(-exponent * Math.log(1 + age / numbers.grace));
+        return numbers.bottom + numbers.top * retrieval;
     }
 
     @Override
     public void practised(double at, How how) {
-        last = met ? last : at;
-        double now = strength(at);
-        double hard = 1 - 1 / (1 + Math.exp(-now));
-        double part = (numbers.easy + (1 - numbers.easy) * hard) * (how == How.RECALLED ? 1 : numbers.unrecalled);
-        double long0 = strong(at);
-        fresh = fresh(at) + (1 - fresh(at)) * 0.9;
-        strong = long0 + numbers.gain * part * (1 - long0 / LONGEST);
+        double hard = 1 / (1 + Math.exp(strength(at)));
+        storage += numbers.gain * hard * (how == How.RECALLED ? 1 : numbers.unrecalled);
         last = at;
         met = true;
     }
@@ -61,8 +50,7 @@ final class TwoStrengthMemory implements TraceMemory {
     @Override
     public TraceMemory copy() {
         TwoStrengthMemory copy = new TwoStrengthMemory(numbers);
-        copy.strong = strong;
-        copy.fresh = fresh;
+        copy.storage = storage;
         copy.last = last;
         copy.met = met;
         return copy;

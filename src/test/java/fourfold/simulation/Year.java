@@ -61,7 +61,7 @@ final class Year {
 
     private Outcome outcome() {
         year.run(SchoolYear.SLOTS, practises, this::look);
-        Instant end = practises ? year.now() : SchoolYear.START.plus(Duration.ofDays(7L * Calendar.WEEKS));
+        Instant end = practises ? year.now() : SchoolYear.START.plus(Duration.ofDays(7L * 36));
         List<Double> kept = PAUSES.stream()
                 .map(days -> shareRight(end.plus(Duration.ofDays(days)), question -> true))
                 .toList();

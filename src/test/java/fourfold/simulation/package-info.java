@@ -13,8 +13,9 @@
  *   <li>A policy sees answers and times, never the child. Only those named oracle see the true memory.
  *   <li>Every policy works in the same frame of turns ({@link fourfold.scheduling.TurnFrame}): pairs, re-asks, gaps, openings,
  *       endings. Only its ranking differs, and how many may wait; that number is tuned with the same care for all.
- *   <li>The children's memories are not the scheduler's own model, and their numbers were set by hand to give plausible
- *       times and error rates before any policy was compared; they are not fitted to data.
+ *   <li>Only one kind of children shares its equations with the scheduler's memory. The kinds' numbers come from published
+ *       data and papers alone and were fixed before any policy was run on them ({@code simulation/kinds.md} and
+ *       {@code evidence/table.txt} in the test resources).
  *   <li>What is measured is the true chance to be right within three seconds, the time of the hands to the first key
  *       counted in, never the program's own levels.
  * </ol>
