@@ -127,15 +127,11 @@ final class SimulatedChild implements OpenMind {
     }
 
     @Override
-    public double strength(Trace trace, Instant at) {
-        return strength(trace.index(), seconds(at));
-    }
-
-    @Override
-    public double strengthIfPractised(Trace trace, Instant now, Instant later) {
-        TraceMemory after = memories[trace.index()].copy();
+    public double chanceIfPractised(Question question, Instant now, Instant later, Duration limit) {
+        int trace = question.trace().index();
+        TraceMemory after = memories[trace].copy();
         after.practised(seconds(now), How.RECALLED);
-        return strength(trace.index(), after.strength(seconds(later)), seconds(later));
+        return chanceWithin(trace, strength(trace, after.strength(seconds(later)), seconds(later)), limit);
     }
 
     @Override
@@ -149,7 +145,10 @@ final class SimulatedChild implements OpenMind {
     @Override
     public double chanceRightWithin(Question question, Instant at, Duration limit) {
         int trace = question.trace().index();
-        double u = strength(trace, seconds(at));
+        return chanceWithin(trace, strength(trace, seconds(at)), limit);
+    }
+
+    private double chanceWithin(int trace, double u, Duration limit) {
         double left = limit.toMillis() / 1000.0 - traits.firstKey();
         if (left <= 0) {
             return 0;

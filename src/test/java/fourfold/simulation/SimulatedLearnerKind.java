@@ -11,6 +11,11 @@ public interface SimulatedLearnerKind {
     /** The child with that seed; the same seed always gives the same child. */
     SimulatedLearner create(long seed);
 
+    /** The days of the child with that seed; they hang on the seed alone. By default four drills a week. */
+    default Calendar calendar(long seed) {
+        return HomeCalendar.fourDays(seed);
+    }
+
     /** All kinds on the class path, in the order of their service files. */
     static List<SimulatedLearnerKind> all() {
         return ServiceLoader.load(SimulatedLearnerKind.class).stream()
