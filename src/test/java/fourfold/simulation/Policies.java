@@ -81,11 +81,27 @@ public final class Policies {
     }
 
     /**
-     * The policy with that name.
+     * The policy with that name. Three may be named with other numbers, to choose them on the tuning seeds:
+     * {@code activation:mostWeak:enough}, {@code knows:mostWeak:mostShaky:dueBelow:weakBelow:enough} and {@code
+     * knows-and-plans} with the same.
      *
      * @throws IllegalArgumentException if there is none
      */
     public static Policy named(String name) {
+        String[] parts = name.split(":", -1);
+        if (parts.length == 3 && parts[0].equals("activation")) {
+            return activation(name, Integer.parseInt(parts[1]), Double.parseDouble(parts[2]));
+        }
+        if (parts.length == 6 && parts[0].startsWith("knows")) {
+            TrueMemory.Aim aim = new TrueMemory.Aim(
+                    Double.parseDouble(parts[3]),
+                    Double.parseDouble(parts[4]),
+                    Double.parseDouble(parts[5]),
+                    NEXT,
+                    LATER,
+                    parts[0].equals("knows-and-plans"));
+            return ceiling(name, Integer.parseInt(parts[1]), Integer.parseInt(parts[2]), aim);
+        }
         return all().stream()
                 .filter(p -> p.name().equals(name))
                 .findFirst()
