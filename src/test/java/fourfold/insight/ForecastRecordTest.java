@@ -118,7 +118,8 @@ class ForecastRecordTest {
         for (Answer answer : log) {
             if (answer.question().isPresent() && truth.cameTrue(answer, motor).isPresent()) {
                 int trace = answer.question().orElseThrow().traceIndex();
-                double chance = before.memory().chanceQuick(trace, answer.askedAt().toEpochMilli());
+                double chance =
+                        before.memory().chanceQuick(trace, answer.askedAt().toEpochMilli());
                 counts[Math.min(9, (int) (chance * 10))]++;
                 said[Math.min(9, (int) (chance * 10))] += chance;
             }

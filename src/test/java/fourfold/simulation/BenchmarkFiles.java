@@ -58,8 +58,7 @@ final class BenchmarkFiles {
     }
 
     private static List<String> line(Result result) {
-        List<String> fields =
-                new ArrayList<>(List.of(result.kind(), result.policy(), Long.toString(result.seed())));
+        List<String> fields = new ArrayList<>(List.of(result.kind(), result.policy(), Long.toString(result.seed())));
         for (Measure measure : Measure.values()) {
             fields.add(ForecastTable.number(result.outcome().of(measure)));
         }
@@ -67,7 +66,8 @@ final class BenchmarkFiles {
     }
 
     private void csv(String name, Stream<List<String>> lines) throws IOException {
-        try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(folder.resolve(name))) {
+        try (CsvWriter csv =
+                CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(folder.resolve(name))) {
             lines.forEach(csv::writeRecord);
         }
     }

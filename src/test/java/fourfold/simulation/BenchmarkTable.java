@@ -53,9 +53,8 @@ public final class BenchmarkTable {
 
     /** The mean of one measure for one kind and policy. */
     public Cell cell(String kind, String policy, Measure measure) {
-        return Cell.of(results(kind, policy).stream()
-                .map(r -> r.outcome().of(measure))
-                .toList());
+        return Cell.of(
+                results(kind, policy).stream().map(r -> r.outcome().of(measure)).toList());
     }
 
     /** The mean of one measure over all kinds. */
@@ -116,11 +115,12 @@ public final class BenchmarkTable {
             shown.forEach(m -> text.append(String.format(Locale.ROOT, "%13s", m.heading())));
             text.append('\n');
             for (String name : names) {
-                for (String kind : Stream.concat(kinds.stream(), Stream.of(OVER_KINDS)).toList()) {
+                for (String kind :
+                        Stream.concat(kinds.stream(), Stream.of(OVER_KINDS)).toList()) {
                     Row row = rows.apply(name, kind);
                     text.append(pad(name, first)).append(pad(kind, second));
-                    shown.forEach(
-                            m -> text.append(String.format(Locale.ROOT, "%13s", row.at(m).shown(m))));
+                    shown.forEach(m -> text.append(
+                            String.format(Locale.ROOT, "%13s", row.at(m).shown(m))));
                     text.append('\n');
                 }
             }

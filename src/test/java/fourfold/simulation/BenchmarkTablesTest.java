@@ -33,7 +33,8 @@ class BenchmarkTablesTest {
     private static Result result(String kind, String policy, long seed, double families) {
         Map<Measure, Double> values = new EnumMap<>(Measure.class);
         values.put(Measure.WEEK_12, families);
-        return new Result(kind, policy, seed, new Outcome(values, policy.equals("ours") ? probes(seed, 0.3, 0.8) : List.of()));
+        return new Result(
+                kind, policy, seed, new Outcome(values, policy.equals("ours") ? probes(seed, 0.3, 0.8) : List.of()));
     }
 
     /** Probes whose truth lies on a line of calibration. */
@@ -85,8 +86,7 @@ class BenchmarkTablesTest {
     @ParameterizedTest
     @CsvSource({"0, 1", "0.5, 1", "-0.4, 0.6", "1, 1.7"})
     void theLineOfCalibrationIsFoundAgain(double intercept, double slope) {
-        CalibrationLine line =
-                CalibrationLine.of(List.of(probes(1, intercept, slope), probes(2, intercept, slope)));
+        CalibrationLine line = CalibrationLine.of(List.of(probes(1, intercept, slope), probes(2, intercept, slope)));
         assertEquals(intercept, line.intercept(), 1e-4);
         assertEquals(slope, line.slope(), 1e-4);
         assertEquals(0, line.slopeError(), 1e-4);
@@ -127,8 +127,7 @@ class BenchmarkTablesTest {
         for (Measure measure : Measure.values()) {
             Document picture = DocumentBuilderFactory.newInstance()
                     .newDocumentBuilder()
-                    .parse(new ByteArrayInputStream(
-                            Plot.of(table(), measure).getBytes(StandardCharsets.UTF_8)));
+                    .parse(new ByteArrayInputStream(Plot.of(table(), measure).getBytes(StandardCharsets.UTF_8)));
             boolean empty = measure != Measure.WEEK_12;
             int circles = picture.getElementsByTagName("circle").getLength();
             assertEquals(empty ? 0 : 6, circles, measure.name());
@@ -139,10 +138,12 @@ class BenchmarkTablesTest {
     }
 
     private List<CSVRecord> csv(String name) throws IOException {
-        CSVFormat withHeader =
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-        try (CSVParser parser =
-                CSVParser.parse(folder.resolve(name), StandardCharsets.UTF_8, withHeader)) {
+        CSVFormat withHeader = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(folder.resolve(name), StandardCharsets.UTF_8, withHeader)) {
             return parser.getRecords();
         }
     }

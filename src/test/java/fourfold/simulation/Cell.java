@@ -11,8 +11,10 @@ import java.util.List;
 public record Cell(double mean, double error) {
     /** Of one value for each child. */
     static Cell of(List<Double> values) {
-        double[] all =
-                values.stream().mapToDouble(v -> v).filter(v -> !Double.isNaN(v)).toArray();
+        double[] all = values.stream()
+                .mapToDouble(v -> v)
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
         double sum = 0;
         for (double v : all) {
             sum += v;

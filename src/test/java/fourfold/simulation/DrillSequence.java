@@ -25,8 +25,7 @@ import java.util.Set;
  * @param lateLessons families of them whose lesson began in the last two minutes
  * @param lastRight whether the last question from memory was answered right
  */
-record DrillSequence(
-        int asked, int right, int mostAsked, int cycle, int lessons, int lateLessons, boolean lastRight) {
+record DrillSequence(int asked, int right, int mostAsked, int cycle, int lessons, int lateLessons, boolean lastRight) {
     private static final int LONGEST_BLOCK = 20;
     private static final Duration LATE = Duration.ofMinutes(2);
 
@@ -52,7 +51,8 @@ record DrillSequence(
                 right += correct ? 1 : 0;
                 lastRight = correct;
             } else if (answer.purpose() == Purpose.INTRODUCE
-                    && missed.filter(m -> m.question().equals(answer.question())).isEmpty()
+                    && missed.filter(m -> m.question().equals(answer.question()))
+                            .isEmpty()
                     && taught.add(answer.question().orElseThrow().family())) {
                 late += Duration.between(answer.askedAt(), end).compareTo(LATE) < 0 ? 1 : 0;
             }

@@ -98,7 +98,11 @@ class DrillSequenceTest {
     @CsvSource({"119, 1", "120, 0"})
     void aLessonIsLateIfItBeginsInTheLastTwoMinutes(long secondsAfter, int late) {
         assertEquals(
-                late, new Drill().add(PRODUCT, Purpose.INTRODUCE, true).told(secondsAfter).lateLessons());
+                late,
+                new Drill()
+                        .add(PRODUCT, Purpose.INTRODUCE, true)
+                        .told(secondsAfter)
+                        .lateLessons());
     }
 
     private static void drill(Waits waits, long day, Question question, int right, IntPredicate fluent) {

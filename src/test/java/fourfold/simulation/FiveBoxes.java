@@ -1,7 +1,7 @@
 package fourfold.simulation;
 
-import fourfold.simulation.policy20261127.FactMastery;
 import fourfold.simulation.policy20261127.ChoiceContext;
+import fourfold.simulation.policy20261127.FactMastery;
 import fourfold.simulation.policy20261127.Ranking;
 
 /**

@@ -31,8 +31,8 @@ final class ForecastReferences {
 
     /** By the half-life rule, at milliseconds since 1970. */
     double halfLife(int trace, long now) {
-        double halfLife = Math.pow(
-                2, -1 + 1.5 * Math.sqrt(1.0 + hits[trace]) - Math.sqrt(1.0 + asked[trace] - hits[trace]));
+        double halfLife =
+                Math.pow(2, -1 + 1.5 * Math.sqrt(1.0 + hits[trace]) - Math.sqrt(1.0 + asked[trace] - hits[trace]));
         double days = (now - at[trace]) / 86_400_000.0;
         return asked[trace] == 0 ? 0.5 : Math.max(0.02, Math.min(0.98, Math.pow(2, -days / halfLife)));
     }

@@ -80,11 +80,7 @@ final class ForecastTable {
 
     private static String interval(double middle, double error) {
         return String.format(
-                Locale.ROOT,
-                "   %6.2f (%.2f to %.2f)",
-                middle,
-                middle - NORMAL_95 * error,
-                middle + NORMAL_95 * error);
+                Locale.ROOT, "   %6.2f (%.2f to %.2f)", middle, middle - NORMAL_95 * error, middle + NORMAL_95 * error);
     }
 
     /** The mean log loss over all probes of these children. */

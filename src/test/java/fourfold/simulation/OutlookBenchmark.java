@@ -135,9 +135,7 @@ class OutlookBenchmark {
         year.run(calendar.weeks(), true, new SchoolYear.Watcher() {
             @Override
             public void drilled(int drill, Instant next) {
-                if (said[0] != null
-                        && came[0] == null
-                        && year.progress().families(Mastery.FLUENT) == Families.COUNT) {
+                if (said[0] != null && came[0] == null && year.progress().families(Mastery.FLUENT) == Families.COUNT) {
                     came[0] = local(year.now());
                 }
             }

@@ -33,7 +33,8 @@ final class Plot {
 
     private String drawn() {
         for (String policy : table.policies()) {
-            table.kinds().forEach(kind -> reach(table.cell(kind, policy, measure).mean()));
+            table.kinds()
+                    .forEach(kind -> reach(table.cell(kind, policy, measure).mean()));
             Cell all = table.overKinds(policy, measure);
             reach(all.mean() - 2 * all.error());
             reach(all.mean() + 2 * all.error());
@@ -48,13 +49,10 @@ final class Plot {
         int bottom = TOP + ROW * table.policies().size();
         add(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">",
-                WIDTH,
-                bottom + 48);
+                WIDTH, bottom + 48);
         add("<title>%s</title>", escaped(measure.heading() + ": " + measure.meaning()));
         add("<rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>");
-        add(
-                "<text x=\"12\" y=\"22\" font-size=\"15\">%s: %s</text>",
-                measure.heading(), escaped(measure.meaning()));
+        add("<text x=\"12\" y=\"22\" font-size=\"15\">%s: %s</text>", measure.heading(), escaped(measure.meaning()));
         add(
                 "<text x=\"12\" y=\"42\" fill=\"#555\">dot: mean over kinds of children, bar: two standard errors; rings: each kind</text>");
         axis(step, bottom);
@@ -68,9 +66,7 @@ final class Plot {
     private void axis(double step, int bottom) {
         for (int i = 0; low + i * step <= high + step / 2; i++) {
             double value = low + i * step;
-            add(
-                    "<line x1=\"%2$.1f\" x2=\"%2$.1f\" y1=\"%1$d\" y2=\"%3$d\" stroke=\"#ddd\"/>",
-                    TOP, x(value), bottom);
+            add("<line x1=\"%2$.1f\" x2=\"%2$.1f\" y1=\"%1$d\" y2=\"%3$d\" stroke=\"#ddd\"/>", TOP, x(value), bottom);
             add(
                     "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\" fill=\"#555\">%s</text>",
                     x(value), bottom + 18, plain(value, step));

@@ -42,17 +42,20 @@ class PluggedKindTest {
                 .tasks().stream().map(Benchmark.Task::run).toList());
         assertAll(
                 () -> assertEquals(List.of("tiny"), table.kinds()),
-                () -> assertEquals(0, table.cell("tiny", "none", Measure.KEPT_60).mean()),
-                () -> assertTrue(Double.isNaN(table.cell("tiny", "ours", Measure.WEEK_6).mean())),
+                () -> assertEquals(
+                        0, table.cell("tiny", "none", Measure.KEPT_60).mean()),
+                () -> assertTrue(
+                        Double.isNaN(table.cell("tiny", "ours", Measure.WEEK_6).mean())),
                 () -> assertTrue(table.cell("tiny", "ours", Measure.MET).mean() >= 8, table::text),
-                () -> assertEquals(1, table.cell("tiny", "ours", Measure.MET_KEPT_14).mean(), 0.2, table::text),
+                () -> assertEquals(
+                        1, table.cell("tiny", "ours", Measure.MET_KEPT_14).mean(), 0.2, table::text),
                 () -> assertTrue(table.cell("tiny", "boxes", Measure.PER_DRILL).mean() > 30, table::text));
     }
 
     @Test
     void anyKindCanBePutOnAnotherCalendar() {
-        SimulatedLearnerKind moved = OnCalendar.each(List.of(new TinyKind()), List.of("two-days"))
-                .get(0);
+        SimulatedLearnerKind moved =
+                OnCalendar.each(List.of(new TinyKind()), List.of("two-days")).get(0);
         assertEquals("tiny@two-days", moved.name());
         assertEquals(36, moved.calendar(1).weeks());
         assertThrows(
@@ -62,7 +65,8 @@ class PluggedKindTest {
     @Test
     void aCeilingSaysThatItNeedsAnOpenMind() {
         SimulatedLearner closed = new TinyKind().create(1);
-        assertThrows(IllegalArgumentException.class, () -> Policies.named("knows").schedulerFor(closed));
+        assertThrows(
+                IllegalArgumentException.class, () -> Policies.named("knows").schedulerFor(closed));
     }
 
     @Test

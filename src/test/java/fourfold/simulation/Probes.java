@@ -42,7 +42,8 @@ final class Probes {
     /** The references learn from an answer. */
     void note(Answer answer) {
         if (answer.purpose().isFromMemory()) {
-            boolean quick = answer.firstKey().filter(f -> f.compareTo(Year.LIMIT) <= 0).isPresent();
+            boolean quick =
+                    answer.firstKey().filter(f -> f.compareTo(Year.LIMIT) <= 0).isPresent();
             references.note(
                     answer.question().orElseThrow().traceIndex(),
                     answer.askedAt().toEpochMilli(),

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.memory.Equations;
-import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.Example;

@@ -54,7 +54,8 @@ public final class TinyKind implements SimulatedLearnerKind {
             @Override
             public List<Instant> drills() {
                 return IntStream.of(1, 4, 8, 11, 15, 18)
-                        .mapToObj(day -> SchoolYear.START.plus(Duration.ofDays(day)).plusSeconds(3_600 * 16))
+                        .mapToObj(day ->
+                                SchoolYear.START.plus(Duration.ofDays(day)).plusSeconds(3_600 * 16))
                         .toList();
             }
 

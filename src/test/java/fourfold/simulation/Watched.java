@@ -64,7 +64,8 @@ final class Watched implements SimulatedLearner {
             begun++;
             java.util.Arrays.fill(owing, false);
         }
-        boolean inDrill = begun > 0 && Duration.between(drills.get(begun - 1), askedAt).compareTo(DRILL) < 0;
+        boolean inDrill =
+                begun > 0 && Duration.between(drills.get(begun - 1), askedAt).compareTo(DRILL) < 0;
         if (inDrill) {
             count(question, askedAt);
         }

@@ -114,8 +114,7 @@ final class Year implements SchoolYear.Watcher {
     }
 
     private void keep() {
-        Instant end =
-                policy.practises() ? year.now() : SchoolYear.START.plus(Duration.ofDays(7L * calendar.weeks()));
+        Instant end = policy.practises() ? year.now() : SchoolYear.START.plus(Duration.ofDays(7L * calendar.weeks()));
         Instant soon = end.plus(Duration.ofDays(14));
         Instant late = end.plus(Duration.ofDays(60));
         values.put(Measure.KEPT_14, shareRight(soon, f -> true));

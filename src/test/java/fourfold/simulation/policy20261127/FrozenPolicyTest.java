@@ -64,7 +64,6 @@ class FrozenPolicyTest {
         Scheduler late = FrozenScheduler.lastingGain();
         var drill = year.progress().drill().orElseThrow().session();
         assertThrows(
-                IllegalStateException.class,
-                () -> late.next(year.progress().beginning(drill), year.now(), 1));
+                IllegalStateException.class, () -> late.next(year.progress().beginning(drill), year.now(), 1));
     }
 }

@@ -1,8 +1,6 @@
 package fourfold.simulation.policy20261127;
 
-import fourfold.facts.Family;
 import fourfold.facts.Trace;
-import fourfold.log.Answer;
 import java.time.Instant;
 
 /**

@@ -37,8 +37,8 @@ public final class Progress {
 
     /** Takes the answers that the drill so far has and were not taken yet. */
     void follow(DrillSoFar soFar) {
-        boolean same = drill.filter(d -> d.session().id().equals(soFar.session().id()))
-                .isPresent();
+        boolean same =
+                drill.filter(d -> d.session().id().equals(soFar.session().id())).isPresent();
         int from = same ? noted : 0;
         if (soFar.size() - from == 1) {
             take(soFar.last().orElseThrow());
@@ -93,9 +93,8 @@ public final class Progress {
     /** Whether the parent's focus still holds: it ends by itself when the family is fluent. */
     boolean isFocused(Family family) {
         return steering.focused().contains(family)
-                && !family.traces().stream().allMatch(t -> masteries[t.index()]
-                        .level()
-                        .atLeast(Mastery.FLUENT));
+                && !family.traces().stream()
+                        .allMatch(t -> masteries[t.index()].level().atLeast(Mastery.FLUENT));
     }
 
     /** The family to introduce next, in the parent's order; empty if all were met. */
