@@ -23,6 +23,9 @@ import java.util.UUID;
 final class TrueMemory implements Ranker, Ranking {
     private static final double LEAST = 0.001;
 
+    /** The best chance of a child whose hands are in time: more is lost by slips alone. */
+    private static final double BEST = 0.97;
+
     private final OpenMind child;
     private final Aim aim;
     private final double[] soon = new double[Trace.COUNT];
@@ -31,12 +34,14 @@ final class TrueMemory implements Ranker, Ranking {
     private final boolean[] met = new boolean[Trace.COUNT];
     private Optional<UUID> drill = Optional.empty();
     private int noted;
+    private double best;
     private int[] times = new int[0];
 
     /**
      * What a ceiling aims at.
      *
-     * @param dueBelow a trace is due while, left alone, its chance at the next drill is below this
+     * @param dueBelow a trace is due while, left alone, its chance at the next drill is below this; less where the child's
+     *     hands are too slow for it
      * @param weakBelow it is weak, and new families wait for it, while that chance is below this
      * @param enough chances above this gain hardly anything more
      * @param later how far ahead a lasting gain is looked at, beside the next drill
@@ -59,6 +64,7 @@ final class TrueMemory implements Ranker, Ranking {
         if (!drill.equals(Optional.of(soFar.session().id()))) {
             drill = Optional.of(soFar.session().id());
             noted = 0;
+            best = 0;
             Arrays.fill(stale, true);
         }
         int fresh = soFar.size() - noted;
@@ -70,13 +76,12 @@ final class TrueMemory implements Ranker, Ranking {
             answer.question().ifPresent(q -> q.family().traces().forEach(t -> stale[t.index()] = true));
         }
         Instant start = soFar.session().startedAt();
-        Instant now = start.plus(soFar.practised(start)).plusMillis(1);
         times = new int[Trace.COUNT];
         for (int t = 0; t < Trace.COUNT; t++) {
             met[t] = here.isMet(t);
             times[t] = here.times(t);
             if (stale[t] && met[t]) {
-                look(t, start, soFar.last().map(Answer::askedAt).orElse(now));
+                look(t, start, soFar.last().map(Answer::askedAt).orElse(start));
             }
         }
         return this;
@@ -86,6 +91,7 @@ final class TrueMemory implements Ranker, Ranking {
         Question question = Families.traces().get(t).questions().get(0);
         Instant next = start.plus(aim.next());
         Instant later = start.plus(aim.later());
+        best = Math.max(best, child.chanceRightWithin(question, at, Year.LIMIT));
         soon[t] = child.chanceRightWithin(question, next, Year.LIMIT);
         double gain = value(child.chanceIfPractised(question, at, next, Year.LIMIT)) - value(soon[t]);
         gain += value(child.chanceIfPractised(question, at, later, Year.LIMIT))
@@ -101,14 +107,19 @@ final class TrueMemory implements Ranker, Ranking {
         return -Math.log1p(Math.exp(-odds));
     }
 
+    /** A chance for a child whose hands are quick, as one whose are slow can reach it. */
+    private double within(double chance) {
+        return chance * Math.min(1, best / BEST);
+    }
+
     @Override
     public boolean isDue(int trace) {
-        return times[trace] == 0 && soon[trace] < aim.dueBelow();
+        return times[trace] == 0 && soon[trace] < within(aim.dueBelow());
     }
 
     @Override
     public boolean isWeak(int trace) {
-        return soon[trace] < aim.weakBelow();
+        return soon[trace] < within(aim.weakBelow());
     }
 
     @Override
@@ -125,7 +136,7 @@ final class TrueMemory implements Ranker, Ranking {
         List<Trace> all = family.traces();
         int missing = 0;
         for (Trace other : all) {
-            missing += met[other.index()] && soon[other.index()] >= aim.weakBelow() ? 0 : 1;
+            missing += met[other.index()] && soon[other.index()] >= within(aim.weakBelow()) ? 0 : 1;
         }
         return worth[trace] - 10 * missing;
     }

@@ -2,7 +2,6 @@ package fourfold.simulation.policy20261127;
 
 import fourfold.log.Answer;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -100,11 +99,6 @@ public final class FactMastery {
         return lastRight;
     }
 
-    /** When it was last asked from memory. */
-    public Optional<Instant> lastAsked() {
-        return asked == 0 ? Optional.empty() : Optional.of(Instant.ofEpochMilli(lastMillis));
-    }
-
     /** The local day of the last answer from memory, counted from 1 January 1970; empty if there was none. */
     public Optional<Long> lastDay() {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay);
@@ -123,32 +117,12 @@ public final class FactMastery {
         return asked == 0 ? Optional.empty() : Optional.of(lastDay + GROWING_GAPS[gapStep]);
     }
 
-    /** Whether that day has come. */
-    public boolean isDue(long today) {
-        return asked > 0 && lastDay + GROWING_GAPS[gapStep] <= today;
-    }
-
     /**
      * The gap in days that was last bridged with success: the last day's answers were all right, the first of them within
      * the limit, and this many days had passed since the day before. 0 where that is not so or there is no gap yet.
      */
     public long bridged(Duration limit) {
         return asked == 0 ? 0 : recent.bridged(limit.toMillis());
-    }
-
-    /** Median thinking time of the right and timed answers among the last ten; empty if there are none. */
-    public Optional<Duration> medianThinking() {
-        return recent.medianThinking();
-    }
-
-    /** How many of the last {@code n} answers from memory (at most ten) were right. */
-    public int rightOfLast(int n) {
-        return recent.right(n);
-    }
-
-    /** How many of the last ten answers are there: 0 to 10. */
-    public int recent() {
-        return recent.size();
     }
 
     /** The working copy in which the next mastery is put together. */

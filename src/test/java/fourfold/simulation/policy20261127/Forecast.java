@@ -1,6 +1,5 @@
 package fourfold.simulation.policy20261127;
 
-import java.time.Duration;
 
 /**
  * What is to be expected of one trace at one moment. All times are times of thinking: the hands' own time is outside, so
@@ -32,33 +31,7 @@ public final class Forecast {
         return activation;
     }
 
-    /** The chance that the fact is recalled, 0 to 1, before the child's own record corrects anything. */
-    public double chanceRecalled() {
-        return Equations.chanceOfRecall(activation, parameters.threshold, parameters.noise);
-    }
-
-    /** The chance that the answer is right, recalled or worked out, 0 to 1. */
-    public double chanceRight() {
-        double recalled = chanceRecalled();
-        return Math.max(unmet, recalled * (1 - parameters.slips) + (1 - recalled) * parameters.workedOut);
-    }
-
-    /** The median time of thinking, at most the time it takes to work the answer out. */
-    public Duration medianThinking() {
-        double seconds = Math.min(parameters.workingOut, Math.exp(logMedian()));
-        return Duration.ofNanos(Math.round(seconds * 1e9));
-    }
-
-    /**
-     * The chance that the answer is right and thought of within the limit, 0 to 1, corrected by the child's own record.
-     *
-     * @param limit of thinking alone
-     */
-    public double chanceRightWithin(Duration limit) {
-        return chanceRightWithin(limit.toNanos() / 1e9);
-    }
-
-    /** As {@link #chanceRightWithin(Duration)}, with the limit in seconds. */
+    /** The chance that the answer is right and thought of within so many seconds, corrected by the child's own record. */
     public double chanceRightWithin(double limitSeconds) {
         return Math.max(unmet, pace.corrected(plainChanceWithin(limitSeconds), fresh));
     }
@@ -66,9 +39,5 @@ public final class Forecast {
     /** The chance before the child's own record corrects it. */
     double plainChanceWithin(double limitSeconds) {
         return new Recall(limitSeconds, pace, parameters).chance(activation);
-    }
-
-    private double logMedian() {
-        return pace.level() - parameters.speedUp * activation;
     }
 }

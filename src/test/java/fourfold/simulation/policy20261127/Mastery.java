@@ -17,19 +17,9 @@ public enum Mastery {
     /** Fluent again after a gap of seven days or more, and fluent on three days or more. */
     LASTING;
 
-    /** The word shown to people. */
-    public String word() {
-        return name().toLowerCase(java.util.Locale.ROOT);
-    }
-
     /** Whether this level is {@code other} or above it. */
     public boolean atLeast(Mastery other) {
         return compareTo(other) >= 0;
-    }
-
-    /** The weaker of two levels. */
-    public Mastery weaker(Mastery other) {
-        return compareTo(other) <= 0 ? this : other;
     }
 
     Mastery oneDown() {

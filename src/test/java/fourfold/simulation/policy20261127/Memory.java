@@ -1,7 +1,6 @@
 package fourfold.simulation.policy20261127;
 
 import fourfold.facts.Trace;
-import java.time.Instant;
 
 /**
  * One child's whole memory of the facts, as far as the answers show: a fold of the answer log. Immutable.
@@ -19,12 +18,7 @@ public final class Memory {
         this.state = state;
     }
 
-    /** What is to be expected of a trace at a moment; moments before the last answer count as the last answer's. */
-    public Forecast forecast(Trace trace, Instant at) {
-        return forecast(trace.index(), at.toEpochMilli());
-    }
-
-    /** As {@link #forecast(Trace, Instant)}, by the trace's index and milliseconds since 1970: no object is looked up. */
+    /** What is to be expected of a trace, by its index, at a moment in milliseconds since 1970. */
     public Forecast forecast(int trace, long atMillis) {
         return new Forecast(
                 state.strength(trace, state.clockAt(atMillis)),
@@ -100,19 +94,9 @@ public final class Memory {
         return state.known;
     }
 
-    /** A trace's rate of forgetting, 0.06 to 0.46 with the usual parameters: higher fades faster. */
-    public double rate(Trace trace) {
-        return state.trace(trace.index()).rate();
-    }
-
     /** When a trace was last presented, milliseconds since 1970; 0 if never. */
     public long lastAsked(int trace) {
         return state.trace(trace).askedAt();
-    }
-
-    /** How often a trace has been presented, answers with the right one in view counted too. */
-    public int presentations(Trace trace) {
-        return state.trace(trace.index()).presentations();
     }
 
     /** The constants in force. */

@@ -109,29 +109,9 @@ public final class MotorTime {
         return Math.max(0, Math.max(first - firstKeys[cell], whole - wholes[cell]));
     }
 
-    /** The time from a number's paint to its first digit that is taken for the hands' own. */
-    public Duration firstKey(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(firstKeys[cell(expected, surface)]));
-    }
-
     /** The same for a number of two digits, as most answers are, in milliseconds. */
     double firstKeyMillis(Surface surface) {
         return firstKeys[cell(USUAL_ANSWER, surface)];
-    }
-
-    /** The time from a number's paint to Enter that is taken for the hands' own. */
-    public Duration whole(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(wholes[cell(expected, surface)]));
-    }
-
-    /** Whether five copies of that many digits have been seen on that surface. */
-    public boolean isKnown(int expected, Surface surface) {
-        return cells[cell(expected, surface)].isKnown();
-    }
-
-    /** Whether five copies of one digit and five of two have been seen on that surface. */
-    public boolean isKnown(Surface surface) {
-        return isKnown(9, surface) && isKnown(99, surface);
     }
 
     private void estimate(int cell) {

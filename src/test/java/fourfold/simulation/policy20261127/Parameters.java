@@ -164,20 +164,6 @@ public final class Parameters implements Cloneable {
         return other.checked();
     }
 
-    /** The same constants with thinking times that count for nothing, to measure what they contribute. */
-    public Parameters withoutTimes() {
-        Parameters other = copy();
-        other.heedTimes = 0;
-        return other.checked();
-    }
-
-    /** The same constants with one rate of forgetting for all traces, to measure what rates of their own contribute. */
-    public Parameters withOneRate() {
-        Parameters other = copy();
-        other.setOneRate(usualRate);
-        return other.checked();
-    }
-
     /**
      * One decay for all, time between drills in full, nothing from products: the plain activation of Anderson and Schooler.
      *

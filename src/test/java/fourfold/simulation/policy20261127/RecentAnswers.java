@@ -1,8 +1,5 @@
 package fourfold.simulation.policy20261127;
 
-import java.time.Duration;
-import java.util.Arrays;
-import java.util.Optional;
 
 /**
  * The last answers from memory to one trace, at most {@value #MOST}: right or wrong, thinking time and local day of each.
@@ -111,19 +108,4 @@ final class RecentAnswers {
         return timed > 0 && within > Median.lowerPlace(timed);
     }
 
-    /** The lower median of the timed right answers, so that it is a time that was really taken; empty without one. */
-    Optional<Duration> medianThinking() {
-        int[] times = new int[MOST];
-        int count = 0;
-        for (int i = 0; i < size; i++) {
-            if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
-                times[count++] = thinking[i];
-            }
-        }
-        if (count == 0) {
-            return Optional.empty();
-        }
-        Arrays.sort(times, 0, count);
-        return Optional.of(Duration.ofMillis(times[Median.lowerPlace(count)]));
-    }
 }

@@ -54,24 +54,6 @@ public final class Rules implements Cloneable {
         return other;
     }
 
-    /** These rules without any limit on new families but the parent's own. */
-    public Rules withoutLimitOnNew() {
-        Rules other = copy();
-        other.newEvery = Duration.ZERO;
-        other.mostNew = Integer.MAX_VALUE;
-        other.mostWaiting = Integer.MAX_VALUE;
-        other.mostWeak = Integer.MAX_VALUE;
-        other.mostShaky = Integer.MAX_VALUE;
-        return other;
-    }
-
-    /** These rules with products that bring no inverse along: for measuring what the pairs cost and gain. */
-    public Rules withoutPairs() {
-        Rules other = copy();
-        other.pairs = false;
-        return other;
-    }
-
     private Rules copy() {
         try {
             return (Rules) super.clone();

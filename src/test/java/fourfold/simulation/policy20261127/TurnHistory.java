@@ -29,7 +29,6 @@ final class TurnHistory {
     private final int[] timesAsked = new int[Trace.COUNT];
     private final int[] errors = new int[Trace.COUNT];
     private final boolean[] lastRight = new boolean[Trace.COUNT];
-    private final List<Family> introduced = new ArrayList<>();
     private final int[] introducedAgo = filled(Families.COUNT);
     private final List<Question> recent = new ArrayList<>(LOOKED_BACK);
     private final List<Family> recentFamilies = new ArrayList<>(LOOKED_BACK);
@@ -86,9 +85,6 @@ final class TurnHistory {
 
     private void noteInView(int family, int ago) {
         introducedAgo[family] = Math.min(introducedAgo[family], ago);
-        if (!introduced.contains(Families.at(family))) {
-            introduced.add(Families.at(family));
-        }
     }
 
     /** How many questions were asked from memory. */
@@ -134,11 +130,6 @@ final class TurnHistory {
     /** The family owes no inverse after all. */
     void forgive(int family) {
         owedSince[family] = NEVER;
-    }
-
-    /** Families whose facts were typed with the answer in view in this drill, newest first. */
-    List<Family> inView() {
-        return introduced;
     }
 
     /** The last three questions asked from memory, newest first. */
