@@ -68,6 +68,16 @@ final class NewFamilyPolicy {
         return lowFirst && highFirst;
     }
 
+    /** Whether every family was met: then what is due need not be counted. */
+    boolean isOver() {
+        for (int f = 0; f < Families.COUNT; f++) {
+            if (!here.isFamilyMet(f)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
      * A new family, if one may join now.
      *

@@ -78,7 +78,7 @@ final class TurnFrame {
                     .or(this::again)
                     .or(this::owed)
                     .or(this::justMet)
-                    .or(() -> gentle ? Optional.empty() : opening.join(waiting(), countWeak()))
+                    .or(() -> gentle || opening.isOver() ? Optional.empty() : opening.join(waiting(), countWeak()))
                     .or(this::due)
                     .or(this::weak)
                     .or(this::leastSure)
