@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Guards the seam for kinds of children from elsewhere: a service file on the class path is enough. */
@@ -71,11 +72,13 @@ class PluggedKindTest {
 
     @Test
     void namesThatAreNotThereAreToldWithThoseThatAre() {
-        String policy = assertThrows(IllegalArgumentException.class, () -> Policies.named("x"))
-                .getMessage();
+        String policy = told(() -> Policies.named("x"));
         assertTrue(policy.contains("\"x\"") && policy.contains("knows-and-plans"), policy);
-        String kind = assertThrows(IllegalArgumentException.class, () -> SimulatedLearnerKind.named(List.of("y")))
-                .getMessage();
+        String kind = told(() -> SimulatedLearnerKind.named(List.of("y")));
         assertTrue(kind.contains("\"y\""), kind);
+    }
+
+    private static String told(Executable task) {
+        return String.valueOf(assertThrows(IllegalArgumentException.class, task).getMessage());
     }
 }

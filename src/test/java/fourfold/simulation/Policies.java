@@ -59,8 +59,8 @@ public final class Policies {
 
     private static List<Policy> ceilings() {
         return List.of(
-                ceiling("knows", 60, 8, new TrueMemory.Aim(0.95, 0.92, 0.9, NEXT, LATER, false)),
-                ceiling("knows-and-plans", 40, 8, new TrueMemory.Aim(0.93, 0.92, 0.9, NEXT, LATER, true)));
+                ceiling("knows", 60, 8, new TrueMemory.Aim(0.93, 0.91, 0.9, NEXT, LATER, false)),
+                ceiling("knows-and-plans", 40, 8, new TrueMemory.Aim(0.92, 0.905, 0.9, NEXT, LATER, true)));
     }
 
     static Policy ceiling(String name, int mostWeak, int mostShaky, TrueMemory.Aim aim) {

@@ -1,6 +1,5 @@
 package fourfold.simulation.policy20261127;
 
-
 /**
  * What is to be expected of one trace at one moment. All times are times of thinking: the hands' own time is outside, so
  * a limit on the response time has to be shortened by the motor time first.

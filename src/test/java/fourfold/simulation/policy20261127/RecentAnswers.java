@@ -1,6 +1,5 @@
 package fourfold.simulation.policy20261127;
 
-
 /**
  * The last answers from memory to one trace, at most {@value #MOST}: right or wrong, thinking time and local day of each.
  * Plain arrays, because a long log is folded through here; whoever shares one takes a {@link #copy} before adding.
@@ -107,5 +106,4 @@ final class RecentAnswers {
         }
         return timed > 0 && within > Median.lowerPlace(timed);
     }
-
 }
