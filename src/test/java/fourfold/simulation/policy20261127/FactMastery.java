@@ -38,7 +38,6 @@ public final class FactMastery {
     private final long lastFluentDay;
     private final boolean keptOverAGap;
     private final long lastDay;
-    private final long lastMillis;
     private final int gapStep;
     private final boolean lastRight;
 
@@ -56,7 +55,6 @@ public final class FactMastery {
         this.lastFluentDay = s.lastFluentDay;
         this.keptOverAGap = s.keptOverAGap;
         this.lastDay = s.lastDay;
-        this.lastMillis = s.lastMillis;
         this.gapStep = s.gapStep;
         this.lastRight = s.lastRight;
     }
@@ -136,7 +134,6 @@ public final class FactMastery {
         private long lastFluentDay = Long.MIN_VALUE;
         private boolean keptOverAGap;
         private long lastDay;
-        private long lastMillis;
         private int gapStep;
         private boolean lastRight;
 
@@ -154,7 +151,6 @@ public final class FactMastery {
             lastFluentDay = from.lastFluentDay;
             keptOverAGap = from.keptOverAGap;
             lastDay = from.lastDay;
-            lastMillis = from.lastMillis;
             gapStep = from.gapStep;
             lastRight = from.lastRight;
         }
@@ -190,7 +186,6 @@ public final class FactMastery {
                 gapStep = 0;
             }
             lastDay = day;
-            lastMillis = answer.askedAt().toEpochMilli();
             lastRight = correct;
             level = judge(limitMillis);
         }
