@@ -47,12 +47,22 @@ final class Plot {
         low = step * Math.floor(low / step);
         high = Math.max(low + step, step * Math.ceil(high / step));
         int bottom = TOP + ROW * table.policies().size();
-        add(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">",
-                WIDTH, bottom + 48));
+        add(String.format(
+                Locale.ROOT,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"12\">",
+                WIDTH,
+                bottom + 48));
         add(String.format(Locale.ROOT, "<title>%s</title>", escaped(measure.heading() + ": " + measure.meaning())));
         add(String.format(Locale.ROOT, "<rect width=\"100%%\" height=\"100%%\" fill=\"#fff\"/>"));
-        add(String.format(Locale.ROOT, "<text x=\"12\" y=\"22\" font-size=\"15\">%s: %s</text>", measure.heading(), escaped(measure.meaning())));
-        add(String.format(Locale.ROOT, "<text x=\"12\" y=\"42\" fill=\"#555\">dot: mean over kinds of children, bar: two standard errors; rings: each kind</text>"));
+        add(String.format(
+                Locale.ROOT,
+                "<text x=\"12\" y=\"22\" font-size=\"15\">%s: %s</text>",
+                measure.heading(),
+                escaped(measure.meaning())));
+        add(
+                String.format(
+                        Locale.ROOT,
+                        "<text x=\"12\" y=\"42\" fill=\"#555\">dot: mean over kinds of children, bar: two standard errors; rings: each kind</text>"));
         axis(step, bottom);
         List<String> policies = table.policies();
         for (int i = 0; i < policies.size(); i++) {
@@ -64,14 +74,28 @@ final class Plot {
     private void axis(double step, int bottom) {
         for (int i = 0; low + i * step <= high + step / 2; i++) {
             double value = low + i * step;
-            add(String.format(Locale.ROOT, "<line x1=\"%2$.1f\" x2=\"%2$.1f\" y1=\"%1$d\" y2=\"%3$d\" stroke=\"#ddd\"/>", TOP, x(value), bottom));
-            add(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\" fill=\"#555\">%s</text>",
-                    x(value), bottom + 18, plain(value, step)));
+            add(String.format(
+                    Locale.ROOT,
+                    "<line x1=\"%2$.1f\" x2=\"%2$.1f\" y1=\"%1$d\" y2=\"%3$d\" stroke=\"#ddd\"/>",
+                    TOP,
+                    x(value),
+                    bottom));
+            add(String.format(
+                    Locale.ROOT,
+                    "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\" fill=\"#555\">%s</text>",
+                    x(value),
+                    bottom + 18,
+                    plain(value, step)));
         }
     }
 
     private void row(String policy, int y) {
-        add(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" text-anchor=\"end\">%s</text>", LEFT - 12, y + 4, escaped(policy)));
+        add(String.format(
+                Locale.ROOT,
+                "<text x=\"%d\" y=\"%d\" text-anchor=\"end\">%s</text>",
+                LEFT - 12,
+                y + 4,
+                escaped(policy)));
         Cell all = table.overKinds(policy, measure);
         if (Double.isNaN(all.mean())) {
             return;
@@ -79,14 +103,27 @@ final class Plot {
         for (String kind : table.kinds()) {
             Cell cell = table.cell(kind, policy, measure);
             if (!Double.isNaN(cell.mean())) {
-                add(String.format(Locale.ROOT, "<circle cx=\"%.1f\" cy=\"%d\" r=\"4\" fill=\"none\" stroke=\"#888\"><title>%s</title></circle>",
-                        x(cell.mean()), y, escaped(kind + " " + cell.shown(measure))));
+                add(String.format(
+                        Locale.ROOT,
+                        "<circle cx=\"%.1f\" cy=\"%d\" r=\"4\" fill=\"none\" stroke=\"#888\"><title>%s</title></circle>",
+                        x(cell.mean()),
+                        y,
+                        escaped(kind + " " + cell.shown(measure))));
             }
         }
-        add(String.format(Locale.ROOT, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#000\" stroke-width=\"2\"/>",
-                x(all.mean() - 2 * all.error()), x(all.mean() + 2 * all.error()), y, y));
-        add(String.format(Locale.ROOT, "<circle cx=\"%.1f\" cy=\"%d\" r=\"5\"><title>%s</title></circle>",
-                x(all.mean()), y, escaped(all.shown(measure))));
+        add(String.format(
+                Locale.ROOT,
+                "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#000\" stroke-width=\"2\"/>",
+                x(all.mean() - 2 * all.error()),
+                x(all.mean() + 2 * all.error()),
+                y,
+                y));
+        add(String.format(
+                Locale.ROOT,
+                "<circle cx=\"%.1f\" cy=\"%d\" r=\"5\"><title>%s</title></circle>",
+                x(all.mean()),
+                y,
+                escaped(all.shown(measure))));
     }
 
     private void reach(double value) {

@@ -43,7 +43,7 @@ class SmallBenchmarkTest {
     }
 
     /** A kind whose year ends after twelve weeks. */
-    private record Short(SimulatedLearnerKind kind) implements SimulatedLearnerKind {
+    private record TwelveWeeks(SimulatedLearnerKind kind) implements SimulatedLearnerKind {
         @Override
         public String name() {
             return kind.name();
@@ -80,7 +80,7 @@ class SmallBenchmarkTest {
     void aSmallBenchmarkStandsAsItStood() throws IOException {
         Benchmark small = new Benchmark(
                 SimulatedLearnerKind.all().stream()
-                        .<SimulatedLearnerKind>map(Short::new)
+                        .<SimulatedLearnerKind>map(TwelveWeeks::new)
                         .toList(),
                 POLICIES.stream().map(Policies::named).toList(),
                 List.of(2L));
