@@ -4,6 +4,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import java.time.Instant;
+import java.util.Optional;
 
 /**
  * One child's whole memory of the facts, as far as the answers show: a fold of the answer log. Immutable.
@@ -173,6 +174,18 @@ public final class Memory {
                             state.pace,
                             state.parameters)
                     .chanceRightWithin(state.secondsToThink());
+        }
+
+        /**
+         * Whether an answer that was not taken yet came true as its forecast means it: right and within the child's limit,
+         * hands included. Empty if it says nothing: typed in view, or without times.
+         */
+        public Optional<Boolean> cameTrue(Answer answer, MotorTime motor) {
+            double thinking = motor.thinkingMillis(answer) / 1000;
+            boolean says = answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(thinking);
+            return answer.purpose().isFromMemory() && says
+                    ? Optional.of(answer.isCorrect() && thinking <= state.secondsToThink())
+                    : Optional.empty();
         }
 
         /** The memory so far; taking more answers afterwards does not change it. */

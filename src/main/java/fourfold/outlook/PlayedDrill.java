@@ -11,13 +11,16 @@ import fourfold.log.Answer;
 import fourfold.log.DrillSession;
 import fourfold.log.Surface;
 import fourfold.progress.Progress;
-import fourfold.progress.Settings;
 import fourfold.scheduling.Scheduler;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.function.Consumer;
 
-/** One drill of a learner, through the real drill, in simulated time. */
+/**
+ * One drill of a learner, through the real drill, in simulated time. How long a right answer stands, when help comes and
+ * what has to be typed is the drill's own doing; the learner gives the times of its hands. Only looking is reckoned here:
+ * at each part of a new family's picture, at the whole of it, at a fact in view, at a page between.
+ */
 public final class PlayedDrill {
     private static final Duration MEETING = Duration.ofSeconds(4);
     private static final Duration ONE_MORE = Duration.ofMillis(700);
@@ -80,15 +83,15 @@ public final class PlayedDrill {
         Drill shown = apply(drill, new Event.Painted(now));
         Reply reply = replyTo(asking);
         if (reply.typed().isEmpty()) {
-            now = now.plus(Settings.USUAL.calm());
+            now = now.plus(drill.progress().steering().settings().calm());
             return apply(shown, new Event.Tick(now));
         }
         Instant begin = now;
         long rest = reply.whole().minus(reply.firstKey()).toMillis();
-        Duration between = Duration.ofMillis(rest / reply.typed().length());
+        long between = rest / reply.typed().length();
         Drill typing = shown;
         for (int i = 0; i < reply.typed().length(); i++) {
-            Instant key = begin.plus(reply.firstKey()).plus(between.multipliedBy(i));
+            Instant key = begin.plus(reply.firstKey()).plusMillis(between * i);
             typing = apply(typing, new Event.Digit(reply.typed().charAt(i) - '0', key));
         }
         now = begin.plus(reply.whole());

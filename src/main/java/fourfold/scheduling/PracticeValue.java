@@ -38,7 +38,8 @@ final class PracticeValue implements Ranking {
         this.next = start + rules.nextDrill().toMillis();
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
-        this.sure = here.progress.steering().settings().quick().dividedBy(2);
+        this.sure =
+                Duration.ofMillis(here.progress.steering().settings().quick().toMillis() / 2);
     }
 
     /** Whether the trace, not asked yet, would not be quick enough at the next drill, and has rested as it should. */

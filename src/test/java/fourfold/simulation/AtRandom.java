@@ -1,8 +1,8 @@
 package fourfold.simulation;
 
 import fourfold.facts.Trace;
-import fourfold.scheduling.ChoiceContext;
-import fourfold.scheduling.Ranking;
+import fourfold.simulation.policy20261127.ChoiceContext;
+import fourfold.simulation.policy20261127.Ranking;
 import java.util.SplittableRandom;
 
 /** A simple policy to compare with: anything met, at random, and no new family waits for anything. */

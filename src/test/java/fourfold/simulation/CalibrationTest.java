@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Question;
-import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
@@ -13,7 +12,6 @@ import fourfold.scheduling.LastingGain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.ServiceLoader;
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,7 +21,7 @@ import org.junit.jupiter.api.Test;
  * are our own, tried by hand on other children).
  */
 class CalibrationTest {
-    private static final int DRILLS = 60;
+    private static final int WEEKS = 15;
     private static final double LIMIT_MILLIS = 3000;
     private static final List<String> NAMES = List.of("forecast", "running mean", "last five", "half-life");
 
@@ -66,10 +64,10 @@ class CalibrationTest {
             double[] came,
             double[] count) {
         List<Answer> log = new ArrayList<>();
-        new SchoolYear(kind.create(seed), new LastingGain(), seed, log::add).run(DRILLS, true, (slot, next) -> {});
+        new SchoolYear(kind.create(seed), new LastingGain(), seed, log::add).run(WEEKS);
         Memory.Fold memory = Memory.blank(Parameters.usual()).fold();
         MotorTime motor = MotorTime.unknown();
-        References references = new References();
+        ForecastReferences references = new ForecastReferences();
         int answers = 0;
         for (Answer answer : log) {
             MotorTime hands = motor;
@@ -83,7 +81,12 @@ class CalibrationTest {
                                         <= LIMIT_MILLIS)
                                 .isPresent();
                 double forecast = memory.chance(question.traceIndex(), at);
-                double[] chances = references.chances(question.traceIndex(), at, forecast);
+                double[] chances = {
+                    forecast,
+                    references.runningMean(),
+                    references.lastFive(question.traceIndex()),
+                    references.halfLife(question.traceIndex(), at)
+                };
                 for (int m = 0; m < chances.length; m++) {
                     double p = Math.max(0.001, Math.min(0.999, chances[m]));
                     loss[m] -= Math.log(hit ? p : 1 - p);
@@ -100,38 +103,5 @@ class CalibrationTest {
             motor = motor.after(answer);
         }
         return answers;
-    }
-
-    /** What the three references know. */
-    private static final class References {
-        private double mean = 0.5;
-        private double meanCount = 2;
-        private final boolean[][] last = new boolean[Trace.COUNT][5];
-        private final int[] hits = new int[Trace.COUNT];
-        private final int[] asked = new int[Trace.COUNT];
-        private final long[] at = new long[Trace.COUNT];
-
-        double[] chances(int trace, long now, double forecast) {
-            int kept = Math.min(5, asked[trace]);
-            int right = 0;
-            for (int i = 0; i < kept; i++) {
-                right += last[trace][i] ? 1 : 0;
-            }
-            DoubleUnaryOperator root = x -> Math.sqrt(1 + x);
-            double halfLife = Math.pow(
-                    2, -1 + 1.5 * root.applyAsDouble(hits[trace]) - root.applyAsDouble(asked[trace] - hits[trace]));
-            double days = (now - at[trace]) / 86_400_000.0;
-            double halving = asked[trace] == 0 ? 0.5 : Math.max(0.02, Math.min(0.98, Math.pow(2, -days / halfLife)));
-            return new double[] {forecast, mean, (right + 1.0) / (kept + 2.0), halving};
-        }
-
-        void note(int trace, long now, boolean hit) {
-            meanCount = Math.min(200, meanCount + 1);
-            mean += ((hit ? 1 : 0) - mean) / meanCount;
-            last[trace][asked[trace] % 5] = hit;
-            hits[trace] += hit ? 1 : 0;
-            asked[trace]++;
-            at[trace] = now;
-        }
     }
 }

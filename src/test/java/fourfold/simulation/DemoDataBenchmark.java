@@ -57,7 +57,7 @@ class DemoDataBenchmark {
         SimulatedLearner learner =
                 SimulatedLearnerKind.named(List.of(child.kind())).get(0).create(seed);
         List<Answer> answers = new ArrayList<>();
-        new SchoolYear(learner, new LastingGain(), seed, answers::add).run(4 * child.weeks(), true, (slot, next) -> {});
+        new SchoolYear(learner, new LastingGain(), seed, answers::add).run(child.weeks());
         long newest = answers.get(answers.size() - 1).localDay();
         return answers.stream()
                 .map(a -> moved(a, LAST_DAY.toEpochDay() - newest))

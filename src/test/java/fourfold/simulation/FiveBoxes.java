@@ -1,8 +1,8 @@
 package fourfold.simulation;
 
-import fourfold.progress.FactMastery;
-import fourfold.scheduling.ChoiceContext;
-import fourfold.scheduling.Ranking;
+import fourfold.simulation.policy20261127.ChoiceContext;
+import fourfold.simulation.policy20261127.FactMastery;
+import fourfold.simulation.policy20261127.Ranking;
 
 /**
  * A simple policy to compare with: five boxes (Leitner 1972, So lernt man lernen). A trace moves one box on with every day

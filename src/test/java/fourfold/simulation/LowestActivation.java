@@ -1,14 +1,14 @@
 package fourfold.simulation;
 
-import fourfold.scheduling.ChoiceContext;
-import fourfold.scheduling.Ranking;
-import fourfold.scheduling.Rules;
+import fourfold.simulation.policy20261127.ChoiceContext;
+import fourfold.simulation.policy20261127.Ranking;
+import fourfold.simulation.policy20261127.Rules;
 import java.time.Instant;
 
 /**
  * A simple policy to compare with: what would have the lowest activation at the next drill comes first. It is meant for a
  * memory with one decay for all (Anderson and Schooler 1991, Psychological Science 2, 396–408): the logarithm of the sum
- * of t^(−d) over all times it was met; see {@link fourfold.memory.Parameters#oneDecay}.
+ * of t^(−d) over all times it was met; see {@link fourfold.simulation.policy20261127.Parameters#oneDecay}.
  */
 final class LowestActivation implements Ranking {
     private final ChoiceContext here;

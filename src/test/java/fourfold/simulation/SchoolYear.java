@@ -2,7 +2,6 @@ package fourfold.simulation;
 
 import fourfold.log.Answer;
 import fourfold.log.DrillSession;
-import fourfold.memory.Parameters;
 import fourfold.outlook.PlayedDrill;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
@@ -10,31 +9,53 @@ import fourfold.progress.Steering;
 import fourfold.scheduling.Scheduler;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
-import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 
-/** One child's year through the real drill, in simulated time. */
+/** One child's year through the real drill, in simulated time, by its calendar. */
 public final class SchoolYear {
     /** Monday, 1 September 2025, midnight UTC. Only differences of time matter. */
     public static final Instant START = Instant.parse("2025-09-01T00:00:00Z");
 
-    /** How many drills the year has, missed ones counted. */
-    public static final int SLOTS = 36 * 4;
+    /** When a week is over: on the next Monday at three, before that day's drill. */
+    private static final Duration AFTERNOON = Duration.ofHours(15);
 
-    private static final int[] WEEKDAYS = {0, 1, 3, 4};
+    /** When a drill after the last one would have been: after a long weekend. Our own choice. */
+    private static final Duration NEXT = Duration.ofDays(3);
 
     private final SimulatedLearner child;
     private final PlayedDrill play;
     private final Calendar calendar;
+    private final List<Lesson> lessons;
     private final long seed;
     private Progress progress;
     private Instant now = START;
     private double practisedSeconds;
     private int drills;
+    private int taught;
+
+    /** Somebody who is told how the year goes; nothing is done by default. */
+    public interface Watcher {
+        /**
+         * A drill was held.
+         *
+         * @param drill its number from 0
+         * @param next when the next one begins
+         */
+        default void drilled(int drill, Instant next) {}
+
+        /**
+         * A week is over.
+         *
+         * @param week its number from 1
+         * @param end the moment, before a drill of the next week
+         */
+        default void weekEnded(int week, Instant end) {}
+    }
 
     /**
-     * A year that has not begun.
+     * A year of four days a week that has not begun.
      *
      * @param child who practises
      * @param scheduler chooses the questions
@@ -42,50 +63,57 @@ public final class SchoolYear {
      * @param kept takes every answer as it is kept
      */
     public SchoolYear(SimulatedLearner child, Scheduler scheduler, long seed, Consumer<Answer> kept) {
-        this(child, scheduler, Parameters.usual(), seed, kept);
-    }
-
-    /** As above, with other constants of the memory that the scheduler looks at. */
-    SchoolYear(SimulatedLearner child, Scheduler scheduler, Parameters constants, long seed, Consumer<Answer> kept) {
-        this.progress = Progress.blank(Steering.NONE, constants);
-        this.child = child;
-        this.seed = seed;
-        this.play = new PlayedDrill(child, scheduler, kept);
-        this.calendar = HomeCalendar.fourDays(seed);
+        this(child, scheduler, Progress.blank(Steering.NONE), HomeCalendar.fourDays(seed), seed, kept);
     }
 
     /**
-     * Runs the first so many slots.
+     * A year that has not begun.
      *
-     * @param slots 1 to {@link #SLOTS}
-     * @param practises false for a child who has the lessons and no drills
-     * @param after told after each slot: its number from 0, and when the next drill begins
+     * @param blank what the program knows at first
+     * @param calendar the child's days
      */
-    public void run(int slots, boolean practises, BiConsumer<Integer, Instant> after) {
-        for (int slot = 0; slot < slots; slot++) {
-            Instant from = dayOf(slot);
-            Instant to = dayOf(slot + 1);
-            for (Lesson lesson : calendar.lessons()) {
-                if (!lesson.at().isBefore(from) && lesson.at().isBefore(to)) {
-                    lesson.teach(child);
-                }
+    public SchoolYear(
+            SimulatedLearner child,
+            Scheduler scheduler,
+            Progress blank,
+            Calendar calendar,
+            long seed,
+            Consumer<Answer> kept) {
+        this.progress = blank;
+        this.child = child;
+        this.seed = seed;
+        this.play = new PlayedDrill(child, scheduler, kept);
+        this.calendar = calendar;
+        this.lessons = calendar.lessons();
+    }
+
+    /** Runs the first so many weeks, or the year if it is shorter. */
+    public void run(int weeks) {
+        run(weeks, true, new Watcher() {});
+    }
+
+    /** As above, with somebody watching; a child that does not practise has the lessons alone. */
+    void run(int weeks, boolean practises, Watcher watcher) {
+        List<Instant> starts = practises ? calendar.drills() : List.of();
+        for (int week = 1; week <= Math.min(weeks, calendar.weeks()); week++) {
+            Instant end = START.plus(Duration.ofDays(7L * week)).plus(AFTERNOON);
+            while (drills < starts.size() && starts.get(drills).isBefore(end)) {
+                Instant start = starts.get(drills);
+                teachBefore(start);
+                drill(drills, start);
+                drills++;
+                watcher.drilled(drills - 1, drills < starts.size() ? starts.get(drills) : start.plus(NEXT));
             }
-            for (Instant start : calendar.drills()) {
-                if (practises && !start.isBefore(from) && start.isBefore(to)) {
-                    drill(slot, start);
-                }
-            }
-            after.accept(
-                    slot,
-                    calendar.drills().stream()
-                            .filter(start -> !start.isBefore(to))
-                            .findFirst()
-                            .orElse(to.plus(Duration.ofHours(15))));
+            teachBefore(end);
+            watcher.weekEnded(week, end);
         }
     }
 
-    private static Instant dayOf(int slot) {
-        return START.plus(Duration.ofDays(7L * (slot / WEEKDAYS.length) + WEEKDAYS[slot % WEEKDAYS.length]));
+    private void teachBefore(Instant at) {
+        while (taught < lessons.size() && lessons.get(taught).at().isBefore(at)) {
+            lessons.get(taught).teach(child);
+            taught++;
+        }
     }
 
     /** Where the child stands in the program. */
@@ -108,17 +136,16 @@ public final class SchoolYear {
         return now;
     }
 
-    private void drill(int slot, Instant start) {
+    private void drill(int number, Instant start) {
         DrillSession session = new DrillSession(
-                new UUID(seed, slot),
+                new UUID(seed, number),
                 new UUID(seed, -1),
                 start,
                 0,
                 Duration.ofMinutes(Settings.USUAL.minutes()),
-                seed * 1000 + slot);
+                seed * 1000 + number);
         progress = play.play(progress, session);
         now = play.now();
-        drills++;
         practisedSeconds += Duration.between(start, now).toMillis() / 1000.0;
     }
 }

@@ -5,17 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
-import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
+import fourfold.facts.Inverse;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.memory.Parameters;
 import fourfold.outlook.Reply;
 import fourfold.scheduling.GrowingGaps;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -24,12 +27,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Guards against a policy that breaks the drill's laws where no hand-made test looks, and against unfair children. */
 class SimulatedDrillsTest {
-    private static final int SLOTS = 24;
+    private static final int WEEKS = 6;
 
     static Stream<Policy> policies() {
         // Without pairs no inverse follows: that is what it is there to measure.
         return Policies.all().stream()
-                .filter(p -> !(p instanceof Policy.NoPractice))
+                .filter(Policy::practises)
                 .filter(p -> !p.name().equals("ours-no-pairs"));
     }
 
@@ -38,11 +41,13 @@ class SimulatedDrillsTest {
         SimulatedLearner child = kind.create(seed);
         new SchoolYear(
                         child,
-                        Year.scheduler(policy, child),
+                        policy.schedulerFor(child),
+                        policy.blank(),
+                        kind.calendar(seed),
                         seed,
                         a -> drills.computeIfAbsent(a.drill(), d -> new ArrayList<>())
                                 .add(a))
-                .run(SLOTS, true, (slot, next) -> {});
+                .run(WEEKS);
         return List.copyOf(drills.values());
     }
 
@@ -77,7 +82,7 @@ class SimulatedDrillsTest {
 
     @Test
     void theSameSeedGivesTheSameYear() {
-        Policy policy = new Policy.Fair("gaps", new GrowingGaps());
+        Policy policy = new Policy.Ours("gaps", new GrowingGaps(), Parameters.usual());
         SimulatedLearnerKind kind = new ActivationKind();
         assertEquals(drills(policy, kind, 5), drills(policy, kind, 5));
         assertNotEquals(drills(policy, kind, 5), drills(policy, kind, 6));
@@ -85,8 +90,10 @@ class SimulatedDrillsTest {
 
     @Test
     void tuningAndReportingShareNoChild() {
-        List<Long> tuning = Seeds.TUNING.take(1000).boxed().toList();
-        assertTrue(Seeds.REPORTING.take(1000).noneMatch(tuning::contains));
+        Set<Long> seen = new HashSet<>();
+        for (Seeds range : Seeds.values()) {
+            assertTrue(range.take(1000).allMatch(seen::add), range.name());
+        }
     }
 
     static Stream<SimulatedLearnerKind> kinds() {
@@ -127,33 +134,10 @@ class SimulatedDrillsTest {
             var at = SchoolYear.START.plusSeconds(9000L * i);
             watched.chanceRightWithin(question, at.plus(Duration.ofDays(20)), Duration.ofSeconds(3));
             if (watched instanceof OpenMind open) {
-                open.strengthIfPractised(question.trace(), at, at.plus(Duration.ofDays(9)));
+                open.chanceIfPractised(question, at, at.plus(Duration.ofDays(9)), Duration.ofSeconds(3));
+                open.secondsFor(question, at);
             }
             assertEquals(left.reply(question, at), watched.reply(question, at));
         }
-    }
-
-    @Test
-    void differencesArePairedByChild() {
-        List<Benchmark.Result> results = new java.util.ArrayList<>();
-        for (int child = 0; child < 4; child++) {
-            // One policy is two families ahead on every child, however different the children are.
-            results.add(result("ours", child, 10.0 * child + 2));
-            results.add(result("boxes", child, 10.0 * child));
-        }
-        BenchmarkTable table = new BenchmarkTable(results);
-        assertEquals(new BenchmarkTable.Cell(2, 0), table.difference("kind", "ours", "boxes", Measure.WEEK_12));
-        assertTrue(table.cell("kind", "ours", Measure.WEEK_12).error() > 5, table::text);
-        assertTrue(table.differences("ours").contains("2.0±0.0"), table.differences("ours"));
-        assertEquals("", table.differences("none"));
-    }
-
-    private static Benchmark.Result result(String policy, long seed, double families) {
-        List<Integer> fluent = List.of(0, (int) families, 0, 0);
-        return new Benchmark.Result(
-                "kind",
-                policy,
-                seed,
-                new Outcome(fluent, List.of(1.0, 1.0, 1.0), List.of(0.5, 0.5), 0.5, 0.9, 90, 0.1));
     }
 }

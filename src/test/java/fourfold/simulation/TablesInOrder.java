@@ -2,8 +2,8 @@ package fourfold.simulation;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.scheduling.ChoiceContext;
-import fourfold.scheduling.Ranking;
+import fourfold.simulation.policy20261127.ChoiceContext;
+import fourfold.simulation.policy20261127.Ranking;
 import java.util.List;
 
 /**

@@ -1,44 +1,92 @@
 package fourfold.simulation;
 
 import fourfold.facts.Fact;
+import fourfold.facts.Families;
+import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.outlook.Reply;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 
-/** A child with somebody counting beside it. */
+/** A child with somebody beside it who counts how many questions of its drills it needed. */
 final class Watched implements SimulatedLearner {
     private static final Duration LASTING = Duration.ofDays(14);
+    private static final Duration LONG_WEEKEND = Duration.ofDays(3);
+    private static final Duration DRILL = Duration.ofHours(1);
 
     private final SimulatedLearner child;
+    private final List<Instant> drills;
+    private final boolean[] owing = new boolean[Families.COUNT];
+    private int begun;
     private int asked;
-    private int right;
+    private int owed;
+    private int firm;
+    private int firmOwed;
     private int lasting;
+    private int lastingOwed;
 
-    Watched(SimulatedLearner child) {
+    Watched(SimulatedLearner child, List<Instant> drills) {
         this.child = child;
+        this.drills = drills;
     }
 
     int asked() {
         return asked;
     }
 
-    double success() {
-        return asked == 0 ? 0 : (double) right / asked;
+    /** Questions that were inverses owed to a product. */
+    int owed() {
+        return owed;
     }
 
-    double onLasting() {
-        return asked == 0 ? 0 : (double) lasting / asked;
+    /** Questions to what would have been fluent at the next drill without them. */
+    int firm() {
+        return firm;
+    }
+
+    int firmOwed() {
+        return firmOwed;
+    }
+
+    /** Questions to what would have been fluent at the next drill and after 14 days without them. */
+    int lasting() {
+        return lasting;
+    }
+
+    int lastingOwed() {
+        return lastingOwed;
     }
 
     @Override
     public Reply reply(Question question, Instant askedAt) {
+        while (begun < drills.size() && !drills.get(begun).isAfter(askedAt)) {
+            begun++;
+            java.util.Arrays.fill(owing, false);
+        }
+        boolean inDrill =
+                begun > 0 && Duration.between(drills.get(begun - 1), askedAt).compareTo(DRILL) < 0;
+        if (inDrill) {
+            count(question, askedAt);
+        }
+        return child.reply(question, askedAt);
+    }
+
+    private void count(Question question, Instant askedAt) {
         asked++;
-        boolean needless = Year.isFluent(child.chanceRightWithin(question, askedAt.plus(LASTING), Year.LIMIT));
-        lasting += needless ? 1 : 0;
-        Reply reply = child.reply(question, askedAt);
-        right += reply.typed().equals(Integer.toString(question.expected())) ? 1 : 0;
-        return reply;
+        int family = question.family().index();
+        boolean inverse = question.operation() == Operation.DIVIDE && owing[family];
+        owing[family] = question.operation() == Operation.MULTIPLY;
+        owed += inverse ? 1 : 0;
+        Instant next = begun < drills.size() ? drills.get(begun) : askedAt.plus(LONG_WEEKEND);
+        if (Year.isFluent(child, question, next)) {
+            firm++;
+            firmOwed += inverse ? 1 : 0;
+            if (Year.isFluent(child, question, askedAt.plus(LASTING))) {
+                lasting++;
+                lastingOwed += inverse ? 1 : 0;
+            }
+        }
     }
 
     @Override

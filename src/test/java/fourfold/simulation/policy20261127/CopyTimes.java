@@ -1,0 +1,59 @@
+package fourfold.simulation.policy20261127;
+
+import java.util.Arrays;
+
+/**
+ * The latest copies of numbers with one digit count on one surface, and their medians. Times are in milliseconds.
+ *
+ * @param askedAt when each copy was shown, milliseconds since 1970, oldest first
+ * @param firstKeys time to the first digit of each
+ * @param wholes time to Enter of each
+ * @param firstKey the median of the first keys in force
+ * @param whole the median of the whole times in force
+ */
+@SuppressWarnings("ArrayRecordComponent") // Never compared, never handed out: the record only names the columns.
+record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes, double firstKey, double whole) {
+    /** Copies kept; more would follow growing hands too slowly. Our own choice. */
+    static final int KEPT = 20;
+
+    /** Copies needed before their median is believed. Our own choice, from the project's plan. */
+    static final int ENOUGH = 5;
+
+    /** Copies older than this, seen from the newest, no longer count once five newer ones exist. Our own choice. */
+    static final long FRESH_MILLIS = 8L * 7 * 86_400_000;
+
+    static final CopyTimes NONE = new CopyTimes(new long[0], new int[0], new int[0], 0, 0);
+
+    /** Whether there are enough copies to believe the medians. */
+    boolean isKnown() {
+        return askedAt.length >= ENOUGH;
+    }
+
+    /** With one more copy. */
+    CopyTimes with(long at, int copyFirstKey, int copyWhole) {
+        int from = Math.max(0, askedAt.length + 1 - KEPT);
+        while (askedAt.length - from >= ENOUGH && at - askedAt[from] > FRESH_MILLIS) {
+            from++;
+        }
+        long[] times = appended(askedAt, from, at);
+        int[] firsts = appended(firstKeys, from, copyFirstKey);
+        int[] ends = appended(wholes, from, copyWhole);
+        return new CopyTimes(times, firsts, ends, median(firsts), median(ends));
+    }
+
+    private static long[] appended(long[] kept, int from, long last) {
+        long[] longer = Arrays.copyOfRange(kept, from, kept.length + 1);
+        longer[longer.length - 1] = last;
+        return longer;
+    }
+
+    private static int[] appended(int[] kept, int from, int last) {
+        int[] longer = Arrays.copyOfRange(kept, from, kept.length + 1);
+        longer[longer.length - 1] = last;
+        return longer;
+    }
+
+    private static double median(int[] times) {
+        return Median.of(Arrays.stream(times).asDoubleStream().toArray());
+    }
+}
