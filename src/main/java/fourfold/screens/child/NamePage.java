@@ -2,6 +2,7 @@ package fourfold.screens.child;
 
 import fourfold.home.Home;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
@@ -36,8 +37,8 @@ record NamePage(Words words, String name, String trouble) implements KeyPage {
         try {
             ChildName.chosen(name);
             return PageResult.of(new NamePage(words, name, ""), new Add(name, at));
-        } catch (IllegalArgumentException e) {
-            return PageResult.of(new NamePage(words, name, String.valueOf(e.getMessage())));
+        } catch (InvalidValue e) {
+            return PageResult.of(new NamePage(words, name, words.problem(e.problem())));
         }
     }
 

@@ -5,6 +5,7 @@ import fourfold.home.Home;
 import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
@@ -122,8 +123,8 @@ record ChildrenPage(
             try {
                 ChildName.chosen(typed);
                 return PageResult.of(idle, new Rename(words, child, typed, at));
-            } catch (IllegalArgumentException e) {
-                return PageResult.of(asks(Asking.NOTHING, typed, String.valueOf(e.getMessage())));
+            } catch (InvalidValue e) {
+                return PageResult.of(asks(Asking.NOTHING, typed, words.problem(e.problem())));
             }
         }
         return typed.equals(child.name())
