@@ -57,8 +57,10 @@ class CalibrationTest {
             if (bin >= 7) {
                 assertEquals(said, happened, 0.1, "bin " + bin + " " + table);
             } else {
-                // Forecasts below .7 are too low for these children (measured: .25 said, .49 true); they must not be too high.
-                assertTrue(happened > said - 0.1, "bin " + bin + ": " + said + " said, " + happened + " true; " + table);
+                // Forecasts below .7 are too low for these children (measured: .25 said, .49 true); they must not be
+                // too high.
+                assertTrue(
+                        happened > said - 0.1, "bin " + bin + ": " + said + " said, " + happened + " true; " + table);
             }
         }
     }

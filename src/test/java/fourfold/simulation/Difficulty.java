@@ -35,8 +35,8 @@ final class Difficulty {
         Family family = trace.family();
         double slower = 0.0045 * (Math.min(family.product(), 81) - 21);
         slower += trace.operation() == Operation.DIVIDE ? 0.12 : 0;
-        slower -= family.isSquare() ? 0.25 : 0;
-        slower -= family.contains(5) ? 0.13 : 0;
+        slower -= family.isSquare() ? 0.3 : 0;
+        slower -= family.contains(5) ? 0.15 : 0;
         return slower - (family.contains(1) || family.contains(10) ? 0.2 : 0);
     }
 

@@ -13,7 +13,12 @@ public final class InstanceKind extends MemoryKind {
 
     @Override
     BiFunction<Trace, SplittableRandom, TraceMemory> memories(SplittableRandom dice) {
-        InstanceMemory.Numbers numbers = new InstanceMemory.Numbers(about(1.59, 0.2, dice), 1.5, 680_000, 4.86, 0.91);
+        InstanceMemory.Numbers numbers = new InstanceMemory.Numbers(about(1.59, 0.2, dice), 1.5, 560_000, 4.86, 0.91);
         return (trace, birth) -> new InstanceMemory(numbers);
+    }
+
+    @Override
+    Traits traits(SplittableRandom dice) {
+        return Traits.usual(dice).abler(0.1);
     }
 }

@@ -17,4 +17,9 @@ public final class PredictiveKind extends MemoryKind {
                 new PredictiveMemory.Numbers(0.02, about(0.0966, 0.1, dice), 0.3, 0.101, 0.01);
         return (trace, birth) -> new PredictiveMemory(numbers);
     }
+
+    @Override
+    Traits traits(SplittableRandom dice) {
+        return Traits.usual(dice).abler(-0.5);
+    }
 }

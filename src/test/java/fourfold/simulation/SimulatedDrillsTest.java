@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
-import fourfold.facts.Operation;
 import fourfold.facts.Inverse;
+import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.memory.Parameters;

@@ -25,6 +25,6 @@ public final class UnevenKind extends MemoryKind {
 
     @Override
     Traits traits(SplittableRandom dice) {
-        return Traits.uneven(dice);
+        return Traits.uneven(dice).abler(0.35);
     }
 }
