@@ -34,8 +34,7 @@ final class PracticeValue implements Ranking {
         this.next = start + rules.nextDrill().toMillis();
         this.later = start + rules.later().toMillis();
         this.activationNext = memory.activations(next);
-        this.sure =
-                Duration.ofMillis(here.progress.steering().settings().quick().toMillis() / 2);
+        this.sure = Duration.ofMillis(here.progress.quick().toMillis() / 2);
     }
 
     /** Whether the trace, not asked yet, would not be quick enough at the next drill, and has rested as it should. */

@@ -7,6 +7,7 @@ import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Steering;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Optional;
 /** What one child has reached, as the policy of that day folded it; takes answers in order of time. Not for sharing. */
 public final class Progress {
     private final Steering steering;
+    private final Duration quick;
     private final List<Family> order;
     private final MemoryState state;
     private final Memory memory;
@@ -29,8 +31,9 @@ public final class Progress {
             throw new IllegalArgumentException("no family is begun again in a benchmark");
         }
         this.steering = steering;
+        this.quick = steering.settings().quick();
         this.order = steering.introductionOrder();
-        this.state = new MemoryState(constants.withLimit(steering.settings().quick()));
+        this.state = new MemoryState(constants.withLimit(quick));
         this.memory = new Memory(state);
         Arrays.fill(masteries, FactMastery.UNMET);
     }
@@ -54,8 +57,7 @@ public final class Progress {
         if (question.isPresent()) {
             int trace = question.get().traceIndex();
             state.take(answer, motor);
-            masteries[trace] = masteries[trace].after(
-                    answer, motor.thinking(answer), steering.settings().quick());
+            masteries[trace] = masteries[trace].after(answer, motor.thinking(answer), quick);
         }
         motor = motor.after(answer);
         answers++;
@@ -74,6 +76,11 @@ public final class Progress {
     /** What the parent's actions come to. */
     public Steering steering() {
         return steering;
+    }
+
+    /** The child's limit for a quick answer. */
+    Duration quick() {
+        return quick;
     }
 
     /** What the child remembers, as far as the answers show. */
