@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,17 +46,16 @@ class KindsTest {
                 .count();
         assertTrue(lines < 30, "lines: " + lines);
         SimulatedLearnerKind kind = new ExampleKind();
-        long seed = LongStream.rangeClosed(1, 40)
-                .filter(s -> right(kind.create(s), SchoolYear.START) < 0.05)
-                .findFirst()
-                .orElseThrow();
-        SimulatedLearner child = kind.create(seed);
-        double before = right(child, SchoolYear.START);
-        List<Lesson> lessons = kind.calendar(seed).lessons();
-        lessons.forEach(lesson -> lesson.teach(child));
-        Instant end = lessons.get(lessons.size() - 1).at().plus(Duration.ofDays(1));
-        double after = right(child, end);
-        double later = right(child, end.plus(Duration.ofDays(300)));
+        SimulatedLearner child = kind.create(1);
+        Question question = Question.product(7, 8);
+        double before = child.chanceRightWithin(question, SchoolYear.START, LIMIT);
+        Instant at = SchoolYear.START;
+        for (int i = 0; i < 10; i++) {
+            at = at.plusSeconds(60);
+            child.shown(question.fact(), at);
+        }
+        double after = child.chanceRightWithin(question, at.plusSeconds(300), LIMIT);
+        double later = child.chanceRightWithin(question, at.plus(Duration.ofDays(300)), LIMIT);
         String seen = before + ", " + after + ", " + later;
         assertTrue(after > before + 0.05, seen);
         assertTrue(later < after - 0.05, seen);

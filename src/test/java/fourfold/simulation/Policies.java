@@ -22,12 +22,19 @@ public final class Policies {
 
     private Policies() {}
 
-    /** All of them: the floor, the simple ones, the frozen one, the ceilings, ours, and ours without one part each. */
+    /** Those of the table: the floor, the simple ones, the frozen one, the ceilings, ours. */
+    public static List<Policy> compared() {
+        List<Policy> compared = new ArrayList<>(simple());
+        compared.add(new Policy.Frozen("2026-11-27", true, child -> FrozenScheduler.lastingGain()));
+        compared.addAll(ceilings());
+        compared.add(ours().get(0));
+        return List.copyOf(compared);
+    }
+
+    /** All of them: those of the table, and ours without one part each. */
     public static List<Policy> all() {
-        List<Policy> all = new ArrayList<>(simple());
-        all.add(new Policy.Frozen("2026-11-27", true, child -> FrozenScheduler.lastingGain()));
-        all.addAll(ceilings());
-        all.addAll(ours());
+        List<Policy> all = new ArrayList<>(compared());
+        all.addAll(ours().subList(1, ours().size()));
         return List.copyOf(all);
     }
 

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Compares ways to choose questions on simulated children. System properties, lists with commas between: {@code
- * policies.kinds}, {@code policies.names} and {@code policies.calendars} (all kinds and policies by default, each kind on
- * its own calendar); {@code policies.seeds} (a range of {@link Seeds}, or the first seed as a number; tuning by default);
+ * policies.kinds}, {@code policies.names} and {@code policies.calendars} (all kinds and the policies of the table by default, each kind
+ * on its own calendar); {@code policies.seeds} (a range of {@link Seeds}, or the first seed as a number; tuning by default);
  * {@code policies.children} (of each kind, 40 by default); {@code policies.against} (the policy the others are held
  * against, ours by default); {@code policies.folder} (where {@link BenchmarkFiles} writes, target/policies by default).
  */
@@ -51,7 +51,7 @@ class PoliciesBenchmark {
         return new Benchmark(
                 OnCalendar.each(kinds, names("policies.calendars")),
                 names.isEmpty()
-                        ? Policies.all()
+                        ? Policies.compared()
                         : names.stream().map(Policies::named).toList(),
                 seeds().boxed().toList());
     }
