@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Counts what was found after kills, by the way it was looked for. */
 final class KillTally {
@@ -41,7 +42,8 @@ final class KillTally {
         void barred(Way way, String said) {
             synchronized (KillTally.this) {
                 numbers(way)[1]++;
-                if (!said.contains("another program") && !said.contains("other programs")) {
+                if (Stream.of("another program", "other programs", "a program still has it open")
+                        .noneMatch(said::contains)) {
                     trouble(way, said);
                 }
             }
