@@ -113,6 +113,16 @@ public record Grid(List<Cell> cells) {
         return cell(family).level().ordinal() - earlier.level(family).ordinal();
     }
 
+    /** How many families' levels have risen since earlier. */
+    public long firmer(Progress earlier) {
+        return cells.stream().filter(c -> change(c.family(), earlier) > 0).count();
+    }
+
+    /** How many families' levels have fallen since earlier. */
+    public long weaker(Progress earlier) {
+        return cells.stream().filter(c -> change(c.family(), earlier) < 0).count();
+    }
+
     /** The cell of a family. */
     public Cell cell(Family family) {
         return cells.get(family.index());

@@ -189,6 +189,10 @@ class GridTest {
         assertEquals(0, fluent.change(SIX_SEVENS, before));
         assertEquals(-1, grid(all(FLUENT + " 2w"), 2).change(SIX_SEVENS, before));
         assertEquals(0, fluent.change(Family.of(6, 8), unmet));
+        assertEquals(1, fluent.firmer(unmet));
+        assertEquals(0, fluent.weaker(unmet));
+        assertEquals(0, fluent.firmer(before));
+        assertEquals(1, grid(all(FLUENT + " 2w"), 2).weaker(before));
     }
 
     @Property(tries = 20)

@@ -108,13 +108,7 @@ final class StairsPicture {
             x += words.level(level).length() + 4;
         }
         picture.text(left + 4, y + 1, words.say("grid.marks"), Ink.QUIET);
-        long up = Families.all().stream()
-                .filter(f -> grid.change(f, lastWeek) > 0)
-                .count();
-        long down = Families.all().stream()
-                .filter(f -> grid.change(f, lastWeek) < 0)
-                .count();
-        picture.text(left + 4, y + 2, words.say("grid.week", up, down), Ink.QUIET);
+        picture.text(left + 4, y + 2, words.say("grid.week", grid.firmer(lastWeek), grid.weaker(lastWeek)), Ink.QUIET);
     }
 
     private void corner(Progress progress) {
