@@ -1,7 +1,6 @@
 package fourfold.simulation;
 
 import fourfold.facts.Question;
-import fourfold.facts.Trace;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -15,10 +14,4 @@ public interface OpenMind extends SimulatedLearner {
 
     /** About how many seconds the question would take, feedback included. */
     double secondsFor(Question question, Instant at);
-
-    /** The logit of the chance of recall of a trace, everything counted. */
-    double strength(Trace trace, Instant at);
-
-    /** What {@link #strength} would be at {@code later} if the trace were recalled once at {@code now}. */
-    double strengthIfPractised(Trace trace, Instant now, Instant later);
 }

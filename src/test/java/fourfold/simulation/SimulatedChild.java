@@ -193,13 +193,7 @@ final class SimulatedChild implements OpenMind {
         return chance(strength(question.traceIndex(), seconds(at)));
     }
 
-    @Override
-    public double strength(Trace trace, Instant at) {
-        return strength(trace.index(), seconds(at));
-    }
-
-    @Override
-    public double strengthIfPractised(Trace trace, Instant now, Instant later) {
+    private double strengthIfPractised(Trace trace, Instant now, Instant later) {
         TraceMemory after = memories[trace.index()].copy();
         after.practised(seconds(now), How.RECALLED);
         return strength(trace.index(), after.strength(seconds(later)), seconds(later));
