@@ -12,7 +12,7 @@ final class Likelihood {
 
     private final boolean right;
     private final double logThinking;
-    private final double level;
+    private final Speed.Level level;
     private final double worked;
     private final Parameters parameters;
 
@@ -20,11 +20,12 @@ final class Likelihood {
      * Of an answer.
      *
      * @param logThinking ln seconds of thinking; not looked at if the answer was not right
+     * @param level how fast a recalled answer comes, and how far answers scatter
      */
-    Likelihood(boolean right, double logThinking, Pace pace, Parameters parameters) {
+    Likelihood(boolean right, double logThinking, Speed.Level level, Parameters parameters) {
         this.right = right;
         this.logThinking = logThinking;
-        this.level = pace.speed().level();
+        this.level = level;
         this.parameters = parameters;
         this.worked = right
                 ? parameters.workedOut * heeded(logThinking - Math.log(parameters.workingOut), parameters.workingSpread)
@@ -37,9 +38,19 @@ final class Likelihood {
         if (!right) {
             return recalled * parameters.slips + (1 - recalled) * worked + LEAST;
         }
-        double fast =
-                recalled < 1e-9 ? 0 : heeded(logThinking - level + parameters.speedUp * activation, parameters.spread);
-        return recalled * (1 - parameters.slips) * fast + (1 - recalled) * worked + LEAST;
+        return recalledRight(recalled, activation) + (1 - recalled) * worked + LEAST;
+    }
+
+    /** The chance that a right answer was recalled and not worked out, 0 to 1, at an activation. */
+    double shareRecalled(double activation) {
+        double recalled = Equations.chanceOfRecall(activation, parameters.threshold, parameters.noise);
+        double byRecall = recalledRight(recalled, activation);
+        return byRecall / (byRecall + (1 - recalled) * worked + LEAST);
+    }
+
+    private double recalledRight(double recalled, double activation) {
+        double off = logThinking - level.middle() + parameters.speedUp * activation;
+        return recalled < 1e-9 ? 0 : recalled * (1 - parameters.slips) * heeded(off, level.spread());
     }
 
     /** The log-normal density, tempered where times are to count for less: at 0 every time is as likely. */

@@ -16,6 +16,10 @@ import java.util.Optional;
  * Time between drills counts only in part. Answers with the right one in view are presentations and nothing more.
  */
 public final class Memory {
+    private static final double LEAST_ACTIVATION = -8;
+    private static final double MOST_ACTIVATION = 4;
+    private static final double CLOSE = 0.002;
+
     private final MemoryState state;
 
     private Memory(MemoryState state) {
@@ -51,12 +55,7 @@ public final class Memory {
 
     /** As {@link #forecast(Trace, Instant)}, by the trace's index and milliseconds since 1970: no object is looked up. */
     public Forecast forecast(int trace, long atMillis) {
-        return new Forecast(
-                state.strength(trace, state.clockAt(atMillis)),
-                state.trace(trace).isFresh(),
-                state.unmetChance(trace),
-                state.pace,
-                state.parameters);
+        return state.forecast(trace, atMillis);
     }
 
     /**
@@ -72,7 +71,12 @@ public final class Memory {
         TraceState traceState = state.trace(trace);
         double met = Math.min(Math.exp(parameters.strongest), traceState.strength(now));
         double gained = Math.pow(Math.max(1, later - now), -(traceState.rate() + parameters.decayScale * met));
-        return new Forecast(state.strength(trace, later) + gained, traceState.isFresh(), 0, state.pace, parameters);
+        return new Forecast(
+                state.strength(trace, later) + gained,
+                0,
+                new Forecast.Standing(trace, traceState, MemoryState.days(practisedAt, laterMillis)),
+                state.pace,
+                parameters);
     }
 
     /** The activation of a trace at a moment in milliseconds since 1970, as in its forecast. */
@@ -96,14 +100,25 @@ public final class Memory {
     }
 
     /**
-     * The activation at which an answer is right within the child's limit, hands included, with that chance.
+     * The activation at which an answer is right within the child's limit, hands included, with that chance: for a fact like
+     * most others that was asked a day ago. A single trace may need more or less; {@link #chancesQuick} tells.
      *
      * @param chance above 0 and below 1; the result is between −8 and 4, whatever the chance
      */
     public double activationFor(double chance) {
-        // The correction rises with the plain chance, so it is undone once and not in every step.
-        double plain = state.pace.uncorrected(chance);
-        return new Recall(state.secondsToThink(), state.pace, state.parameters).activationFor(plain);
+        Recall recall = new Recall(state.secondsToThink(), state.pace.speed().ordinary(), state.parameters);
+        Offset none = Offset.unknown(0);
+        double low = LEAST_ACTIVATION;
+        double high = MOST_ACTIVATION;
+        while (high - low > CLOSE) {
+            double middle = (low + high) / 2;
+            if (state.pace.correction().chance(recall.chance(middle), 1, none) < chance) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
     }
 
     /**
@@ -113,6 +128,17 @@ public final class Memory {
      */
     public double chanceQuick(int trace, long atMillis) {
         return forecast(trace, atMillis).chanceRightWithin(state.secondsToThink());
+    }
+
+    /** {@link #chanceQuick} of all traces at a moment, by trace index; quicker than one by one. */
+    public double[] chancesQuick(long atMillis) {
+        double[] all = new double[Trace.COUNT];
+        state.strengths(state.clockAt(atMillis), all);
+        double seconds = state.secondsToThink();
+        for (int i = 0; i < all.length; i++) {
+            all[i] = state.forecast(i, all[i], atMillis).chanceRightWithin(seconds);
+        }
+        return all;
     }
 
     /** How often the child is right when a missed fact is asked again in the same drill, 0 to 1, lately. */
@@ -167,24 +193,16 @@ public final class Memory {
 
         /** The chance of a right answer within the child's limit, by trace index and milliseconds since 1970. */
         public double chance(int trace, long atMillis) {
-            return new Forecast(
-                            state.strength(trace, state.clockAt(atMillis)),
-                            state.trace(trace).isFresh(),
-                            state.unmetChance(trace),
-                            state.pace,
-                            state.parameters)
-                    .chanceRightWithin(state.secondsToThink());
+            return state.forecast(trace, atMillis).chanceRightWithin(state.secondsToThink());
         }
 
         /**
-         * Whether an answer that was not taken yet came true as its forecast means it: right and within the child's limit,
-         * hands included. Empty if it says nothing: typed in view, or without times.
+         * Whether an answer that was not taken yet came true as its forecast means it: right, and its first key within the
+         * child's limit. Empty if it says nothing: typed in view, or without times.
          */
         public Optional<Boolean> cameTrue(Answer answer, MotorTime motor) {
-            double thinking = motor.thinkingMillis(answer) / 1000;
-            boolean says = answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(thinking);
-            return answer.purpose().isFromMemory() && says
-                    ? Optional.of(answer.isCorrect() && thinking <= state.secondsToThink())
+            return answer.purpose().isFromMemory() && MemoryState.saysSomething(answer, motor)
+                    ? Optional.of(state.isQuick(answer, MemoryState.hands(answer, motor)))
                     : Optional.empty();
         }
 

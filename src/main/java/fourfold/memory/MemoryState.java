@@ -5,11 +5,14 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
+import java.time.Duration;
 
 /** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
 final class MemoryState {
     /** A trace not asked for an hour is asked anew; only such answers judge the forecasts. Our own choice. */
     private static final long ANEW_MILLIS = 3_600_000;
+
+    private static final double DAY_MILLIS = 86_400_000;
 
     /** Before any record: most re-asks are right, half of what was never taught here is known. Our own choice. */
     private static final double USUAL_AGAIN = 0.8;
@@ -112,6 +115,39 @@ final class MemoryState {
         return traces[trace];
     }
 
+    /** What is to be expected of a trace at a moment, milliseconds since 1970. */
+    Forecast forecast(int trace, long at) {
+        return forecast(trace, strength(trace, clockAt(at)), at);
+    }
+
+    Forecast forecast(int trace, double strength, long at) {
+        TraceState state = traces[trace];
+        double days = state.presentations() == 0 ? 0 : days(state.askedAt(), at);
+        Forecast.Standing standing = new Forecast.Standing(trace, state, days);
+        return new Forecast(strength, unmetChance(trace), standing, pace, parameters);
+    }
+
+    /** Days between two moments in milliseconds since 1970; 0 if the second comes first. */
+    static double days(long from, long to) {
+        return Math.max(0, to - from) / DAY_MILLIS;
+    }
+
+    /** Whether an answer from memory tells anything: it has times that can be believed, or was left open till the end. */
+    static boolean saysSomething(Answer answer, MotorTime motor) {
+        return answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(motor.thinkingMillis(answer));
+    }
+
+    /** Seconds to the first key that the hands need. */
+    static double hands(Answer answer, MotorTime motor) {
+        return motor.firstKeyMillis(answer.surface()) / 1000;
+    }
+
+    /** Whether an answer is right, and its first key within the child's limit; slow hands have half of it to think in. */
+    boolean isQuick(Answer answer, double hands) {
+        double most = Math.max(parameters.limit, hands + parameters.limit / 2);
+        return answer.isCorrect() && answer.firstKey().orElse(Duration.ZERO).toMillis() <= 1000 * most;
+    }
+
     /** Takes one more answer. Numbers to copy change nothing. */
     void take(Answer answer, MotorTime motor) {
         if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
@@ -132,8 +168,10 @@ final class MemoryState {
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
             // What was written on paper says nothing about typing.
-            hands = answer.firstKey().isPresent() ? motor.firstKeyMillis(answer.surface()) / 1000 : hands;
-            judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+            hands = answer.firstKey().isPresent() ? hands(answer, motor) : hands;
+            if (saysSomething(answer, motor)) {
+                judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+            }
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
             // A child goes on learning elsewhere: what was not known of late is asked again some day.
@@ -160,14 +198,7 @@ final class MemoryState {
 
     private void judge(Answer answer, double seconds, int index, double strength) {
         boolean right = answer.isCorrect();
-        boolean timed = !Double.isNaN(seconds);
-        boolean informative = answer.isMissing() ? answer.whole().isPresent() : timed;
-        if (!informative) {
-            return;
-        }
-        double thinking = Math.max(parameters.leastThinking, seconds);
-        double enough = secondsToThink();
-        boolean recalled = right && thinking <= enough;
+        boolean recalled = isQuick(answer, hands);
         TraceState trace = traces[index];
         if (answer.purpose() == Purpose.AGAIN && !trace.lastRight() && millis - trace.askedAt() < ANEW_MILLIS) {
             rightAgain += AGAIN_STEP * ((right ? 1 : 0) - rightAgain);
@@ -176,25 +207,41 @@ final class MemoryState {
             known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
             knownAll += ((recalled ? 1 : 0) - knownAll) / ++probes;
         }
-        Forecast forecast = new Forecast(strength, trace.isFresh(), 0, pace, parameters);
-        if (trace.isFresh() && trace.presentations() > 0) {
-            pace = pace.afterFresh(forecast.plainChanceWithin(enough), recalled);
+        Forecast forecast = forecast(index, strength, millis);
+        boolean met = trace.presentations() > 0;
+        if (met && millis - trace.askedAt() > ANEW_MILLIS) {
+            correct(trace, forecast.plainChanceWithin(secondsToThink()), recalled);
         }
-        if (trace.answers() >= 2 && millis - trace.askedAt() > ANEW_MILLIS) {
-            pace = pace.afterOutcome(forecast.plainChanceWithin(enough), recalled, parameters);
-        }
-        if (trace.presentations() == 0 && recalled) {
+        if (!met && recalled) {
             trace.bringAlong(strengths);
         }
-        Likelihood likelihood = new Likelihood(right, timed ? Math.log(thinking) : 0, pace, parameters);
+        double logThinking = Math.log(Math.max(parameters.leastThinking, seconds));
+        Likelihood likelihood =
+                new Likelihood(right, logThinking, pace.speed().level(index, trace.slower()), parameters);
         double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }
-        trace.weigh(likelihoods, right);
-        if (recalled && trace.presentations() > 0) {
-            pace = pace.afterTime(Math.log(thinking), forecast.activation(), parameters);
+        if (met && right) {
+            double activation = forecast.activation();
+            Speed.Learned learned = pace.speed()
+                    .after(
+                            index,
+                            trace.slower(),
+                            logThinking + parameters.speedUp * activation,
+                            likelihood.shareRecalled(activation));
+            pace = new Pace(learned.speed(), pace.correction());
+            trace.isSlower(learned.own());
         }
+        trace.weigh(likelihoods, right);
+    }
+
+    /** Only the first answer of a sitting judges a forecast: the next ones come while the fact is still in mind. */
+    private void correct(TraceState trace, double plainChance, boolean came) {
+        Correction.Learned learned =
+                pace.correction().after(plainChance, days(trace.askedAt(), millis), trace.surer(), came);
+        pace = new Pace(pace.speed(), learned.correction());
+        trace.isSurer(learned.own());
     }
 
     private static int[] productOfEachTrace() {

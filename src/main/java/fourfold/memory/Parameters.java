@@ -81,7 +81,7 @@ public final class Parameters implements Cloneable {
     double noise = 0.3;
 
     /** Chance of a wrong answer though the fact was recalled, 0 to 0.2. Our own choice. */
-    double slips = 0.025;
+    double slips = 0.01;
 
     /**
      * Ln seconds of thinking gained per unit of activation, 0.1 to 1.5. Published form F·e^(−m) has 1; one half is our
@@ -104,11 +104,14 @@ public final class Parameters implements Cloneable {
     /** Ln seconds of thinking at activation 0 before any evidence, −2 to 2. Published: F = 1 s (2009). */
     double usualPace = 0;
 
-    /** How many answers the usual pace counts as, 1 to 100. Our own choice. */
-    double paceTrust = 5;
+    /**
+     * How far traces differ in ln seconds of thinking from what their activation and kind of fact say, a standard
+     * deviation, 0 to 1. Our own choice.
+     */
+    double tracesDifferInTime = 0.15;
 
-    /** Answers the running pace looks back on, 20 to 2000. Our own choice. */
-    double paceMemory = 200;
+    /** How far they differ in log odds of a right and quick answer, a standard deviation, 0 to 2. Our own choice. */
+    double tracesDifferInOdds = 0.3;
 
     /**
      * Chance that a fact not recalled is worked out rightly, 0 to 0.95. Our own choice; that children fall back on
@@ -126,13 +129,13 @@ public final class Parameters implements Cloneable {
      * How much of a product's strength helps its quotients, 0 to 1. Direction published (Campbell 1999), size our own
      * choice.
      */
-    double fromProducts = 0.3;
+    double fromProducts = 0.15;
 
     /**
      * Activation a fact is taken to have when it is answered right and fast before it was ever practised here, −1 to 3.
      * Our own choice.
      */
-    double broughtAlong = 1.2;
+    double broughtAlong = 0.6;
 
     /** Seconds of the memory's clock since it was learned elsewhere, 60 to 10,000,000. Our own choice. */
     double broughtAge = 300_000;
@@ -143,12 +146,6 @@ public final class Parameters implements Cloneable {
      * that the hands count is our own choice: more answers miss the limit, and each of them is informative.
      */
     double limit = 3;
-
-    /** How fast the child's own record corrects the forecast, 0 to 0.2. Our own choice. */
-    double correction = 0.02;
-
-    /** How fast it corrects the forecast's steepness, 0 to 0.2. Our own choice. */
-    double steepness = 0.005;
 
     private Parameters() {}
 
@@ -168,6 +165,7 @@ public final class Parameters implements Cloneable {
     public Parameters withoutTimes() {
         Parameters other = copy();
         other.heedTimes = 0;
+        other.tracesDifferInTime = 0;
         return other.checked();
     }
 
@@ -241,8 +239,8 @@ public final class Parameters implements Cloneable {
         within("heed times", heedTimes, 0, 1);
         within("least thinking", leastThinking, 0.05, 1);
         within("usual pace", usualPace, -2, 2);
-        within("pace trust", paceTrust, 1, 100);
-        within("pace memory", paceMemory, 20, 2000);
+        within("traces differ in time", tracesDifferInTime, 0, 1);
+        within("traces differ in odds", tracesDifferInOdds, 0, 2);
         within("worked out", workedOut, 0, Math.min(0.95, 1 - slips));
         within("working out", workingOut, 2, 20);
         within("working spread", workingSpread, 0.1, 1);
@@ -250,8 +248,6 @@ public final class Parameters implements Cloneable {
         within("brought along", broughtAlong, -1, 3);
         within("brought age", broughtAge, 60, 10_000_000);
         within("limit", limit, 0.5, 10);
-        within("correction", correction, 0, 0.2);
-        within("steepness", steepness, 0, 0.2);
         return this;
     }
 

@@ -15,6 +15,8 @@ final class TraceState {
     private int presentations;
     private int answers;
     private boolean lastRight;
+    private Offset slower;
+    private Offset surer;
 
     TraceState(Parameters parameters) {
         this.parameters = parameters;
@@ -23,6 +25,8 @@ final class TraceState {
         java.util.Arrays.fill(evidence, 1.0 / parameters.rates);
         this.mixture = new double[FadingSum.TERMS];
         this.rate = parameters.usualRate;
+        this.slower = Offset.unknown(parameters.tracesDifferInTime);
+        this.surer = Offset.unknown(parameters.tracesDifferInOdds);
     }
 
     TraceState(TraceState other) {
@@ -36,6 +40,8 @@ final class TraceState {
         this.presentations = other.presentations;
         this.answers = other.answers;
         this.lastRight = other.lastRight;
+        this.slower = other.slower;
+        this.surer = other.surer;
     }
 
     /** Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. */
@@ -173,9 +179,22 @@ final class TraceState {
         return lastRight;
     }
 
-    /** Whether only a few answers from memory have been weighed; see {@link Pace#FRESH}. */
-    boolean isFresh() {
-        return answers < Pace.FRESH;
+    /** Ln seconds by which its answers come later than its activation and its kind of fact say. */
+    Offset slower() {
+        return slower;
+    }
+
+    /** Log odds by which it is known more surely than its activation says. */
+    Offset surer() {
+        return surer;
+    }
+
+    void isSlower(Offset by) {
+        slower = by;
+    }
+
+    void isSurer(Offset by) {
+        surer = by;
     }
 
     /** How many answers from memory have been weighed. */

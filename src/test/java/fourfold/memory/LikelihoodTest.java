@@ -18,16 +18,16 @@ class LikelihoodTest {
     private static final double STEP = 0.01;
     private static final double END = 12;
 
-    private static Pace pace(double level) {
-        return new Pace(new Pace.Speed(level, 5), new Pace.Correction(0, 1, 0));
+    private static Speed.Level level(double middle) {
+        return new Speed.Level(middle, USUAL.spread);
     }
 
     private static double right(double logSeconds, double activation, double level) {
-        return new Likelihood(true, logSeconds, pace(level), USUAL).at(activation) - LEAST;
+        return new Likelihood(true, logSeconds, level(level), USUAL).at(activation) - LEAST;
     }
 
     private static double wrong(double activation) {
-        return new Likelihood(false, 0, pace(0), USUAL).at(activation) - LEAST;
+        return new Likelihood(false, 0, level(0), USUAL).at(activation) - LEAST;
     }
 
     /** An integral over the logarithm of the thinking time, by the trapezoid rule. */
@@ -76,17 +76,35 @@ class LikelihoodTest {
 
     @Test
     void aFactThatWasNeverMetIsAsLikelyAsOneThatIsAllButGone() {
-        double never = new Likelihood(true, 1, pace(0), USUAL).at(Double.NEGATIVE_INFINITY);
-        assertEquals(new Likelihood(true, 1, pace(0), USUAL).at(-30), never, 1e-12);
+        double never = new Likelihood(true, 1, level(0), USUAL).at(Double.NEGATIVE_INFINITY);
+        assertEquals(new Likelihood(true, 1, level(0), USUAL).at(-30), never, 1e-12);
         assertTrue(never > LEAST);
     }
 
     @Test
     void whereTimesCountForNothingEveryTimeTellsTheSame() {
         Parameters timeless = USUAL.withoutTimes();
-        double quick = new Likelihood(true, -1, pace(0), timeless).at(0.5);
-        assertEquals(quick, new Likelihood(true, 2, pace(0), timeless).at(0.5), 1e-12);
+        double quick = new Likelihood(true, -1, level(0), timeless).at(0.5);
+        assertEquals(quick, new Likelihood(true, 2, level(0), timeless).at(0.5), 1e-12);
         double recall = Equations.chanceOfRecall(0.5, USUAL.threshold, USUAL.noise);
         assertEquals(recall * (1 - USUAL.slips) + (1 - recall) * USUAL.workedOut + LEAST, quick, 1e-12);
+    }
+
+    /** Of right answers at one activation and time, the part that was recalled: by the rule of Bayes. */
+    @Property(tries = 40)
+    void aRightAnswerIsTakenForRecalledAsFarAsItsTimeSpeaksForIt(
+            @ForAll @DoubleRange(min = -3, max = 3) double activation,
+            @ForAll @DoubleRange(min = -2, max = 3) double logSeconds) {
+        double recall = Equations.chanceOfRecall(activation, USUAL.threshold, USUAL.noise);
+        double recalled = recall
+                * (1 - USUAL.slips)
+                * new NormalDistribution(-SPEED_UP * activation, USUAL.spread).density(logSeconds);
+        double worked = (1 - recall)
+                * USUAL.workedOut
+                * new NormalDistribution(WORKING_OUT, USUAL.workingSpread).density(logSeconds);
+        assertEquals(
+                recalled / (recalled + worked + LEAST),
+                new Likelihood(true, logSeconds, level(0), USUAL).shareRecalled(activation),
+                1e-9);
     }
 }

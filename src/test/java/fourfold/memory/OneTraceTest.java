@@ -45,6 +45,8 @@ class OneTraceTest {
         private Instant last = Given.START;
         private int answers;
         private Pace pace = Pace.usual(USUAL);
+        private Offset slower = Offset.unknown(USUAL.tracesDifferInTime);
+        private Offset surer = Offset.unknown(USUAL.tracesDifferInOdds);
 
         Plain() {
             java.util.Arrays.fill(evidence, 1);
@@ -76,8 +78,19 @@ class OneTraceTest {
         }
 
         double chanceQuick(Instant at) {
-            Recall recall = new Recall(enough(), pace, USUAL);
-            return pace.corrected(recall.chance(activation(at)), answers < 3);
+            return pace.correction().chance(plain(activation(at)), days(at), surer);
+        }
+
+        private double plain(double activation) {
+            return new Recall(enough(), level(), USUAL).chance(activation);
+        }
+
+        private Speed.Level level() {
+            return pace.speed().level(ASKED.traceIndex(), slower);
+        }
+
+        private double days(Instant at) {
+            return Duration.between(last, at).toMillis() / 86_400_000.0;
         }
 
         private static double enough() {
@@ -115,14 +128,12 @@ class OneTraceTest {
         private void weigh(boolean right, boolean recalled, double seconds, double[] strengths, Instant at) {
             boolean met = !times.isEmpty();
             double foreseen = met ? activation(at) : Double.NEGATIVE_INFINITY;
-            double chance = new Recall(enough(), pace, USUAL).chance(foreseen);
-            if (answers < 3 && met) {
-                pace = pace.afterFresh(chance, recalled);
+            if (met && Duration.between(last, at).toHours() >= 1) {
+                Correction.Learned learned = pace.correction().after(plain(foreseen), days(at), surer, recalled);
+                pace = new Pace(pace.speed(), learned.correction());
+                surer = learned.own();
             }
-            if (answers >= 2 && Duration.between(last, at).toHours() >= 1) {
-                pace = pace.afterOutcome(chance, recalled, USUAL);
-            }
-            Likelihood likelihood = new Likelihood(right, Math.log(seconds), pace, USUAL);
+            Likelihood likelihood = new Likelihood(right, Math.log(seconds), level(), USUAL);
             double sum = 0;
             for (int k = 0; k < RATES; k++) {
                 evidence[k] *= likelihood.at(Math.log(strengths[k]));
@@ -131,8 +142,12 @@ class OneTraceTest {
             for (int k = 0; k < RATES; k++) {
                 evidence[k] = (1 - DRIFT) * evidence[k] / sum + DRIFT / RATES;
             }
-            if (recalled && met) {
-                pace = pace.afterTime(Math.log(seconds), foreseen, USUAL);
+            if (right && met) {
+                double atNought = Math.log(seconds) + USUAL.speedUp * foreseen;
+                Speed.Learned learned =
+                        pace.speed().after(ASKED.traceIndex(), slower, atNought, likelihood.shareRecalled(foreseen));
+                pace = new Pace(learned.speed(), pace.correction());
+                slower = learned.own();
             }
             answers++;
         }

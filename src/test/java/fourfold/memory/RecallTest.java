@@ -3,13 +3,14 @@ package fourfold.memory;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.facts.Family;
 import fourfold.facts.Question;
+import fourfold.facts.Trace;
 import fourfold.log.Surface;
 import java.time.Duration;
 import java.time.Instant;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -20,17 +21,23 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RecallTest {
     private static final Parameters USUAL = Parameters.usual();
     private static final Pace PACE = Pace.usual(USUAL);
+    private static final Speed.Level LEVEL = new Speed.Level(0, USUAL.spread);
+
+    /** Of 5 × 6, whose kind makes it neither quicker nor slower. */
+    private static final int TRACE = Trace.product(Family.of(5, 6)).index();
+
     private static final NormalDistribution NORMAL = new NormalDistribution();
 
     private static Forecast forecast(double activation) {
-        return new Forecast(Math.exp(activation), false, 0, PACE, USUAL);
+        Forecast.Standing standing = new Forecast.Standing(TRACE, new TraceState(USUAL), 1);
+        return new Forecast(Math.exp(activation), 0, standing, PACE, USUAL);
     }
 
     /** What is not recalled may be worked out, and what is recalled need not come in time: both by the library. */
     @ParameterizedTest
     @CsvSource({"0.5", "1", "3", "7", "20"})
     void inTimeIsWhatIsRecalledOrWorkedOutWithinTheLimit(double seconds) {
-        Recall recall = new Recall(seconds, PACE, USUAL);
+        Recall recall = new Recall(seconds, LEVEL, USUAL);
         double workedOut =
                 NORMAL.cumulativeProbability((Math.log(seconds) - Math.log(USUAL.workingOut)) / USUAL.workingSpread);
         assertEquals(USUAL.workedOut * workedOut, recall.chance(-30), 1e-6);
@@ -42,22 +49,6 @@ class RecallTest {
                         + (1 - recalled) * USUAL.workedOut * workedOut,
                 recall.chance(strong),
                 1e-6);
-    }
-
-    @Property(tries = 100)
-    void theActivationForAChanceIsTheOneThatHasIt(
-            @ForAll @DoubleRange(min = 0.1, max = 0.95) double chance,
-            @ForAll @DoubleRange(min = 1.5, max = 4) double seconds) {
-        Recall recall = new Recall(seconds, PACE, USUAL);
-        double activation = recall.activationFor(chance);
-        assertTrue(recall.chance(activation) >= chance && recall.chance(activation - 0.002) < chance);
-    }
-
-    @Test
-    void noChanceIsSoLowOrSoHighThatTheActivationLeavesItsEnds() {
-        Recall recall = new Recall(2, PACE, USUAL);
-        assertEquals(-8, recall.activationFor(0), 0.002);
-        assertEquals(4, recall.activationFor(1), 0.002);
     }
 
     @Test

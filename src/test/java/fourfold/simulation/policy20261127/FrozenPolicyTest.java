@@ -25,18 +25,6 @@ class FrozenPolicyTest {
         return answers;
     }
 
-    /**
-     * True as long as the program's own policy is that of 27 November 2026. When that changes, this test has done its work
-     * and goes; {@link #itChoosesToTinyChildrenWhatItChoseAtFirst} stays.
-     */
-    @Test
-    void forAWholeYearItChoosesExactlyWhatTheProgramChooses() {
-        SimulatedLearnerKind kind = SimulatedLearnerKind.all().get(0);
-        List<Answer> program = answers(kind, 5, new LastingGain(), 36);
-        assertTrue(program.size() > 5_000, () -> "a year of " + program.size());
-        assertEquals(program, answers(kind, 5, FrozenScheduler.lastingGain(), 36));
-    }
-
     /** Values of 2026-11-27. They must never change: only the frozen package and the tiny child decide them. */
     @Test
     void itChoosesToTinyChildrenWhatItChoseAtFirst() {

@@ -1,0 +1,103 @@
+package fourfold.memory;
+
+/**
+ * What a few features of an answer weigh, learned answer by answer, and how sure that is: a Kalman filter (Kalman 1960,
+ * Journal of Basic Engineering 82, 35–45; from memory). It begins with what is usual, moves far while little is known and
+ * less and less later. Immutable.
+ */
+final class LearnedWeights {
+    /**
+     * What the doubt about a weight gains with each answer, as a share of the doubt it began with, up to which it can grow:
+     * hands and heads change over months. Our own choice: a twentieth in a school year of first answers of the day.
+     */
+    private static final double DRIFT = 1e-5;
+
+    private final double[] usualDoubt;
+    private final double[] weights;
+    /** The covariance of the weights, row by row. */
+    private final double[] covariance;
+
+    private LearnedWeights(double[] usualDoubt, double[] weights, double[] covariance) {
+        this.usualDoubt = usualDoubt;
+        this.weights = weights;
+        this.covariance = covariance;
+    }
+
+    /**
+     * Before any answer.
+     *
+     * @param usual what each feature weighs
+     * @param spreads standard deviations of that from child to child
+     */
+    static LearnedWeights usual(double[] usual, double[] spreads) {
+        int n = usual.length;
+        double[] doubt = new double[n];
+        double[] covariance = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            doubt[i] = spreads[i] * spreads[i];
+            covariance[i * n + i] = doubt[i];
+        }
+        return new LearnedWeights(doubt, usual.clone(), covariance);
+    }
+
+    double weight(int feature) {
+        return weights[feature];
+    }
+
+    /** The variance of one weight. */
+    double doubt(int feature) {
+        return covariance[feature * weights.length + feature];
+    }
+
+    /** What is expected of these features. */
+    double expected(double[] features) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += weights[i] * features[i];
+        }
+        return sum;
+    }
+
+    /** The variance of what is expected. */
+    double variance(double[] features) {
+        double sum = 0;
+        double[] part = times(features);
+        for (int i = 0; i < weights.length; i++) {
+            sum += part[i] * features[i];
+        }
+        return sum;
+    }
+
+    /**
+     * With one more observation.
+     *
+     * @param miss what was seen less what was expected
+     * @param variance of that miss, the observation's own and everything else in doubt counted; more than
+     *     {@link #variance(double[])}
+     */
+    LearnedWeights after(double[] features, double miss, double variance) {
+        int n = weights.length;
+        double[] part = times(features);
+        double[] moved = weights.clone();
+        double[] surer = covariance.clone();
+        for (int i = 0; i < n; i++) {
+            moved[i] += part[i] * miss / variance;
+            for (int j = 0; j < n; j++) {
+                surer[i * n + j] -= part[i] * part[j] / variance;
+            }
+            surer[i * n + i] = Math.min(usualDoubt[i], surer[i * n + i] + DRIFT * usualDoubt[i]);
+        }
+        return new LearnedWeights(usualDoubt, moved, surer);
+    }
+
+    private double[] times(double[] features) {
+        int n = weights.length;
+        double[] product = new double[n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                product[i] += covariance[i * n + j] * features[j];
+            }
+        }
+        return product;
+    }
+}
