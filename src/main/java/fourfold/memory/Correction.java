@@ -24,6 +24,15 @@ final class Correction {
 
     private static final double A_WEEK = 7;
 
+    /**
+     * Days within which an answer belongs to the same sitting: an hour. What a child knows then is in mind still, and says
+     * little of tomorrow; so it has a correction of its own, which never lowers. Our own choice, as is how far children
+     * differ in it.
+     */
+    private static final double SITTING = 1 / 24.0;
+
+    private static final double IN_MIND_DIFFERS = 1;
+
     private static final int OFFSET = 0;
     private static final int SLOPE = 1;
     private static final int DAYS = 2;
@@ -35,12 +44,16 @@ final class Correction {
     /** The least an answer's own variance p(1 − p) counts as, so that no one answer decides everything. */
     private static final double LEAST_VARIANCE = 1e-3;
 
-    private static final Correction CHILD_UNKNOWN = new Correction(LearnedWeights.usual(USUAL, CHILDREN_DIFFER));
+    private static final Correction CHILD_UNKNOWN = new Correction(
+            LearnedWeights.usual(USUAL, CHILDREN_DIFFER), Offset.unknown(IN_MIND_DIFFERS));
 
     private final LearnedWeights weights;
+    /** Log odds that are added in the same sitting. */
+    private final Offset inMind;
 
-    private Correction(LearnedWeights weights) {
+    private Correction(LearnedWeights weights, Offset inMind) {
         this.weights = weights;
+        this.inMind = inMind;
     }
 
     /** Of a child of whom nothing is known. */
@@ -62,6 +75,7 @@ final class Correction {
                 + Math.max(LEAST_SLOPE, weights.weight(SLOPE)) * f[SLOPE]
                 + Math.min(0, weights.weight(DAYS)) * f[DAYS]
                 + Math.min(0, weights.weight(WEEKS)) * f[WEEKS]
+                + (days <= SITTING ? Math.max(0, inMind.value()) : 0)
                 + own.value();
     }
 
@@ -88,14 +102,19 @@ final class Correction {
     /** What one answer taught: the correction after it, and how far its trace lies off after it. */
     record Learned(Correction correction, Offset own) {}
 
-    /** With one more forecast that came true or did not. */
+    /**
+     * With one more forecast that came true or did not. The second answer of a sitting teaches what it is worth to have a fact
+     * in mind and nothing else.
+     */
     Learned after(double chance, double days, Offset own, boolean came) {
         double[] f = features(chance, days);
         double foretold = chance(chance, days, own);
         double answers = Math.max(LEAST_VARIANCE, foretold * (1 - foretold));
         double miss = ((came ? 1 : 0) - foretold) / answers;
         double variance = weights.variance(f) + own.doubt() + 1 / answers;
-        return new Learned(new Correction(weights.after(f, miss, variance)), own.after(miss, variance));
+        return days <= SITTING
+                ? new Learned(new Correction(weights, inMind.after(miss, variance + inMind.doubt())), own)
+                : new Learned(new Correction(weights.after(f, miss, variance), inMind), own.after(miss, variance));
     }
 
     private static double logOdds(double chance) {

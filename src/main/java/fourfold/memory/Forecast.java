@@ -84,6 +84,11 @@ public final class Forecast {
         return Math.sqrt(correction.doubt(days, surer));
     }
 
+    /** How fast it comes if it is recalled. */
+    Speed.Level level() {
+        return level;
+    }
+
     /** The chance before the child's own record corrects it. */
     double plainChanceWithin(double limitSeconds) {
         return new Recall(limitSeconds, level, parameters).chance(activation);

@@ -60,10 +60,15 @@ final class LearnedWeights {
 
     /** The variance of what is expected. */
     double variance(double[] features) {
+        int n = weights.length;
         double sum = 0;
-        double[] part = times(features);
-        for (int i = 0; i < weights.length; i++) {
-            sum += part[i] * features[i];
+        int k = 0;
+        for (int i = 0; i < n; i++) {
+            double part = 0;
+            for (int j = 0; j < n; j++, k++) {
+                part += covariance[k] * features[j];
+            }
+            sum += part * features[i];
         }
         return sum;
     }
@@ -78,14 +83,18 @@ final class LearnedWeights {
     LearnedWeights after(double[] features, double miss, double variance) {
         int n = weights.length;
         double[] part = times(features);
-        double[] moved = weights.clone();
-        double[] surer = covariance.clone();
+        double[] moved = new double[n];
+        double[] surer = new double[n * n];
+        double share = 1 / variance;
         for (int i = 0; i < n; i++) {
-            moved[i] += part[i] * miss / variance;
-            for (int j = 0; j < n; j++) {
-                surer[i * n + j] -= part[i] * part[j] / variance;
+            double gain = part[i] * share;
+            moved[i] = weights[i] + gain * miss;
+            int own = i * n + i;
+            surer[own] = Math.min(usualDoubt[i], covariance[own] - gain * part[i] + DRIFT * usualDoubt[i]);
+            for (int j = 0; j < i; j++) {
+                surer[i * n + j] = covariance[i * n + j] - gain * part[j];
+                surer[j * n + i] = surer[i * n + j];
             }
-            surer[i * n + i] = Math.min(usualDoubt[i], surer[i * n + i] + DRIFT * usualDoubt[i]);
         }
         return new LearnedWeights(usualDoubt, moved, surer);
     }
@@ -93,10 +102,13 @@ final class LearnedWeights {
     private double[] times(double[] features) {
         int n = weights.length;
         double[] product = new double[n];
+        int k = 0;
         for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                product[i] += covariance[i * n + j] * features[j];
+            double sum = 0;
+            for (int j = 0; j < n; j++, k++) {
+                sum += covariance[k] * features[j];
             }
+            product[i] = sum;
         }
         return product;
     }

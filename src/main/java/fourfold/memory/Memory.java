@@ -151,7 +151,7 @@ public final class Memory {
         return state.known;
     }
 
-    /** A trace's rate of forgetting, 0.06 to 0.46 with the usual parameters: higher fades faster. */
+    /** A trace's rate of forgetting, 0.06 to 0.42 with the usual parameters: higher fades faster. */
     public double rate(Trace trace) {
         return state.trace(trace.index()).rate();
     }

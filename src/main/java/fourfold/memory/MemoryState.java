@@ -9,7 +9,7 @@ import java.time.Duration;
 
 /** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
 final class MemoryState {
-    /** A trace not asked for an hour is asked anew; only such answers judge the forecasts. Our own choice. */
+    /** A trace not asked for an hour is asked anew. Our own choice. */
     private static final long ANEW_MILLIS = 3_600_000;
 
     private static final double DAY_MILLIS = 86_400_000;
@@ -209,7 +209,7 @@ final class MemoryState {
         }
         Forecast forecast = forecast(index, strength, millis);
         boolean met = trace.presentations() > 0;
-        if (met && millis - trace.askedAt() > ANEW_MILLIS) {
+        if (met) {
             correct(trace, forecast.plainChanceWithin(secondsToThink()), recalled);
         }
         if (!met && recalled) {
@@ -217,7 +217,7 @@ final class MemoryState {
         }
         double logThinking = Math.log(Math.max(parameters.leastThinking, seconds));
         Likelihood likelihood =
-                new Likelihood(right, logThinking, pace.speed().level(index, trace.slower()), parameters);
+                new Likelihood(right, logThinking, forecast.level(), parameters);
         double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
@@ -236,7 +236,6 @@ final class MemoryState {
         trace.weigh(likelihoods, right);
     }
 
-    /** Only the first answer of a sitting judges a forecast: the next ones come while the fact is still in mind. */
     private void correct(TraceState trace, double plainChance, boolean came) {
         Correction.Learned learned =
                 pace.correction().after(plainChance, days(trace.askedAt(), millis), trace.surer(), came);

@@ -74,9 +74,8 @@ final class Speed {
     /** Ln seconds of thinking at activation 0 for a trace. */
     Level level(int trace, Offset own) {
         double[] features = OF_TRACE[trace];
-        return new Level(
-                weights.expected(features) + own.value(),
-                Math.sqrt(scatter + weights.variance(features) + own.doubt()));
+        double unsure = weights.variance(features) + own.doubt();
+        return new Level(weights.expected(features) + own.value(), Math.sqrt(scatter + unsure));
     }
 
     /** The same for a fact like most others, of which nothing is known. */

@@ -39,7 +39,7 @@ class CorrectionTest {
         Correction usual = Correction.usual();
         double day = 0.3 + 0.8 * Math.log(3);
         assertEquals(day, usual.middle(0.75, 1, NONE), 1e-12);
-        assertEquals(day, usual.middle(0.75, 0, NONE), 1e-12);
+        assertEquals(day, usual.middle(0.75, 0.5, NONE), 1e-12);
         assertEquals(day - 0.1 * Math.log(7), usual.middle(0.75, 7, NONE), 1e-12);
         assertEquals(day - 0.1 * Math.log(14) - 0.1 * Math.log(2), usual.middle(0.75, 14, NONE), 1e-12);
         assertEquals(day + 0.5, usual.middle(0.75, 1, new Offset(0.5, 0, 0)), 1e-12);
@@ -80,7 +80,7 @@ class CorrectionTest {
         Correction correction = record(seed, answers);
         double before = 1;
         double doubt = 0;
-        for (double days = 0.1; days < 1000; days *= 1.7) {
+        for (double days = 0.01; days < 1000; days *= 1.7) {
             double now = correction.chance(chance, days, TRACE);
             assertTrue(now <= before + 1e-12 && now > 0);
             assertTrue(correction.chance(chance + 0.005, days, TRACE) >= now);
@@ -160,5 +160,24 @@ class CorrectionTest {
         assertTrue(both.chance(0.95, 14, NONE) < 0.65);
         assertTrue(shortOnly.chance(0.95, 14, NONE) > 0.8);
         assertTrue(both.doubt(14, NONE) < shortOnly.doubt(14, NONE));
+    }
+
+    /** A child who has a fact in mind for the sitting and not for the day: each is foretold as it is. */
+    @Test
+    void whatIsInMindInTheSameSittingSaysNothingOfTomorrow() {
+        Correction correction = Correction.usual();
+        double tomorrow = correction.chance(0.5, 1, TRACE);
+        for (int i = 0; i < 30; i++) {
+            correction = correction.after(0.5, 0.001, TRACE, true).correction();
+        }
+        assertTrue(correction.chance(0.5, 0.001, TRACE) > 0.8);
+        assertEquals(tomorrow, correction.chance(0.5, 1, TRACE), 0);
+        assertEquals(tomorrow, correction.chance(0.5, 0.05, TRACE), 0);
+        // One who does worse in the same sitting is not foretold to do better by waiting.
+        for (int i = 0; i < 300; i++) {
+            correction = correction.after(0.5, 0.001, TRACE, false).correction();
+        }
+        assertEquals(tomorrow, correction.chance(0.5, 0.001, TRACE), 1e-9);
+        assertEquals(TRACE, correction.after(0.5, 0.001, TRACE, true).own());
     }
 }

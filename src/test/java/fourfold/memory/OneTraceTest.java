@@ -128,7 +128,7 @@ class OneTraceTest {
         private void weigh(boolean right, boolean recalled, double seconds, double[] strengths, Instant at) {
             boolean met = !times.isEmpty();
             double foreseen = met ? activation(at) : Double.NEGATIVE_INFINITY;
-            if (met && Duration.between(last, at).toHours() >= 1) {
+            if (met) {
                 Correction.Learned learned = pace.correction().after(plain(foreseen), days(at), surer, recalled);
                 pace = new Pace(pace.speed(), learned.correction());
                 surer = learned.own();

@@ -4,117 +4,136 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Question;
+import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
 import fourfold.memory.Parameters;
 import fourfold.scheduling.LastingGain;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.ServiceLoader;
+import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
- * Guards against forecasts that sound sure and are not. On each kind of simulated child the forecast of "right within 3 s,
- * hands included" must have no higher log loss than three references: the child's running mean, the share of the trace's last
- * five answers, and a half-life rule (p = 2^(−Δ/h), after Settles and Meeder 2016, Proc. 54th ACL, 1848–1858; its weights
- * are our own, tried by hand on other children).
+ * Guards against forecasts that sound sure and are not. Before each answer of fifteen weeks to a fact met before, the forecast of
+ * "right and quick" is scored beside three references (see {@link ForecastReferences}): no reference may be better on any kind of simulated
+ * child, and what is forecast must come true as often as forecast.
  */
 class CalibrationTest {
     private static final int WEEKS = 15;
-    private static final double LIMIT_MILLIS = 3000;
-    private static final double LEVEL = 0.001;
-    private static final List<String> NAMES = List.of("forecast", "running mean", "last five", "half-life");
+    private static final long[] SEEDS = {301, 302};
+    private static final int FEWEST = 300;
+
+    /** What was forecast and what came, over answers. */
+    private static final class Score {
+        final double[] loss = new double[Probe.NAMES.size()];
+        final double[] said = new double[10];
+        final int[] came = new int[10];
+        final int[] count = new int[10];
+        int answers;
+
+        void note(double[] chances, boolean hit) {
+            for (int who = 0; who < chances.length; who++) {
+                double p = Math.max(0.001, Math.min(0.999, chances[who]));
+                loss[who] -= Math.log(hit ? p : 1 - p);
+            }
+            int tenth = Math.min(9, (int) (chances[0] * 10));
+            said[tenth] += chances[0];
+            came[tenth] += hit ? 1 : 0;
+            count[tenth]++;
+            answers++;
+        }
+
+        @Override
+        public String toString() {
+            return String.join(
+                    ", ",
+                    Arrays.stream(loss)
+                            .mapToObj(l -> String.format(Locale.ROOT, "%.4f", l / answers))
+                            .toList());
+        }
+    }
 
     @Test
-    void no_reference_has_a_lower_log_loss_than_the_forecast_on_any_kind_of_child_and_high_forecasts_keep_their_word() {
-        StringBuilder table = new StringBuilder();
-        double[] foretold = new double[10];
-        double[] came = new double[10];
-        double[] count = new double[10];
-        for (SimulatedLearnerKind kind : ServiceLoader.load(SimulatedLearnerKind.class)) {
-            double[] loss = new double[NAMES.size()];
-            double[] brier = new double[NAMES.size()];
-            int answers = 0;
-            for (long seed : new long[] {301, 302}) {
-                answers += follow(kind, seed, loss, brier, foretold, came, count);
+    void noReferenceIsBetterThanTheForecastOnAnyKindOfChildAndForecastsKeepTheirWord() {
+        Score all = new Score();
+        for (SimulatedLearnerKind kind : SimulatedLearnerKind.all()) {
+            Score score = new Score();
+            for (long seed : SEEDS) {
+                follow(kind, seed, List.of(score, all));
             }
-            table.append(kind.name());
-            for (int m = 0; m < loss.length; m++) {
-                table.append(
-                        String.format("  %s %.4f (Brier %.4f)", NAMES.get(m), loss[m] / answers, brier[m] / answers));
-            }
-            table.append(System.lineSeparator());
-            for (int m = 1; m < loss.length; m++) {
-                // Measured: on short-buffer children level with the running mean (.2943 and .2940), ahead everywhere
-                // else.
-                assertTrue(loss[0] < loss[m] + LEVEL * answers, NAMES.get(m) + " beats the forecast: " + table);
+            for (int who = 1; who < score.loss.length; who++) {
+                String name = Probe.NAMES.get(who);
+                assertTrue(
+                        score.loss[0] < score.loss[who],
+                        () -> name + " beats the forecast on " + kind.name() + " children: " + score);
             }
         }
-        for (int bin = 0; bin < count.length; bin++) {
-            if (count[bin] < 300) {
-                continue;
-            }
-            double said = foretold[bin] / count[bin];
-            double happened = came[bin] / count[bin];
-            if (bin >= 7) {
-                assertEquals(said, happened, 0.1, "bin " + bin + " " + table);
-            } else {
-                // Forecasts below .7 are too low for these children (measured: .25 said, .49 true); they must not be
-                // too high.
-                assertTrue(
-                        happened > said - 0.1, "bin " + bin + ": " + said + " said, " + happened + " true; " + table);
+        for (int tenth = 0; tenth < 10; tenth++) {
+            if (all.count[tenth] >= FEWEST) {
+                double said = all.said[tenth] / all.count[tenth];
+                double came = (double) all.came[tenth] / all.count[tenth];
+                assertEquals(said, came, tenth >= 7 ? 0.03 : 0.1, "said to be in tenth " + tenth);
             }
         }
     }
 
-    private static int follow(
-            SimulatedLearnerKind kind,
-            long seed,
-            double[] loss,
-            double[] brier,
-            double[] foretold,
-            double[] came,
-            double[] count) {
+    private static void follow(SimulatedLearnerKind kind, long seed, List<Score> scores) {
         List<Answer> log = new ArrayList<>();
         new SchoolYear(kind.create(seed), new LastingGain(), seed, log::add).run(WEEKS);
         Memory.Fold memory = Memory.blank(Parameters.usual()).fold();
         MotorTime motor = MotorTime.unknown();
         ForecastReferences references = new ForecastReferences();
-        int answers = 0;
+        boolean[] met = new boolean[Trace.COUNT];
         for (Answer answer : log) {
-            MotorTime hands = motor;
-            if (answer.purpose().isFromMemory()) {
-                Question question = answer.question().orElseThrow();
+            int trace = answer.question().map(Question::traceIndex).orElse(-1);
+            Optional<Boolean> came = trace < 0 ? Optional.empty() : memory.cameTrue(answer, motor);
+            // What was never met here is forecast from the families tried before, not from the trace.
+            if (came.isPresent() && met[trace]) {
                 long at = answer.askedAt().toEpochMilli();
-                boolean hit = answer.isCorrect()
-                        && hands.thinking(answer)
-                                .filter(t -> t.plus(hands.firstKey(42, answer.surface()))
-                                                .toMillis()
-                                        <= LIMIT_MILLIS)
-                                .isPresent();
-                double forecast = memory.chance(question.traceIndex(), at);
                 double[] chances = {
-                    forecast,
+                    memory.chance(trace, at),
                     references.runningMean(),
-                    references.lastFive(question.traceIndex()),
-                    references.halfLife(question.traceIndex(), at)
+                    references.lastFive(trace),
+                    references.halfLife(trace, at)
                 };
-                for (int m = 0; m < chances.length; m++) {
-                    double p = Math.max(0.001, Math.min(0.999, chances[m]));
-                    loss[m] -= Math.log(hit ? p : 1 - p);
-                    brier[m] += (p - (hit ? 1 : 0)) * (p - (hit ? 1 : 0));
-                }
-                int bin = Math.min(9, (int) (forecast * 10));
-                foretold[bin] += forecast;
-                came[bin] += hit ? 1 : 0;
-                count[bin]++;
-                references.note(question.traceIndex(), at, hit);
-                answers++;
+                scores.forEach(score -> score.note(chances, came.get()));
+            }
+            if (trace >= 0) {
+                came.ifPresent(hit -> references.note(trace, answer.askedAt().toEpochMilli(), hit));
+                met[trace] = true;
             }
             memory.take(answer, motor);
             motor = motor.after(answer);
         }
-        return answers;
+    }
+
+    /**
+     * On questions drawn at random after each drill of a year, asked next time or not. One child of each kind; the long form,
+     * kind by kind with intervals, is the benchmark's.
+     */
+    @Test
+    void onQuestionsDrawnAtRandomTheForecastsAreNeitherTooSureNorTooModest() {
+        List<List<Probe>> children = SimulatedLearnerKind.all().stream()
+                .map(kind -> Year.of(kind, Policies.named("ours"), SEEDS[0]).probes())
+                .toList();
+        slope(children, Probe.Horizon.NEXT, 0.2);
+        slope(children, Probe.Horizon.DAYS_14, 0.3);
+        slope(children, Probe.Horizon.DAYS_60, 0.5);
+    }
+
+    private static void slope(List<List<Probe>> children, Probe.Horizon horizon, double bound) {
+        List<List<Probe>> ahead = children.stream()
+                .map(child -> child.stream().filter(p -> p.horizon() == horizon).toList())
+                .toList();
+        assertEquals(1, CalibrationLine.of(ahead).slope(), bound, horizon.words());
+        double forecast = ForecastTable.logLoss(ahead, 0);
+        for (int who = 1; who < Probe.NAMES.size(); who++) {
+            double reference = ForecastTable.logLoss(ahead, who);
+            assertTrue(forecast < reference, horizon.words() + ": " + forecast + " against " + reference);
+        }
     }
 }
