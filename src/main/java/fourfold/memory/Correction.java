@@ -44,8 +44,8 @@ final class Correction {
     /** The least an answer's own variance p(1 − p) counts as, so that no one answer decides everything. */
     private static final double LEAST_VARIANCE = 1e-3;
 
-    private static final Correction CHILD_UNKNOWN = new Correction(
-            LearnedWeights.usual(USUAL, CHILDREN_DIFFER), Offset.unknown(IN_MIND_DIFFERS));
+    private static final Correction CHILD_UNKNOWN =
+            new Correction(LearnedWeights.usual(USUAL, CHILDREN_DIFFER), Offset.unknown(IN_MIND_DIFFERS));
 
     private final LearnedWeights weights;
     /** Log odds that are added in the same sitting. */

@@ -216,8 +216,7 @@ final class MemoryState {
             trace.bringAlong(strengths);
         }
         double logThinking = Math.log(Math.max(parameters.leastThinking, seconds));
-        Likelihood likelihood =
-                new Likelihood(right, logThinking, forecast.level(), parameters);
+        Likelihood likelihood = new Likelihood(right, logThinking, forecast.level(), parameters);
         double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));

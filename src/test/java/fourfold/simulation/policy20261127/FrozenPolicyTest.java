@@ -2,7 +2,6 @@ package fourfold.simulation.policy20261127;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.log.Answer;
 import fourfold.progress.Steering;
