@@ -121,6 +121,8 @@ public enum Reason {
     INDEX,
     REFERENCE,
     SCHEMA,
+    /** The name of a table, index, view or trigger. */
+    SCHEMA_CHANGED,
     /** The table, and the database's own line. */
     TABLE,
     /** The database's own line. */

@@ -86,6 +86,14 @@ public final class Connections {
         return source;
     }
 
+    /**
+     * What is written in a file's own schema may from now on call nothing that could do harm (SQLite's page on defence
+     * against dark arts).
+     */
+    static void trustNothing(Connection connection) throws SQLException {
+        run(connection, "PRAGMA trusted_schema = OFF");
+    }
+
     /** Runs one statement without values. */
     public static void run(Connection connection, String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {
