@@ -7,6 +7,7 @@ import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.upkeep.PrivateFolder;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Optional;
@@ -49,6 +50,7 @@ public final class Home implements AutoCloseable {
             return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy));
         }
         Path place = place(world, file);
+        PrivateFolder.clearLeftBehind();
         return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty());
     }
 

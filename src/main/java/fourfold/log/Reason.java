@@ -36,6 +36,7 @@ public enum Reason {
     OTHER_TABLES,
     PROGRAM_INCOMPLETE,
     REPLACED,
+    RULE_BROKEN,
     UPDATE_FAILED,
     UPDATE_WRONG,
 
@@ -109,6 +110,19 @@ public enum Reason {
     NO_BACKUP,
     NOT_ALONE,
     NOT_TO_MERGE,
+
+    // Why nothing is taken from a file from elsewhere.
+    FOREIGN_DAMAGED,
+    /** The number of a row, and its table. */
+    ROW_UNFIT,
+    /** The name of a table, index, view or trigger. */
+    STRANGE_OBJECT,
+    /** The most megabytes. */
+    TOO_LARGE,
+    /** The table, and the most rows. */
+    TOO_MANY_ROWS,
+    TOO_SLOW,
+    VALUE_TOO_LARGE,
 
     // What is found wrong in a file.
     ANSWER_EARLY,

@@ -73,8 +73,16 @@ public final class Failure {
             case SQLITE_CORRUPT, SQLITE_NOTADB -> Problem.of(Reason.DAMAGED);
             case SQLITE_IOERR -> Problem.of(Reason.DISK_FAULT);
             case SQLITE_CANTOPEN -> Problem.of(Reason.CANNOT_OPEN);
+            case SQLITE_CONSTRAINT -> Problem.of(Reason.RULE_BROKEN);
+            case SQLITE_INTERRUPT -> Problem.of(Reason.TOO_SLOW);
+            case SQLITE_TOOBIG -> Problem.of(Reason.VALUE_TOO_LARGE);
             default -> Problem.of(Reason.OTHER, detail(cause));
         };
+    }
+
+    /** The same for a file from elsewhere, which is not ours to repair. */
+    public static Problem ofForeign(SQLException cause) {
+        return isDamage(cause) ? Problem.of(Reason.FOREIGN_DAMAGED) : problem(cause);
     }
 
     /** What is wrong with a value of a file: what we found ourselves, or else that an id is none. */

@@ -71,6 +71,11 @@ public final class Store implements AutoCloseable {
         return database;
     }
 
+    /** The file; empty for a database that is in no file of its own. */
+    public Optional<Path> file() {
+        return file;
+    }
+
     /** The file, as messages name it. */
     public String where() {
         return database.where();

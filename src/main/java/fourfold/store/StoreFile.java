@@ -67,6 +67,7 @@ public final class StoreFile {
         try {
             checkName();
             checkFolder();
+            Replacement.endBegun(file);
             made = Rights.makeFile(file);
             FileHead head = checkFile();
             refuseToBeginAnew(head);

@@ -4,7 +4,6 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
-import fourfold.log.Problem;
 import fourfold.log.Reason;
 import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
@@ -12,13 +11,11 @@ import fourfold.store.Actions;
 import fourfold.store.Children;
 import fourfold.store.Database;
 import fourfold.store.Failure;
-import fourfold.store.FileHead;
 import fourfold.store.Refusal;
 import fourfold.store.SameChildren;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -68,14 +65,22 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         leftOut = List.copyOf(leftOut);
     }
 
-    /** Thrown to take everything back after a look at what would come. */
-    private static final class Preview extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    /** What merging would do; nothing is changed. */
-    public static Merge preview(Store store, Path other, Said said) {
-        return of(store, other, said, false);
+    /**
+     * What merging would do; nothing is changed. It is tried in a copy, so that nobody who practises meanwhile is held up.
+     */
+    public static Merge preview(Store into, Path other, Said said) {
+        Path file = into.file().orElseThrow(() -> new IllegalArgumentException("only a file can be merged into"));
+        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE);
+                PrivateCopy copy = PrivateCopy.of(file);
+                Store store = Store.open(copy.file())) {
+            List<Merge> done = new ArrayList<>();
+            mergeInto(store, taken, said, false, done);
+            return done.get(0);
+        } catch (IOException e) {
+            throw new RecordsFailure(Task.MERGE_FILES, Failure.shown(file), Failure.problem(e), e);
+        } catch (SQLException e) {
+            throw new RecordsFailure(Task.MERGE_FILES, Failure.shown(file), Failure.problem(e), e);
+        }
     }
 
     /**
@@ -84,34 +89,29 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
      * @throws RecordsFailure if a name is unsettled, or if the same id means different things in the two files
      */
     public static Merge of(Store store, Path other, Said said) {
-        return of(store, other, said, true);
+        List<Merge> done = new ArrayList<>();
+        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE)) {
+            mergeInto(store, taken, said, true, done);
+        }
+        store.checkpoint();
+        return done.get(0);
     }
 
-    private static Merge of(Store store, Path other, Said said, boolean keep) {
+    private static void mergeInto(Store store, ForeignFile taken, Said said, boolean whole, List<Merge> done) {
         Database database = store.database();
-        List<Merge> done = new ArrayList<>();
-        try (PrivateCopy copy = copyOf(other)) {
-            database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
-            try {
-                database.write(Task.MERGE_FILES, c -> {
-                    Merge merge = merge(c, said);
-                    done.add(merge);
-                    if (!keep) {
-                        throw new Preview();
-                    }
-                    if (!merge.unsettled().isEmpty()) {
-                        throw new Refusal(
-                                Reason.NAME_CLASH, merge.unsettled().get(0).name());
-                    }
-                    return merge;
-                });
-            } catch (Preview e) {
-                return done.get(0);
-            } finally {
-                database.read(Task.MERGE_FILES, c -> run(c, "DETACH DATABASE other"));
-            }
-            store.checkpoint();
-            return done.get(0);
+        database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(taken.file()) + "' AS other"));
+        try {
+            database.write(Task.MERGE_FILES, c -> {
+                Merge merge = merge(c, said);
+                done.add(merge);
+                if (whole && !merge.unsettled().isEmpty()) {
+                    throw new Refusal(
+                            Reason.NAME_CLASH, merge.unsettled().get(0).name());
+                }
+                return merge;
+            });
+        } finally {
+            database.read(Task.MERGE_FILES, c -> run(c, "DETACH DATABASE other"));
         }
     }
 
@@ -167,30 +167,6 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
             }
         }
         return clashes;
-    }
-
-    /** A copy that can be brought up to date without touching the other file. */
-    private static PrivateCopy copyOf(Path other) {
-        try {
-            if (!Files.exists(other)) {
-                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NO_FILE));
-            }
-            if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
-                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NOT_TO_MERGE));
-            }
-            PrivateCopy copy = PrivateCopy.of(other);
-            try {
-                Store.open(copy.file()).close();
-                return copy;
-            } catch (RecordsFailure e) {
-                copy.close();
-                throw e;
-            }
-        } catch (IOException e) {
-            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
-        } catch (SQLException e) {
-            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
-        }
     }
 
     private static boolean run(Connection connection, String sql) throws SQLException {
