@@ -10,6 +10,7 @@ import fourfold.terminal.TerminalSession;
 import fourfold.upkeep.PrivateFolder;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
@@ -17,6 +18,7 @@ import java.util.function.LongSupplier;
 public final class Home implements AutoCloseable {
     private final Store store;
     private final SessionClock moments;
+    private final Instant started;
     private final Optional<Path> file;
     private final Optional<Demo> demo;
     private final DrillSeat seat;
@@ -30,6 +32,7 @@ public final class Home implements AutoCloseable {
     private Home(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, Optional<Demo> demo) {
         this.store = store;
         this.moments = moments;
+        started = moments.now();
         this.file = file;
         this.demo = demo;
         seat = new DrillSeat(file);
@@ -120,7 +123,7 @@ public final class Home implements AutoCloseable {
 
     /** The gate before the grown-ups' pages. */
     public Gate gate() {
-        return new Gate(store);
+        return new Gate(store, started);
     }
 
     /** What is set for all. */

@@ -17,7 +17,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Answers read from a file and checked against those the home has, not yet kept. */
 public final class ImportedAnswers {
@@ -52,6 +55,7 @@ public final class ImportedAnswers {
     public static ImportedAnswers read(Store store, Reader csv, Instant now) {
         ImportedAnswers imported = new ImportedAnswers(store, now);
         AnswersCsv.read(csv, imported::child, imported::take);
+        imported.checkOrder();
         return imported;
     }
 
@@ -96,6 +100,29 @@ public final class ImportedAnswers {
         } else {
             fresh.put(answer.id(), answer);
         }
+    }
+
+    /** A part of a drill would look like a drill that lost answers, for ever. */
+    private void checkOrder() {
+        Map<UUID, SortedMap<Integer, Answer>> drills = new HashMap<>();
+        fresh.values().forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()));
+        Stream.concat(kept.values().stream(), fresh.values().stream())
+                .filter(a -> drills.containsKey(a.drill()))
+                .forEach(a -> drills.get(a.drill()).put(a.position(), a));
+        drills.forEach((drill, answers) -> {
+            Instant before = Instant.MIN;
+            int expected = 1;
+            for (Answer answer : answers.values()) {
+                if (answer.position() != expected) {
+                    throw new InvalidValue(Reason.PART_OF_DRILL, drill, expected);
+                }
+                if (answer.askedAt().isBefore(before)) {
+                    throw new InvalidValue(Reason.ANSWER_EARLY, answer.position(), drill);
+                }
+                before = answer.askedAt();
+                expected++;
+            }
+        });
     }
 
     /** How many answers are new. */

@@ -9,6 +9,8 @@ public enum Reason {
     ANOTHER_PROGRAM,
     CANNOT_OPEN,
     DAMAGED,
+    /** The number that the database has for it. */
+    DATABASE_ERROR,
     DISK_FAULT,
     DISK_FULL,
     DRIVER,
@@ -78,6 +80,7 @@ public enum Reason {
     DRILL_LENGTH,
     ERASURES,
     ID,
+    ID_UNREADABLE,
     MILLIS,
     NAME_BLANKS,
     NAME_CONTROL,
@@ -89,6 +92,8 @@ public enum Reason {
     ORDER,
     OTHER_ANSWER_THERE,
     OTHER_CHILDS_DRILL,
+    /** The drill, and the position that is missing. */
+    PART_OF_DRILL,
     PAPER_TIMED,
     POSITION,
     PURPOSE,

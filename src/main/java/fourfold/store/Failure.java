@@ -54,7 +54,7 @@ public final class Failure {
                 return problem(sql);
             }
         }
-        return Problem.of(Reason.OTHER, detail(cause));
+        return Problem.of(Reason.DATABASE_ERROR, 0);
     }
 
     /** The reason, which says what to do. */
@@ -76,7 +76,7 @@ public final class Failure {
             case SQLITE_CONSTRAINT -> Problem.of(Reason.RULE_BROKEN);
             case SQLITE_INTERRUPT -> Problem.of(Reason.TOO_SLOW);
             case SQLITE_TOOBIG -> Problem.of(Reason.VALUE_TOO_LARGE);
-            default -> Problem.of(Reason.OTHER, detail(cause));
+            default -> Problem.of(Reason.DATABASE_ERROR, code);
         };
     }
 
@@ -89,12 +89,7 @@ public final class Failure {
     public static Problem value(IllegalArgumentException cause) {
         return cause instanceof InvalidValue invalid
                 ? invalid.problem()
-                : Problem.of(Reason.ID, "id", oneLine(String.valueOf(cause.getMessage())));
-    }
-
-    /** What an exception says, in one line. */
-    private static String detail(Exception cause) {
-        return oneLine(String.valueOf(cause.getMessage()));
+                : Problem.of(Reason.ID_UNREADABLE);
     }
 
     /** Whether the database says that the file is damaged. */

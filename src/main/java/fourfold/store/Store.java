@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * One family's file: children, drills, answers and actions. Rows are only ever added.
@@ -180,6 +181,24 @@ public final class Store implements AutoCloseable {
     /** Sets the gate, or what is known of wrong tries. */
     public void keepGate(GateRow gate) {
         write(Task.KEEP_GATE, gate::keep);
+    }
+
+    /**
+     * Looks at the gate and changes it in one, whatever other programs do.
+     *
+     * @param change what the gate becomes; empty to leave it as it is
+     * @return what it became; empty if there is no gate or it was left
+     */
+    public Optional<GateRow> changeGate(Function<GateRow, Optional<GateRow>> change) {
+        List<GateRow> changed = new ArrayList<>();
+        write(Task.KEEP_GATE, c -> {
+            Optional<GateRow> now = GateRow.in(c).flatMap(change);
+            if (now.isPresent()) {
+                now.get().keep(c);
+                changed.add(now.get());
+            }
+        });
+        return changed.stream().findFirst();
     }
 
     /** Takes the gate away. */

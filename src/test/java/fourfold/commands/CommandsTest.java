@@ -8,6 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import fourfold.facts.Family;
+import fourfold.home.Home;
+import fourfold.log.ParentAction;
+import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
+import fourfold.words.InEnglish;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.stream.IntStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -213,13 +222,20 @@ class CommandsTest {
     @Test
     void aTableIsSteeredWholeOrNotAtAll() {
         Path file = Practised.once(folder);
-        Rows.change(
-                file,
-                "CREATE TRIGGER full BEFORE INSERT ON act WHEN NEW.detail = '5x7'"
-                        + " BEGIN SELECT RAISE(FAIL, 'no room'); END");
-        CommandRun run = CommandRun.of(file, "hold", "7");
-        assertEquals(1, run.code());
-        assertTrue(run.err().startsWith("fourfold: could not keep the change in " + file), run.err());
+        Instant now = Instant.parse("2026-03-02T16:00:00Z");
+        try (Store store = Store.open(file)) {
+            Home home = Home.on(store, new SessionClock(now, ZoneOffset.UTC, () -> 0L), () -> 1L);
+            Rows.change(
+                    file,
+                    "CREATE TRIGGER full BEFORE INSERT ON act WHEN NEW.detail = '5x7'"
+                            + " BEGIN SELECT RAISE(FAIL, 'no room'); END");
+            List<ParentAction> table = IntStream.rangeClosed(1, 10)
+                    .<ParentAction>mapToObj(n -> new ParentAction.Hold(Family.of(n, 7)))
+                    .toList();
+            String told = InEnglish.failure(
+                    () -> home.steering().keep(home.children().list().get(0), table, now));
+            assertTrue(told.startsWith("could not keep the change in " + file), told);
+        }
         assertEquals(List.of(), actions(file));
     }
 

@@ -78,6 +78,34 @@ class ImportAnswersTest {
         assertEquals(demo, CommandRun.of(file, "export", "answers").out());
     }
 
+    @Test
+    void aPartOfAnExportIsNotTakenForAWholeDrill() throws IOException {
+        List<String> lines = Files.readAllLines(exported());
+        for (int left : new int[] {1, 4, 14}) {
+            List<String> part = new ArrayList<>(lines);
+            part.remove(left);
+            Path csv = Files.write(folder.resolve("part" + left + ".csv"), part);
+            Path file = fresh();
+            CommandRun run = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
+            assertEquals(2, run.code(), run.err());
+            assertTrue(run.err().contains("has no answer at position " + left + " here; take the whole export"), run.err());
+            assertEquals(0, CommandRun.of(file, "verify").code());
+        }
+        Path beginning = Files.write(folder.resolve("beginning.csv"), lines.subList(0, 6));
+        Path file = fresh();
+        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", beginning.toString()).code());
+        assertEquals(0, CommandRun.of(file, "verify").code());
+    }
+
+    @Test
+    void aLongFieldIsNotRepeatedWhole() throws IOException {
+        Path csv = exported();
+        Files.writeString(csv, Files.readString(csv).replaceFirst("copy", "c".repeat(100_000)));
+        CommandRun run = CommandRun.of(fresh(), "import", "answers", csv.toString());
+        assertTrue(run.err().contains("c".repeat(80) + "…"), run.err());
+        assertTrue(run.err().length() < 500, run.err());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

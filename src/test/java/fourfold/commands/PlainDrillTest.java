@@ -245,8 +245,13 @@ class PlainDrillTest {
     @Test
     void stoppingWithoutTheAnswerIsAFailureThatIsTold() {
         Practised.children(folder, "Mina");
-        Rows.change(file(), "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END");
-        PlainChild child = new PlainChild((said, count) -> count < 1 ? PlainChild.right(said) : "q");
+        String deny = "CREATE TRIGGER full BEFORE INSERT ON answer BEGIN SELECT RAISE(FAIL, 'no room'); END";
+        PlainChild child = new PlainChild((said, count) -> {
+            if (count == 0) {
+                Rows.change(file(), deny);
+            }
+            return count < 1 ? PlainChild.right(said) : "q";
+        });
         CommandRun run = child.drill(file());
         assertEquals(1, run.code());
         assertTrue(

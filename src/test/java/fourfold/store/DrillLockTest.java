@@ -7,6 +7,9 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import java.nio.file.Files;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -33,6 +36,16 @@ class DrillLockTest {
         mina.close();
         DrillLock.take(file(), MINA).orElseThrow().close();
         ivo.close();
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whoeverComesByALinkComesToTheSameSeat() throws IOException {
+        Files.writeString(file(), "");
+        Path link = Files.createSymbolicLink(file().resolveSibling("link.db"), file());
+        try (DrillLock mina = DrillLock.take(file(), MINA).orElseThrow()) {
+            assertTrue(DrillLock.take(link, MINA).isEmpty(), mina + " is taken");
+        }
     }
 
     @Test

@@ -1,5 +1,6 @@
 package fourfold.screens.parent;
 
+import fourfold.home.Gate;
 import fourfold.home.Home;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
@@ -40,7 +41,10 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
             case DIGIT, ERASE -> PageResult.of(with(key.key().typedAfter(pin, LONGEST), message));
-            case ENTER -> PageResult.of(with("", message), new Try(pin, key.at()));
+            case ENTER ->
+                Gate.isPossible(pin)
+                        ? PageResult.of(with("", message), new Try(pin, key.at()))
+                        : PageResult.of(with("", words.say("gate.typed")));
             default -> PageResult.of(this);
         };
     }
