@@ -85,6 +85,7 @@ final class MergeCommand implements Callable<Integer> {
                         "count.changes",
                         merge.came().of(Kind.ACTION),
                         merge.came().of(Kind.ACTION))));
+        merge.removed().forEach(name -> say(words.say("command.merge.removed", name, other)));
         merge.leftOut().forEach(name -> say(words.say("command.merge.leftout", name, other)));
     }
 

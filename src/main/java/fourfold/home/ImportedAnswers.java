@@ -9,6 +9,7 @@ import fourfold.log.Reason;
 import fourfold.records.AnswersCsv;
 import fourfold.store.Store;
 import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -17,6 +18,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
@@ -35,11 +37,13 @@ public final class ImportedAnswers {
     private final Map<UUID, Answer> kept = new HashMap<>();
     private final Map<UUID, DrillSession> newDrills = new LinkedHashMap<>();
     private final Map<UUID, Answer> fresh = new LinkedHashMap<>();
+    private final Set<UUID> removedDrills;
     private int known;
 
     private ImportedAnswers(Store store, Instant now) {
         this.store = store;
         this.now = now.truncatedTo(ChronoUnit.MILLIS);
+        removedDrills = store.removedDrills();
         for (Child child : store.allChildren()) {
             children.put(ChildName.folded(child.name()), child);
             store.sessions(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
@@ -74,7 +78,17 @@ public final class ImportedAnswers {
         return child;
     }
 
-    private void take(Answer answer) {
+    /** What a removal names would be removed again by the next merge: it comes in as a drill of its own. */
+    private Answer anew(Answer answer) {
+        if (!removedDrills.contains(answer.drill())) {
+            return answer;
+        }
+        UUID anew = UUID.nameUUIDFromBytes((answer.drill() + " taken in anew").getBytes(StandardCharsets.UTF_8));
+        return answer.in(new Answer.Place(answer.child(), anew, answer.position()));
+    }
+
+    private void take(Answer written) {
+        Answer answer = anew(written);
         UUID whose = knownDrills.get(answer.drill());
         if (whose == null) {
             DrillSession drill = newDrills.computeIfAbsent(

@@ -98,7 +98,7 @@ public final class EarlierSlips {
 
     private static boolean areOfRemovedChildren(Connection connection, List<Answer> answers) throws SQLException {
         List<String> removed =
-                Database.query(connection, "SELECT id FROM removed_child", none -> {}, row -> row.getString(1));
+                Database.query(connection, "SELECT id FROM removed_child UNION SELECT id FROM removed_record WHERE kind = 1", none -> {}, row -> row.getString(1));
         return !answers.isEmpty()
                 && answers.stream().allMatch(a -> removed.contains(a.child().toString()));
     }

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -168,9 +169,21 @@ public final class Store implements AutoCloseable {
     public void remove(UUID child, Instant at) {
         read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
         write(Task.REMOVE_CHILD, c -> Removal.of(c, child, at));
-        // What was overwritten in the file must not live on in the log.
-        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
+        overwriteLog();
         takeInEarlierSlips();
+    }
+
+    /** The drills that were removed for good. */
+    public Set<UUID> removedDrills() {
+        return Set.copyOf(read(
+                Task.READ_DRILLS,
+                c -> Database.query(
+                        c, "SELECT id FROM removed_record WHERE kind = 2", none -> {}, row -> Codes.id(row, 1))));
+    }
+
+    /** What was overwritten in the file must not live on in the log. */
+    public void overwriteLog() {
+        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
     }
 
     /** The grown-ups' gate, if there is one. */

@@ -35,6 +35,8 @@ final class ForeignFile implements AutoCloseable {
 
     private static final int TRIES = 5;
 
+    private static volatile byte[] emptyFile = {};
+
     private final PrivateFolder folder;
 
     private ForeignFile(PrivateFolder folder) {
@@ -95,14 +97,24 @@ final class ForeignFile implements AutoCloseable {
             Store.open(copy).close();
             Journal.intoOneFile(copy);
         }
-        Store.open(file()).close();
-        Journal.intoOneFile(file());
+        Files.write(file(), empty());
         try (Connection from = open(copy, limit);
                 Connection to = Connections.fresh(file())) {
             checkTables(from);
             new ForeignRows(from, to).copy();
             checkReferences(to);
         }
+    }
+
+    /** A file of ours with nothing in it; made once, as it takes longer than to write it. */
+    private byte[] empty() throws IOException, SQLException {
+        if (emptyFile.length == 0) {
+            Path made = folder.file("empty.db");
+            Store.open(made).close();
+            Journal.intoOneFile(made);
+            emptyFile = Files.readAllBytes(made);
+        }
+        return emptyFile.clone();
     }
 
     private static Connection open(Path copy, TimeLimit limit) throws SQLException {

@@ -125,6 +125,16 @@ final class ForeignRows {
                     List.of(id(), Column.number("removed_at")),
                     v -> Map.entry(uuid(v[0]), instant(v[1]))),
             new Table(
+                    "removed_record",
+                    1_000_000,
+                    List.of(
+                            id(),
+                            Column.text("child_id", 36),
+                            Column.number("kind"),
+                            Column.number("answers"),
+                            Column.number("removed_at")),
+                    v -> Map.entry(uuid(v[0]), uuid(v[1]))),
+            new Table(
                     "home_setting", 10_000, List.of(Column.text("name", 40), Column.text("text", 400)), v -> v.clone()));
 
     private final Connection from;

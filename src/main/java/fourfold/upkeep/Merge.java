@@ -9,10 +9,12 @@ import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Actions;
 import fourfold.store.Children;
+import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.Failure;
 import fourfold.store.Refusal;
 import fourfold.store.SameChildren;
+import fourfold.store.Removal;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
@@ -21,6 +23,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,9 +36,10 @@ import java.util.UUID;
  *
  * @param came what came from the other file
  * @param unsettled names that two different children have; the parent must say whether they are one
- * @param leftOut names of the other file's children that were removed here; they are not brought back
+ * @param leftOut names of the other file's children that were removed on one of the computers; they are not brought back
+ * @param removed names of children here that were removed on the other computer, and here now too
  */
-public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut) {
+public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut, List<String> removed) {
     /** A name that a child here and another child of the other file have. */
     public record Clash(String name, Child here, Child there) {}
 
@@ -60,9 +64,13 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         }
     }
 
+    private static final Map<Kind, String> TABLES =
+            Map.of(Kind.CHILD, "child", Kind.DRILL, "drill", Kind.ANSWER, "answer", Kind.ACTION, "act");
+
     public Merge {
         unsettled = List.copyOf(unsettled);
         leftOut = List.copyOf(leftOut);
+        removed = List.copyOf(removed);
     }
 
     /**
@@ -93,12 +101,20 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE)) {
             mergeInto(store, taken, said, true, done);
         }
-        store.checkpoint();
+        if (done.get(0).removed().isEmpty()) {
+            store.checkpoint();
+        } else {
+            store.overwriteLog();
+        }
         return done.get(0);
     }
 
     private static void mergeInto(Store store, ForeignFile taken, Said said, boolean whole, List<Merge> done) {
         Database database = store.database();
+        database.read(Task.MERGE_FILES, c -> {
+            Connections.run(c, "PRAGMA secure_delete = ON");
+            return c;
+        });
         database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(taken.file()) + "' AS other"));
         try {
             database.write(Task.MERGE_FILES, c -> {
@@ -119,12 +135,23 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         List<Children.Known> before = Children.all(c);
         MergedRows rows = new MergedRows(c);
         rows.refuseContradictions();
-        rows.keepAwayWhoIsOneWithARemovedChild(said.at());
-        RowCounts came = RowCounts.NONE
-                .plus(Kind.CHILD, rows.addChildren())
-                .plus(Kind.DRILL, rows.addDrills())
-                .plus(Kind.ANSWER, rows.addAnswers())
-                .plus(Kind.ACTION, rows.addActions());
+        Map<UUID, String> here = rows.names("main");
+        Map<UUID, String> there = rows.names("other");
+        Map<Kind, Long> last = new EnumMap<>(Kind.class);
+        for (Map.Entry<Kind, String> table : TABLES.entrySet()) {
+            last.put(table.getKey(), rows.last(table.getValue()));
+        }
+        rows.addRemovals();
+        rows.addChildren();
+        rows.addDrills();
+        rows.addAnswers();
+        rows.addActions();
+        Removal.carryOut(c);
+        RowCounts came = RowCounts.NONE;
+        for (Map.Entry<Kind, String> table : TABLES.entrySet()) {
+            came = came.plus(table.getKey(), rows.added(table.getValue(), last.getOrDefault(table.getKey(), 0L)));
+        }
+        Set<UUID> now = rows.names("main").keySet();
         List<Clash> unsettled = new ArrayList<>();
         List<ActionRecord> settling = new ArrayList<>();
         for (Clash clash : clashes(before, Children.all(c))) {
@@ -149,7 +176,15 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         for (ActionRecord action : settling) {
             Actions.keep(c, action);
         }
-        return new Merge(came, unsettled, rows.leftOut());
+        return new Merge(came, unsettled, without(there, here.keySet(), now), without(here, Set.of(), now));
+    }
+
+    /** The names of those who are not there now; those who were known here are told apart. */
+    private static List<String> without(Map<UUID, String> names, Set<UUID> known, Set<UUID> now) {
+        return names.entrySet().stream()
+                .filter(e -> !now.contains(e.getKey()) && !known.contains(e.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     /** Children of one name: the first is the one that was here before. */

@@ -398,7 +398,7 @@ class JournalTest {
     @Test
     void theCopyBeforeAMigrationIsWholeByItself() throws IOException {
         StoreFile.open(killed(), StoreFile.PATIENCE, Later.schema()).close();
-        assertWholeAlone(folder.resolve("family-before-3.db"));
+        assertWholeAlone(folder.resolve("family-before-4.db"));
         assertTrue(FileHead.isLogged(file()));
     }
 

@@ -41,10 +41,7 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
             case DIGIT, ERASE -> PageResult.of(with(key.key().typedAfter(pin, LONGEST), message));
-            case ENTER ->
-                Gate.isPossible(pin)
-                        ? PageResult.of(with("", message), new Try(pin, key.at()))
-                        : PageResult.of(with("", words.say("gate.typed")));
+            case ENTER -> PageResult.of(with("", message), new Try(pin, key.at()));
             default -> PageResult.of(this);
         };
     }
@@ -65,6 +62,9 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         if (tried.opens()) {
             return PageResult.of(this, behind);
         }
+        if (!tried.possible()) {
+            return PageResult.of(with(pin, words.say("gate.typed")));
+        }
         return PageResult.of(with(
                 pin,
                 tried.left().isZero()
@@ -77,7 +77,7 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         @Override
         public Outcome perform(Home home) {
             boolean opens = home.gate().opens(pin, at);
-            return new Tried(opens, opens ? Duration.ZERO : home.gate().wait(at));
+            return new Tried(Gate.isPossible(pin), opens, opens ? Duration.ZERO : home.gate().wait(at));
         }
 
         @Override
@@ -86,6 +86,6 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         }
     }
 
-    /** Whether the gate opens, and if not, how long there is to wait before the next try. */
-    private record Tried(boolean opens, Duration left) implements PageEffect.Outcome {}
+    /** Whether it could be a PIN, whether the gate opens, and if not, how long there is to wait before the next try. */
+    private record Tried(boolean possible, boolean opens, Duration left) implements PageEffect.Outcome {}
 }
