@@ -43,6 +43,7 @@ final class DrillCommand implements Callable<Integer> {
     public Integer call() throws IOException, TerminalException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
+            app.meetOthers(home);
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();

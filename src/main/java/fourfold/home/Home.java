@@ -11,6 +11,7 @@ import fourfold.upkeep.PrivateFolder;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
@@ -19,6 +20,7 @@ public final class Home implements AutoCloseable {
     private final Store store;
     private final SessionClock moments;
     private final Instant started;
+    private final String computerName;
     private final Optional<Path> file;
     private final Optional<Demo> demo;
     private final DrillSeat seat;
@@ -29,10 +31,17 @@ public final class Home implements AutoCloseable {
     private final LookAhead lookAhead;
     private final PrintPages printPages;
 
-    private Home(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, Optional<Demo> demo) {
+    private Home(
+            Store store,
+            SessionClock moments,
+            LongSupplier seeds,
+            Optional<Path> file,
+            Optional<Demo> demo,
+            String computerName) {
         this.store = store;
         this.moments = moments;
         started = moments.now();
+        this.computerName = computerName;
         this.file = file;
         this.demo = demo;
         seat = new DrillSeat(file);
@@ -50,16 +59,18 @@ public final class Home implements AutoCloseable {
         LongSupplier seeds = () -> new SecureRandom().nextLong();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy));
+            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "");
         }
         Path place = place(world, file);
         PrivateFolder.clearLeftBehind();
-        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty());
+        Map<String, String> names = world.environment();
+        String called = names.getOrDefault("HOSTNAME", names.getOrDefault("COMPUTERNAME", ""));
+        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called);
     }
 
     /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */
     public static Home on(Store store, SessionClock moments, LongSupplier seeds) {
-        return new Home(store, moments, seeds, Optional.empty(), Optional.empty());
+        return new Home(store, moments, seeds, Optional.empty(), Optional.empty(), "");
     }
 
     /** The named file, or the usual one. */
@@ -139,6 +150,16 @@ public final class Home implements AutoCloseable {
     /** What another computer's file holds. */
     public MergeFile mergeFile() {
         return new MergeFile(store, file);
+    }
+
+    /** The computers of the household that meet in a folder. */
+    public TwoComputers together() {
+        return new TwoComputers(store, demo.isPresent() ? Optional.empty() : store.file());
+    }
+
+    /** What the system calls this computer; empty if it does not say. */
+    public String computerName() {
+        return computerName;
     }
 
     /** The terminal, or a window of the size it had last. */

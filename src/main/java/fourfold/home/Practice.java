@@ -92,6 +92,7 @@ public final class Practice {
         try {
             store.checkpoint();
             file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(session.localDay())));
+            new TwoComputers(store, file).lay();
             return Optional.empty();
         } catch (RecordsFailure e) {
             return Optional.of(e);

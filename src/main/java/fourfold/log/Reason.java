@@ -105,12 +105,14 @@ public enum Reason {
 
     // Why a file is not backed up, restored, merged or salvaged.
     COPY_NOT_WHOLE,
+    DEMO_MEETS_NOBODY,
     FILE_EXISTS,
     FILES_DIFFER_ACTION,
     FILES_DIFFER_ANSWER,
     FILES_DIFFER_CHILD,
     FILES_DIFFER_DRILL,
     HELD_OPEN,
+    LIVING_FILE_THERE,
     NAME_CLASH,
     NO_BACKUP,
     NOT_ALONE,

@@ -102,6 +102,8 @@ final class ForeignFile implements AutoCloseable {
                 Connection to = Connections.fresh(file())) {
             checkTables(from);
             new ForeignRows(from, to).copy();
+            // Where it meets other computers holds for the computer it comes from.
+            Connections.run(to, "DELETE FROM home_setting WHERE name LIKE 'together.%'");
             checkReferences(to);
         }
     }
