@@ -13,8 +13,8 @@ import fourfold.terminal.Page;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
-import fourfold.upkeep.RowCounts;
 import fourfold.upkeep.Merge;
+import fourfold.upkeep.RowCounts;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -25,8 +25,8 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.Future;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -186,9 +186,7 @@ final class App implements Callable<Integer> {
                     .map(Merge::came)
                     .map(came -> came.of(RowCounts.Kind.ANSWER))
                     .ifPresent(n -> world.out().println(words().say("together.taken", report.computer(), n)));
-            report.failure()
-                    .ifPresent(f -> world.err()
-                            .println("fourfold: " + SafeText.safe(words().failure(f))));
+            report.failure().ifPresent(f -> world.err().println("fourfold: " + SafeText.safe(words().failure(f))));
         }
     }
 

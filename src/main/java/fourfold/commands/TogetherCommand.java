@@ -44,7 +44,8 @@ final class TogetherCommand implements Callable<Integer> {
             if (stop) {
                 together.stop();
             } else if (folder != null) {
-                app.tell(together.setUp(Home.path(folder), called, home.moments().now()));
+                app.tell(
+                        together.setUp(Home.path(folder), called, home.moments().now()));
             } else {
                 app.tell(together.takeIn(home.moments().now()));
                 together.lay();

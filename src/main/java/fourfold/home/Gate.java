@@ -48,7 +48,8 @@ public final class Gate {
     public Duration wait(Instant now) {
         Optional<GateRow> gate = gate();
         if (gate.flatMap(GateRow::wrongAt).filter(now::isBefore).isPresent()) {
-            gate = store.changeGate(g -> Optional.of(new GateRow(g.hash(), g.setAt(), g.wrongTries(), Optional.of(now))));
+            gate = store.changeGate(
+                    g -> Optional.of(new GateRow(g.hash(), g.setAt(), g.wrongTries(), Optional.of(now))));
         }
         return gate.map(g -> wait(g, now)).orElse(Duration.ZERO);
     }
@@ -86,7 +87,8 @@ public final class Gate {
         if (!wait(now).isZero() || !Pin.isPossible(pin)) {
             return false;
         }
-        // Counted first, so that ending the program while it thinks saves no try; and looked at and counted in one, so that
+        // Counted first, so that ending the program while it thinks saves no try; and looked at and counted in one, so
+        // that
         // two programs have no more tries than one.
         Optional<GateRow> counted = store.changeGate(g -> wait(g, now).isZero()
                 ? Optional.of(new GateRow(g.hash(), g.setAt(), g.wrongTries() + 1, Optional.of(now)))

@@ -37,13 +37,13 @@ public final class ImportedAnswers {
     private final Map<UUID, Answer> kept = new HashMap<>();
     private final Map<UUID, DrillSession> newDrills = new LinkedHashMap<>();
     private final Map<UUID, Answer> fresh = new LinkedHashMap<>();
-    private final Set<UUID> removedDrills;
+    private final Set<UUID> removed;
     private int known;
 
     private ImportedAnswers(Store store, Instant now) {
         this.store = store;
         this.now = now.truncatedTo(ChronoUnit.MILLIS);
-        removedDrills = store.removedDrills();
+        removed = store.removedIds();
         for (Child child : store.allChildren()) {
             children.put(ChildName.folded(child.name()), child);
             store.sessions(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
@@ -80,10 +80,10 @@ public final class ImportedAnswers {
 
     /** What a removal names would be removed again by the next merge: it comes in as a drill of its own. */
     private Answer anew(Answer answer) {
-        if (!removedDrills.contains(answer.drill())) {
+        if (!removed.contains(answer.drill())) {
             return answer;
         }
-        UUID anew = UUID.nameUUIDFromBytes((answer.drill() + " taken in anew").getBytes(StandardCharsets.UTF_8));
+        UUID anew = UUID.nameUUIDFromBytes((answer.drill() + "-anew").getBytes(StandardCharsets.UTF_8));
         return answer.in(new Answer.Place(answer.child(), anew, answer.position()));
     }
 
@@ -122,7 +122,8 @@ public final class ImportedAnswers {
         fresh.values().forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()));
         Stream.concat(kept.values().stream(), fresh.values().stream())
                 .filter(a -> drills.containsKey(a.drill()))
-                .forEach(a -> drills.get(a.drill()).put(a.position(), a));
+                .forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>())
+                        .put(a.position(), a));
         drills.forEach((drill, answers) -> {
             Instant before = Instant.MIN;
             int expected = 1;

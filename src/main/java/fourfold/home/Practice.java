@@ -78,7 +78,8 @@ public final class Practice {
 
     /** Keeps an answer for good before it returns. */
     public void keep(Answer answer) {
-        // A drill may last beyond a change of summer time: each answer has the zone that was in force when it was asked.
+        // A drill may last beyond a change of summer time: each answer has the zone that was in force when it was
+        // asked.
         store.keep(answer.inZone(moments.zoneOffsetMinutes(answer.askedAt())));
     }
 

@@ -91,7 +91,8 @@ public final class TwoComputers {
     public void stop() {
         Optional<Path> folder = folder();
         store.keepHomeSetting(FOLDER, "");
-        folder.filter(Files::isDirectory).ifPresent(f -> SharedFolder.of(f, family()).takeAway(set(COMPUTER)));
+        folder.filter(Files::isDirectory)
+                .ifPresent(f -> SharedFolder.of(f, family()).takeAway(set(COMPUTER)));
     }
 
     /** Takes in what others laid there since the last time, each for itself: what can't be taken in is passed over. */

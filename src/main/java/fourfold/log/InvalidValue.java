@@ -24,15 +24,14 @@ public final class InvalidValue extends IllegalArgumentException {
         this(Problem.of(
                 reason,
                 Stream.of(details)
-                        .map(d -> d instanceof String text ? shown(text) : d)
+                        .map(d -> d instanceof String text ? shown(reason, text) : d)
                         .toArray()));
     }
 
     /** A long text says no more than its beginning does. */
-    private static String shown(String text) {
-        String beginning = text.length() > LONGEST
-                ? text.substring(0, LONGEST) + "…"
-                : text;
+    private static String shown(Reason reason, String text) {
+        // What we ourselves ask for is told whole.
+        String beginning = text.length() > LONGEST && reason != Reason.CSV_COLUMNS ? text.substring(0, LONGEST) + "…" : text;
         return beginning.replaceAll("\\p{Cntrl}", "?");
     }
 

@@ -70,8 +70,8 @@ public record RecordSet(
                         && !(named.containsKey(a.drill())
                                 && a.position() <= named.get(a.drill()).answers()));
         Set<UUID> answered = answersLeft.stream().map(Answer::drill).collect(Collectors.toSet());
-        Set<DrillSession> drillsLeft = kept(
-                drills, d -> !whole.test(d.child()) && (!named.containsKey(d.id()) || answered.contains(d.id())));
+        Set<DrillSession> drillsLeft =
+                kept(drills, d -> !whole.test(d.child()) && (!named.containsKey(d.id()) || answered.contains(d.id())));
         Set<ActionRecord> actionsLeft = kept(actions, a -> !whole.test(a.child()) && !named.containsKey(a.id()));
         Set<UUID> busy = new HashSet<>();
         drillsLeft.forEach(d -> busy.add(d.child()));

@@ -33,8 +33,8 @@ public record Removal(UUID id, UUID child, Kind kind, int answers) {
 
     /** One for each record: the one that removes most. */
     static Set<Removal> farthest(Stream<Removal> all) {
-        return Set.copyOf(
-                all.collect(Collectors.toMap(Removal::id, r -> r, Removal::farther)).values());
+        return Set.copyOf(all.collect(Collectors.toMap(Removal::id, r -> r, Removal::farther))
+                .values());
     }
 
     private static Removal farther(Removal one, Removal other) {

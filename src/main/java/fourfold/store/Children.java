@@ -37,8 +37,7 @@ public final class Children {
                 connection,
                 "SELECT id, COALESCE(name, ''), created_at FROM child ORDER BY created_at, nr",
                 none -> {},
-                row -> new Child(
-                        Codes.id(row, 1), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
+                row -> new Child(Codes.id(row, 1), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
             if (same.known(child.id()).equals(child.id())) {

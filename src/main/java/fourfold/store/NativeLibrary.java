@@ -1,21 +1,21 @@
 package fourfold.store;
 
 import java.io.IOException;
-import java.util.zip.CRC32C;
-import java.util.List;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFileAttributes;
-import java.nio.file.LinkOption;
-import java.nio.charset.StandardCharsets;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.zip.CRC32C;
 import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.OSInfo;
 

@@ -114,7 +114,7 @@ public final class Replacement implements AutoCloseable {
         String beginning = BackupFiles.stem(file) + "-aside";
         try (Stream<Path> files = Files.list(file.resolveSibling(""))) {
             for (Path other : files.toList()) {
-                boolean begun = Files.exists(file) && Files.isSameFile(other, file) || Files.size(other) == 0;
+                boolean begun = (Files.exists(file) && Files.isSameFile(other, file)) || Files.size(other) == 0;
                 if (begun && String.valueOf(other.getFileName()).matches("\\Q" + beginning + "\\E(-\\d+)?\\.\\w+")) {
                     return other;
                 }

@@ -17,7 +17,8 @@ import java.util.stream.Collectors;
 public record Schema(List<String> locations, List<Step> steps) {
     /** The migrations of this program; a test compares them with the files. */
     public static final Schema TODAY = new Schema(
-            List.of("classpath:db/migration"), List.of(new Step("1", -290438652), new Step("2", 1434903109), new Step("3", -1060354799)));
+            List.of("classpath:db/migration"),
+            List.of(new Step("1", -290438652), new Step("2", 1434903109), new Step("3", -1060354799)));
 
     /** One migration as Flyway's history names it. */
     record Step(String version, int checksum) {
@@ -56,9 +57,8 @@ public record Schema(List<String> locations, List<Step> steps) {
      */
     public Optional<String> changed(Connection connection, boolean alone) throws SQLException {
         int applied = applied(connection).size();
-        SchemaObjects expected = applied == steps.size() && equals(TODAY)
-                ? SchemaObjects.today()
-                : SchemaObjects.madeBy(this, applied);
+        SchemaObjects expected =
+                applied == steps.size() && equals(TODAY) ? SchemaObjects.today() : SchemaObjects.madeBy(this, applied);
         return alone ? expected.strange(connection) : expected.changed(connection);
     }
 

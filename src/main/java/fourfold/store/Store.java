@@ -173,12 +173,10 @@ public final class Store implements AutoCloseable {
         takeInEarlierSlips();
     }
 
-    /** The drills that were removed for good. */
-    public Set<UUID> removedDrills() {
-        return Set.copyOf(read(
-                Task.READ_DRILLS,
-                c -> Database.query(
-                        c, "SELECT id FROM removed_record WHERE kind = 2", none -> {}, row -> Codes.id(row, 1))));
+    /** The ids of all that was removed for good. */
+    public Set<UUID> removedIds() {
+        String all = "SELECT id FROM removed_record UNION SELECT id FROM removed_child";
+        return Set.copyOf(read(Task.READ_DRILLS, c -> Database.query(c, all, none -> {}, row -> Codes.id(row, 1))));
     }
 
     /** What was overwritten in the file must not live on in the log. */

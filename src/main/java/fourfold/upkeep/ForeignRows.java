@@ -22,7 +22,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -60,9 +59,9 @@ final class ForeignRows {
         }
     }
 
-    /** What a row's values must mean together; it throws if they mean nothing. */
+    /** What a row's values mean together; it throws if they mean nothing. */
     private interface Meaning {
-        void of(Object... values);
+        Object of(Object... values);
     }
 
     /** A table, in the order in which rows refer to each other, with the most rows that a family can have. */
@@ -123,7 +122,7 @@ final class ForeignRows {
                     "removed_child",
                     100_000,
                     List.of(id(), Column.number("removed_at")),
-                    v -> Map.entry(uuid(v[0]), instant(v[1]))),
+                    v -> List.of(uuid(v[0]), instant(v[1]))),
             new Table(
                     "removed_record",
                     1_000_000,
@@ -133,9 +132,12 @@ final class ForeignRows {
                             Column.number("kind"),
                             Column.number("answers"),
                             Column.number("removed_at")),
-                    v -> Map.entry(uuid(v[0]), uuid(v[1]))),
+                    v -> List.of(uuid(v[0]), uuid(v[1]))),
             new Table(
-                    "home_setting", 10_000, List.of(Column.text("name", 40), Column.text("text", 400)), v -> v.clone()));
+                    "home_setting",
+                    10_000,
+                    List.of(Column.text("name", 40), Column.text("text", 400)),
+                    v -> v));
 
     private final Connection from;
     private final Connection to;
@@ -166,21 +168,22 @@ final class ForeignRows {
                 Column.number(AnswerRow.COLUMNS.get(10)));
     }
 
-    private static void action(Object... v) {
-        uuid(v[1]);
+    private static Object action(Object... v) {
+        UUID id = uuid(v[1]);
         Instant at = new Moment(instant(v[3]), small(v[4])).at();
         ParentAction action = new ActionText((String) v[5], (String) v[6]).action();
         if (action instanceof ParentAction.Choose choose) {
             if (choose.setting().equals(ParentAction.Choose.NAME)) {
-                new Child(SOMEONE, choose.chosen(), at).name();
+                return new Child(SOMEONE, choose.chosen(), at);
             } else if (choose.setting().equals(ParentAction.Choose.SAME)) {
-                uuid(choose.chosen());
+                return uuid(choose.chosen());
             }
         }
+        return List.of(id, action);
     }
 
-    private static void answer(Object... v) {
-        new Answer(
+    private static Object answer(Object... v) {
+        return new Answer(
                         new Answer.Place(SOMEONE, SOMEONE, small(v[1])),
                         new Moment(instant(v[2]), small(v[3])),
                         Codes.purpose(small(v[4])),
@@ -189,8 +192,7 @@ final class ForeignRows {
                                 v[8] == null ? "" : (String) v[8],
                                 new Answer.Times(millis(v[9]), millis(v[10])),
                                 small(v[11])),
-                        Codes.surface(small(v[12])))
-                .asked();
+                        Codes.surface(small(v[12])));
     }
 
     /**
@@ -206,8 +208,11 @@ final class ForeignRows {
             long rows = !there.contains(table.name())
                     ? 0
                     : Database.query(
-                            connection, "SELECT COUNT(*) FROM " + table.name(), none -> {}, row -> row.getLong(1))
-                    .get(0);
+                                    connection,
+                                    "SELECT COUNT(*) FROM " + table.name(),
+                                    none -> {},
+                                    row -> row.getLong(1))
+                            .get(0);
             if (rows > table.most()) {
                 throw new Refusal(Reason.TOO_MANY_ROWS, table.name(), table.most());
             }

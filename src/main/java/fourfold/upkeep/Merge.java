@@ -13,8 +13,8 @@ import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.Failure;
 import fourfold.store.Refusal;
-import fourfold.store.SameChildren;
 import fourfold.store.Removal;
+import fourfold.store.SameChildren;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
@@ -48,10 +48,17 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
      *
      * @param same names that mean one child
      * @param apart names that mean two children, and what the other file's child is to be called
+     * @param back names of removed children whom the other file still has, and who are to come back
      * @param at when it was said
      * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
      */
-    public record Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
+    public record Said(
+            Set<String> same, Map<String, String> apart, Set<String> back, Instant at, int zoneOffsetMinutes) {
+        /** The same without anyone who comes back. */
+        public Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
+            this(same, apart, Set.of(), at, zoneOffsetMinutes);
+        }
+
         private Optional<String> newName(String name) {
             return apart.entrySet().stream()
                     .filter(e -> ChildName.same(e.getKey(), name))
@@ -111,7 +118,9 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
 
     private static void mergeInto(Store store, ForeignFile taken, Said said, boolean whole, List<Merge> done) {
         Database database = store.database();
+        Set<UUID> removed = store.removedIds();
         database.read(Task.MERGE_FILES, c -> {
+            BroughtBack.in(taken.file(), said.back(), removed);
             Connections.run(c, "PRAGMA secure_delete = ON");
             return c;
         });

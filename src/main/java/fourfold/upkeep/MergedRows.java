@@ -95,7 +95,8 @@ final class MergedRows {
     }
 
     private long one(String sql) throws SQLException {
-        return Database.query(connection, sql, none -> {}, row -> row.getLong(1)).get(0);
+        return Database.query(connection, sql, none -> {}, row -> row.getLong(1))
+                .get(0);
     }
 
     void addChildren() throws SQLException {

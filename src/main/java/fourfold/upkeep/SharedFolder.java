@@ -50,7 +50,8 @@ public final class SharedFolder {
         }
         try {
             if (whole.toRealPath()
-                    .equals(Optional.ofNullable(fourfold.store.Journal.real(family).getParent())
+                    .equals(Optional.ofNullable(
+                                    fourfold.store.Journal.real(family).getParent())
                             .orElse(whole))) {
                 throw new RecordsFailure(Task.SHARE, Failure.shown(whole), Problem.of(Reason.LIVING_FILE_THERE));
             }

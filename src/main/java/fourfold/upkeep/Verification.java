@@ -100,10 +100,9 @@ public final class Verification {
     private void look(Path file, boolean unfinished) throws IOException {
         if (unfinished) {
             found(Reason.WRITE_CUT_SHORT);
-            return;
         }
         try {
-            if (Journal.isHot(Journal.log(file)) || !Files.isWritable(file.resolveSibling(""))) {
+            if (unfinished || Journal.isHot(Journal.log(file)) || !Files.isWritable(file.resolveSibling(""))) {
                 try (PrivateCopy copy = PrivateCopy.of(file)) {
                     lookInto(copy.file());
                 }

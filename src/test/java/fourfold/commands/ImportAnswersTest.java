@@ -88,12 +88,17 @@ class ImportAnswersTest {
             Path file = fresh();
             CommandRun run = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
             assertEquals(2, run.code(), run.err());
-            assertTrue(run.err().contains("has no answer at position " + left + " here; take the whole export"), run.err());
+            assertTrue(
+                    run.err().contains("has no answer at position " + left + " here; take the whole export"),
+                    run.err());
             assertEquals(0, CommandRun.of(file, "verify").code());
         }
         Path beginning = Files.write(folder.resolve("beginning.csv"), lines.subList(0, 6));
         Path file = fresh();
-        assertEquals(0, CommandRun.of(file, "import", "answers", "--yes", beginning.toString()).code());
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", beginning.toString())
+                        .code());
         assertEquals(0, CommandRun.of(file, "verify").code());
     }
 

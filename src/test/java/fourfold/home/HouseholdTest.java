@@ -8,15 +8,15 @@ import fourfold.commands.CommandRun;
 import fourfold.commands.Journey;
 import fourfold.commands.Practised;
 import fourfold.commands.Rows;
-import fourfold.progress.Setting;
-import fourfold.records.AnswersCsv;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.Moment;
-import fourfold.terminal.SessionClock;
+import fourfold.progress.Setting;
+import fourfold.records.AnswersCsv;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.RowCounts;
@@ -90,7 +90,12 @@ class HouseholdTest {
             DrillSession session = home.practice().newSession(mina, 8, before).orElseThrow();
             home.practice().begin(session);
             Answer first = AnswersCsv.read(
-                            new StringReader(CommandRun.of(Practised.once(Files.createDirectories(folder.resolve("other"))), "export", "answers").out()), n -> mina.id())
+                            new StringReader(CommandRun.of(
+                                            Practised.once(Files.createDirectories(folder.resolve("other"))),
+                                            "export",
+                                            "answers")
+                                    .out()),
+                            n -> mina.id())
                     .get(0);
             for (int position = 1; position <= 2; position++) {
                 home.practice()
@@ -104,7 +109,9 @@ class HouseholdTest {
             }
             assertEquals(
                     List.of(60, 120),
-                    store.answers(mina.id()).stream().map(Answer::zoneOffsetMinutes).toList());
+                    store.answers(mina.id()).stream()
+                            .map(Answer::zoneOffsetMinutes)
+                            .toList());
         }
     }
 

@@ -115,8 +115,10 @@ class TwoComputersTest {
             on(other, study).setUp(stick, "study", NOW);
             drill(one, 1);
             on(one, kitchen).setUp(stick, "kitchen", NOW);
-            byte[] whole = Files.readAllBytes(
-                    laid().stream().filter(f -> f.toString().contains("study")).findFirst().orElseThrow());
+            byte[] whole = Files.readAllBytes(laid().stream()
+                    .filter(f -> f.toString().contains("study"))
+                    .findFirst()
+                    .orElseThrow());
             Files.write(stick.resolve("fourfold-half-00000001.db"), Arrays.copyOf(whole, whole.length / 2));
             Files.writeString(stick.resolve("fourfold-letter-00000002.db"), "Dear Ana");
             Files.writeString(stick.resolve("holiday.jpg"), "no file of ours");
@@ -194,13 +196,15 @@ class TwoComputersTest {
         assertTrue(set.out().contains("They meet in " + stick) && set.out().contains("this computer"), set.out());
         try (Store store = Store.open(file)) {
             String before = store.homeSetting("together.laid").orElseThrow();
-            Home home = Home.on(store, new fourfold.terminal.SessionClock(NOW, java.time.ZoneOffset.UTC, () -> 0L), () -> 1L);
+            Home home = Home.on(
+                    store, new fourfold.terminal.SessionClock(NOW, java.time.ZoneOffset.UTC, () -> 0L), () -> 1L);
             assertFalse(home.children().list().isEmpty());
             drill(store, 1);
             on(store, file).lay();
             assertFalse(before.equals(store.homeSetting("together.laid").orElseThrow()));
         }
-        assertEquals(2, CommandRun.of(file, "together", stick.toString(), "--stop").code());
+        assertEquals(
+                2, CommandRun.of(file, "together", stick.toString(), "--stop").code());
         CommandRun stopped = CommandRun.of(file, "together", "--stop");
         assertTrue(stopped.out().contains("meets no other"), stopped.out());
         assertEquals(List.of(), laid());

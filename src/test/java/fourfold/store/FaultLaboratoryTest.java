@@ -83,9 +83,8 @@ class FaultLaboratoryTest {
         states++;
         for (int start = 1; start <= 2; start++) {
             try (Store store = Store.open(tried)) {
-                List<Integer> there = store.answers(ANA.id()).stream()
-                        .map(Answer::position)
-                        .toList();
+                List<Integer> there =
+                        store.answers(ANA.id()).stream().map(Answer::position).toList();
                 assertTrue(there.size() >= counted, how + ": only " + there + " of " + counted + " at start " + start);
                 assertEquals(IntStream.rangeClosed(1, there.size()).boxed().toList(), there, how);
             }

@@ -129,7 +129,8 @@ public final class RecordFile {
                         Instant.ofEpochMilli(row.getLong(3)),
                         row.getInt(4),
                         new ActionText(row.getString(5), row.getString(6)).action())));
-        return new RecordSet(children, drills, answers, actions, Set.copyOf(removals(c).values()));
+        return new RecordSet(
+                children, drills, answers, actions, Set.copyOf(removals(c).values()));
     }
 
     private static Map<UUID, Removal> removals(Connection c) throws SQLException {

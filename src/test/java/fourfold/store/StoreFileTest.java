@@ -89,13 +89,15 @@ class StoreFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "thief  | CREATE TRIGGER thief AFTER INSERT ON answer BEGIN DELETE FROM answer WHERE position > 1; END",
-        "answer_log | DROP VIEW answer_log; CREATE VIEW answer_log AS SELECT 1 AS nickname",
-        "ix_more | CREATE UNIQUE INDEX ix_more ON answer (drill_nr)",
-        "ix_act_child | DROP INDEX ix_act_child",
-        "removed_child | DROP TABLE removed_child; CREATE VIEW removed_child AS SELECT 'x' AS id, 1 AS removed_at"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "thief  | CREATE TRIGGER thief AFTER INSERT ON answer BEGIN DELETE FROM answer WHERE position > 1; END",
+                "answer_log | DROP VIEW answer_log; CREATE VIEW answer_log AS SELECT 1 AS nickname",
+                "ix_more | CREATE UNIQUE INDEX ix_more ON answer (drill_nr)",
+                "ix_act_child | DROP INDEX ix_act_child",
+                "removed_child | DROP TABLE removed_child; CREATE VIEW removed_child AS SELECT 'x' AS id, 1 AS removed_at"
+            })
     void aFileWhoseTablesWereChangedBehindOurBackIsNotPractisedIn(String name, String sql)
             throws IOException, SQLException {
         Path file = usual();

@@ -290,6 +290,37 @@ class MergeTest {
     }
 
     @Test
+    void aRemovalIsTakenBackWhereACopyRemainsAndHoldsNoLongerThanThat() throws IOException {
+        Path here = with(ANA, 1);
+        try (Store store = Store.open(here)) {
+            store.keep(Invented.action(ANA, 1, new ParentAction.Choose("minutes", "7")));
+            store.keep(Invented.action(ANA, 2, new ParentAction.Undo(Invented.id(2_000_001))));
+        }
+        Path copy = Files.copy(here, folder.resolve("copy.db"));
+        Merge.Said back = new Merge.Said(Set.of(), Map.of(), Set.of("ana"), NOW, 60);
+        Path removed = empty();
+        for (int time = 1; time <= 2; time++) {
+            try (Store store = Store.open(here)) {
+                store.remove(store.children().get(0).id(), NOW);
+                assertEquals(List.of("Ana"), Merge.of(store, copy, NOTHING).leftOut());
+                assertEquals(List.of(), store.allChildren());
+                if (time == 1) {
+                    Merge.of(store, copy, back);
+                    Child ana = store.children().get(0);
+                    assertEquals("Ana", ana.name());
+                    assertEquals(1, store.answers(ana.id()).size());
+                    assertEquals(List.of(), fourfold.log.ActionRecord.inForce(store.actions(ana.id())));
+                }
+            }
+            removed = merged(removed, here);
+        }
+        Path both = merged(removed, copy, back);
+        assertEquals(content(both), content(merged(here, copy, back)), "two computers bring back one child");
+        assertEquals(content(both), content(merged(both, here)), "the removal takes the child again");
+        assertEquals(List.of(), Verification.of(both));
+    }
+
+    @Test
     void whatARemovalNamesIsGoneFromTheFilesBytesAlsoOnTheOtherComputer() throws IOException {
         Path here = with(ANA, 1);
         Path there = with(ANA, 1);

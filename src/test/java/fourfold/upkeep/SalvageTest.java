@@ -48,11 +48,14 @@ class SalvageTest {
         try (Connection connection = source.getConnection();
                 Statement statement = connection.createStatement()) {
             // Another child of that name, which the program never lets be, with a drill and an answer.
-            statement.execute("INSERT INTO child SELECT 2, '00000000-0000-4000-8000-00000000000b', 'ANA', created_at FROM child");
-            statement.execute("INSERT INTO drill SELECT 99, '00000000-0000-4000-8000-00000000000c', 2, started_at, 0, 480, 1"
-                    + " FROM drill WHERE nr = 1");
-            statement.execute("INSERT INTO answer SELECT 99, 1, asked_at, 0, purpose, operation, left_number, right_number,"
-                    + " typed, first_key_ms, whole_ms, 0, 1 FROM answer WHERE drill_nr = 1 AND position = 1");
+            statement.execute(
+                    "INSERT INTO child SELECT 2, '00000000-0000-4000-8000-00000000000b', 'ANA', created_at FROM child");
+            statement.execute(
+                    "INSERT INTO drill SELECT 99, '00000000-0000-4000-8000-00000000000c', 2, started_at, 0, 480, 1"
+                            + " FROM drill WHERE nr = 1");
+            statement.execute(
+                    "INSERT INTO answer SELECT 99, 1, asked_at, 0, purpose, operation, left_number, right_number,"
+                            + " typed, first_key_ms, whole_ms, 0, 1 FROM answer WHERE drill_nr = 1 AND position = 1");
         }
         long started = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Salvage salvage = Salvage.of(file, Optional.empty(), folder.resolve("saved.db"), n -> "Nameless " + n);

@@ -79,7 +79,12 @@ class UnionTest {
     private static DrillSession drill(Child child, int number) {
         DrillSession drill = Invented.session(child, number + 10 * child.id().getLeastSignificantBits());
         return new DrillSession(
-                drill.id(), child.id(), drill.startedAt().minus(Duration.ofHours(7L * (number % 2))), 0, drill.planned(), 1);
+                drill.id(),
+                child.id(),
+                drill.startedAt().minus(Duration.ofHours(7L * (number % 2))),
+                0,
+                drill.planned(),
+                1);
     }
 
     private static ActionRecord action(Child child, int number) {
@@ -87,7 +92,9 @@ class UnionTest {
         ParentAction action = switch (number) {
             case 0 -> new ParentAction.Choose(ParentAction.Choose.NAME, child.name() + "x");
             case 1 -> new ParentAction.Reset(Family.of(6, 7));
-            default -> new ParentAction.Undo(Invented.action(child, id - 1, new ParentAction.Hold(Family.of(1, 1))).id());
+            default ->
+                new ParentAction.Undo(Invented.action(child, id - 1, new ParentAction.Hold(Family.of(1, 1)))
+                        .id());
         };
         return Invented.action(child, id, action);
     }
@@ -133,7 +140,11 @@ class UnionTest {
         if (random.nextInt(8) == 0) {
             UUID whole = CHILDREN.get(random.nextInt(3)).id();
             c = c.union(new RecordSet(
-                    Set.of(), Set.of(), Set.of(), Set.of(), Set.of(new Removal(whole, whole, Removal.Kind.WHOLE_CHILD, 0))));
+                    Set.of(),
+                    Set.of(),
+                    Set.of(),
+                    Set.of(),
+                    Set.of(new Removal(whole, whole, Removal.Kind.WHOLE_CHILD, 0))));
         }
         return new Triple(a, b, c);
     }
@@ -151,7 +162,8 @@ class UnionTest {
             assertEquals(all, all.union(t.b), "triple " + i);
             assertEquals(t.a, t.a.union(t.a), "triple " + i);
             assertEquals(t.a, t.a.union(NOTHING), "triple " + i);
-            assertTrue(all.drills().stream().allMatch(d -> all.children().stream().anyMatch(k -> k.id().equals(d.child()))));
+            assertTrue(all.drills().stream()
+                    .allMatch(d -> all.children().stream().anyMatch(k -> k.id().equals(d.child()))));
             for (RecordSet part : List.of(t.a, t.b, t.c)) {
                 assertTrue(
                         part.answers().stream().allMatch(x -> all.answers().contains(x) || isNamed(x, all.removals())),
@@ -163,21 +175,23 @@ class UnionTest {
                     ? 1
                     : 0;
         }
-        assertTrue(removed > TRIPLES / 2 && survived > TRIPLES / 10, removed + " with removals, " + survived + " survived");
+        assertTrue(
+                removed > TRIPLES / 2 && survived > TRIPLES / 10,
+                removed + " with removals, " + survived + " survived");
     }
 
     private static boolean isNamed(Answer answer, Set<Removal> removals) {
         return removals.stream()
-                .anyMatch(r -> r.id().equals(answer.drill()) && answer.position() <= r.answers()
-                        || r.kind() == Removal.Kind.WHOLE_CHILD && r.id().equals(answer.child()));
+                .anyMatch(r -> (r.id().equals(answer.drill()) && answer.position() <= r.answers())
+                        || (r.kind() == Removal.Kind.WHOLE_CHILD && r.id().equals(answer.child())));
     }
 
     @Test
     void oneIdThatMeansTwoThingsHasNoUnion() {
         Child ana = CHILDREN.get(0);
         RecordSet one = new RecordSet(Set.of(ana), Set.of(), Set.of(), Set.of(), Set.of());
-        RecordSet other = new RecordSet(
-                Set.of(new Child(ana.id(), "Eva", ana.since())), Set.of(), Set.of(), Set.of(), Set.of());
+        RecordSet other =
+                new RecordSet(Set.of(new Child(ana.id(), "Eva", ana.since())), Set.of(), Set.of(), Set.of(), Set.of());
         assertThrows(InvalidValue.class, () -> one.union(other));
     }
 
@@ -206,7 +220,8 @@ class UnionTest {
                 try (Store store = Store.open(third)) {
                     Merge.of(store, other, same);
                     Merge.of(store, written(template, "again.db", t.a), same);
-                    assertEquals(without(t.a.union(t.b).union(t.c)), without(RecordFile.read(store)), "triple back " + i);
+                    assertEquals(
+                            without(t.a.union(t.b).union(t.c)), without(RecordFile.read(store)), "triple back " + i);
                 }
             }
         }
@@ -215,7 +230,8 @@ class UnionTest {
     /** Without what a parent said of one name, which is an action more. */
     private static RecordSet without(RecordSet all) {
         Set<ActionRecord> actions = new HashSet<>(all.actions());
-        actions.removeIf(a -> a.action() instanceof ParentAction.Choose c && c.setting().equals(ParentAction.Choose.SAME));
+        actions.removeIf(
+                a -> a.action() instanceof ParentAction.Choose c && c.setting().equals(ParentAction.Choose.SAME));
         return new RecordSet(all.children(), all.drills(), all.answers(), actions, all.removals());
     }
 

@@ -77,7 +77,10 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         @Override
         public Outcome perform(Home home) {
             boolean opens = home.gate().opens(pin, at);
-            return new Tried(Gate.isPossible(pin), opens, opens ? Duration.ZERO : home.gate().wait(at));
+            return new Tried(
+                    Gate.isPossible(pin),
+                    opens,
+                    opens ? Duration.ZERO : home.gate().wait(at));
         }
 
         @Override

@@ -41,7 +41,8 @@ record TogetherPage(Words words, ZoneId zone, TwoComputers.State state, Optional
                 picture.centred(y++, line, Ink.STRONG);
             }
         } else {
-            for (SharedFolder.Laid laid : state.there().subList(0, Math.min(6, state.there().size()))) {
+            for (SharedFolder.Laid laid :
+                    state.there().subList(0, Math.min(6, state.there().size()))) {
                 picture.centred(y++, line(laid), Ink.PLAIN);
             }
         }
