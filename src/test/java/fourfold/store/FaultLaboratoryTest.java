@@ -42,7 +42,29 @@ class FaultLaboratoryTest {
     private int states;
 
     /** What lies on the disk after a forced write, and how many answers counted by then. */
-    private record Durable(byte[] database, byte[] log, int counted) {}
+    private static final class Durable {
+        private final byte[] database;
+        private final byte[] log;
+        private final int counted;
+
+        Durable(byte[] database, byte[] log, int counted) {
+            this.database = database;
+            this.log = log;
+            this.counted = counted;
+        }
+
+        byte[] database() {
+            return database;
+        }
+
+        byte[] log() {
+            return log;
+        }
+
+        int counted() {
+            return counted;
+        }
+    }
 
     @BeforeEach
     void nameFile() {

@@ -9,6 +9,7 @@ import fourfold.log.Child;
 import fourfold.store.Disk;
 import fourfold.store.Invented;
 import fourfold.store.Journal;
+import fourfold.store.Replacement;
 import fourfold.store.Store;
 import fourfold.words.InEnglish;
 import java.io.IOException;
@@ -198,10 +199,10 @@ class RestoreStoppedTest {
     @Test
     void aRestoreWhileAnotherIsAtItIsRefused() throws IOException {
         putThere("whole");
-        try (var other = fourfold.store.Replacement.begin(file, Disk.REAL).orElseThrow()) {
-            String told = InEnglish.failure(() -> Restoration.of(file, made.resolve("new.db")));
-            assertTrue(told.contains("still has it open"), told);
-        }
+        Replacement other = Replacement.begin(file, Disk.REAL).orElseThrow();
+        String told = InEnglish.failure(() -> Restoration.of(file, made.resolve("new.db")));
+        assertTrue(told.contains("still has it open"), told);
+        other.close();
     }
 
     @Test
