@@ -122,8 +122,8 @@ public final class ImportedAnswers {
         fresh.values().forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()));
         Stream.concat(kept.values().stream(), fresh.values().stream())
                 .filter(a -> drills.containsKey(a.drill()))
-                .forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>())
-                        .put(a.position(), a));
+                .forEach(a ->
+                        drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()).put(a.position(), a));
         drills.forEach((drill, answers) -> {
             Instant before = Instant.MIN;
             int expected = 1;

@@ -31,7 +31,8 @@ public final class InvalidValue extends IllegalArgumentException {
     /** A long text says no more than its beginning does. */
     private static String shown(Reason reason, String text) {
         // What we ourselves ask for is told whole.
-        String beginning = text.length() > LONGEST && reason != Reason.CSV_COLUMNS ? text.substring(0, LONGEST) + "…" : text;
+        String beginning =
+                text.length() > LONGEST && reason != Reason.CSV_COLUMNS ? text.substring(0, LONGEST) + "…" : text;
         return beginning.replaceAll("\\p{Cntrl}", "?");
     }
 

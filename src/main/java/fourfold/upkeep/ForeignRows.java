@@ -133,11 +133,7 @@ final class ForeignRows {
                             Column.number("answers"),
                             Column.number("removed_at")),
                     v -> List.of(uuid(v[0]), uuid(v[1]))),
-            new Table(
-                    "home_setting",
-                    10_000,
-                    List.of(Column.text("name", 40), Column.text("text", 400)),
-                    v -> v));
+            new Table("home_setting", 10_000, List.of(Column.text("name", 40), Column.text("text", 400)), v -> v));
 
     private final Connection from;
     private final Connection to;
@@ -184,15 +180,13 @@ final class ForeignRows {
 
     private static Object answer(Object... v) {
         return new Answer(
-                        new Answer.Place(SOMEONE, SOMEONE, small(v[1])),
-                        new Moment(instant(v[2]), small(v[3])),
-                        Codes.purpose(small(v[4])),
-                        Codes.prompt(v[5] == null ? 0 : small(v[5]), small(v[6]), v[7] == null ? 0 : small(v[7])),
-                        new Answer.Typing(
-                                v[8] == null ? "" : (String) v[8],
-                                new Answer.Times(millis(v[9]), millis(v[10])),
-                                small(v[11])),
-                        Codes.surface(small(v[12])));
+                new Answer.Place(SOMEONE, SOMEONE, small(v[1])),
+                new Moment(instant(v[2]), small(v[3])),
+                Codes.purpose(small(v[4])),
+                Codes.prompt(v[5] == null ? 0 : small(v[5]), small(v[6]), v[7] == null ? 0 : small(v[7])),
+                new Answer.Typing(
+                        v[8] == null ? "" : (String) v[8], new Answer.Times(millis(v[9]), millis(v[10])), small(v[11])),
+                Codes.surface(small(v[12])));
     }
 
     /**
