@@ -121,7 +121,8 @@ public final class Verification {
             if (isAsOurs(connection)) {
                 pages(connection);
                 references(connection);
-                if (Schema.TODAY.stateOf(connection) == Schema.State.OLDER && findings.isEmpty()) {
+                boolean sound = findings.stream().allMatch(f -> f.reason() == Reason.WRITE_CUT_SHORT);
+                if (sound && Schema.TODAY.stateOf(connection) == Schema.State.OLDER) {
                     lookIntoBroughtUpToDate(file);
                 } else {
                     rows(connection);
