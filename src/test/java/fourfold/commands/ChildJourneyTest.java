@@ -64,7 +64,13 @@ class ChildJourneyTest {
     }
 
     private static boolean isFromMemory(Drill drill) {
-        return drill.phase() instanceof Asking asking && !asking.isInView();
+        return drill.phase() instanceof Asking asking && asking.purpose().isFromMemory();
+    }
+
+    /** One of the two shelves of a drill on 80 columns and 24 rows, alone on a sheet. */
+    private static String shelf(Journey journey, int number) {
+        List<String> rows = journey.picture().lines().toList();
+        return String.join("\n", rows.subList(3 + 6 * number, 8 + 6 * number));
     }
 
     private static Asking asking(Journey journey) {
@@ -110,8 +116,8 @@ class ChildJourneyTest {
         try (Journey journey = practised("keys=keypad")) {
             journey.keys("1 Enter").rest(100);
             until(journey, ChildJourneyTest::isFromMemory);
-            shows(journey, "Enter show me   * pause");
-            shows(journey.keys("3"), "Enter ready   - take back   * pause");
+            shows(journey, "Enter show me   * pause   ? keys");
+            shows(journey.keys("3"), "Enter ready   - take back   * pause   ? keys");
         }
     }
 
@@ -128,7 +134,7 @@ class ChildJourneyTest {
             shows(journey, "The missing number is " + hidden.expected() + ". Type it once.");
             assertEquals(
                     hidden.known() + "×" + hidden.expected() + "=" + hidden.product(),
-                    DigitReader.read(journey.picture()).orElseThrow());
+                    DigitReader.read(shelf(journey, 1)).orElseThrow());
             journey.give(0);
             String export = CommandRun.of(folder.resolve("sample.db"), "export", "answers")
                     .out();
@@ -149,7 +155,15 @@ class ChildJourneyTest {
                             && d.phase().question().orElseThrow().left() > 2);
             fourfold.facts.Question asked = asking(journey).question().orElseThrow();
             journey.give(-asked.right());
-            shows(journey, "That is " + (asked.left() - 1) + " × " + asked.right() + ".");
+            int own = asked.expected() - asked.right();
+            String fact = asked.left() + " × " + asked.right();
+            shows(
+                    journey,
+                    (asked.left() - 1) + " × " + asked.right() + " is the next one down: " + own + ". You were asked "
+                            + fact + ".");
+            String question = asked.left() + "×" + asked.right() + "=";
+            assertEquals(question + own, DigitReader.read(shelf(journey, 0)).orElseThrow(), "the child's own answer");
+            assertEquals(question + asked.expected(), DigitReader.read(shelf(journey, 1)).orElseThrow());
             shows(journey, "It goes like this. Type it once.");
             assertFalse(journey.picture().toLowerCase(java.util.Locale.ROOT).contains("wrong"), journey.picture());
             journey.give(0);

@@ -70,7 +70,8 @@ class JourneyTest {
     private static void practise(Journey journey) {
         int fromMemory = 0;
         for (int i = 0; i < 500 && !journey.drill().orElseThrow().isFinished(); i++) {
-            boolean memory = journey.drill().orElseThrow().phase() instanceof Asking asking && !asking.isInView();
+            boolean memory = journey.drill().orElseThrow().phase() instanceof Asking asking
+                    && asking.purpose().isFromMemory();
             fromMemory += memory ? 1 : 0;
             if (memory && fromMemory == 5) {
                 journey.answer(1);

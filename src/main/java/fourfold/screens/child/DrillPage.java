@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param sign what is shown while the file is waited for
  * @param ending the picture of the drill's end
  * @param advice what a grown-up should know; empty for nothing
+ * @param note why the last key did nothing; empty if it did something
  */
 public record DrillPage(
         Words words,
@@ -41,7 +42,8 @@ public record DrillPage(
         DrillFile file,
         WaitSign sign,
         SummaryPicture ending,
-        String advice)
+        String advice,
+        String note)
         implements Page {
     /** What the page is about. */
     enum Mood {
@@ -66,6 +68,7 @@ public record DrillPage(
                 DrillFile.FRESH,
                 new WaitSign(words.say("drill.moment")),
                 SummaryPicture.without(words, child, ready.progress()),
+                "",
                 "");
     }
 
@@ -85,7 +88,7 @@ public record DrillPage(
             }
             drawing.mark(picture, file.answersBehind(), advice);
         }
-        picture.centred(picture.height() - 2, sign.shown(), Ink.PLAIN);
+        picture.centred(picture.height() - 2, sign.shown().isEmpty() ? note : sign.shown(), Ink.PLAIN);
     }
 
     /** Why the disk did not take it, in one line. */

@@ -32,6 +32,7 @@ final class DrillTurn {
     private WaitSign sign;
     private SummaryPicture ending;
     private String advice;
+    private String note;
 
     private DrillTurn(DrillPage page) {
         this.page = page;
@@ -44,6 +45,7 @@ final class DrillTurn {
         sign = page.sign();
         ending = page.ending();
         advice = page.advice();
+        note = page.note();
     }
 
     /** What follows. */
@@ -61,7 +63,8 @@ final class DrillTurn {
                 turn.file,
                 turn.sign,
                 turn.ending,
-                turn.advice);
+                turn.advice,
+                turn.note);
         return new PageResult(next.equals(page) ? page : next, turn.effects);
     }
 
@@ -96,14 +99,35 @@ final class DrillTurn {
         } else if (drill.isFinished()) {
             onFinished(key, at);
         } else {
-            apply(DrillKeys.event(key, at));
+            Drill before = drill;
+            Event meant = meant(key, at);
+            apply(meant);
+            note = waiting.isEmpty() && isSame(before.phase(), drill.phase())
+                    ? new RefusedKey(page.words(), before).why(key, meant)
+                    : "";
         }
+    }
+
+    /** Whether the child sees the same; when a key last came is no part of that. */
+    private static boolean isSame(Phase before, Phase now) {
+        return now.equals(before)
+                || (before instanceof Phase.Asking then
+                        && now instanceof Phase.Asking asking
+                        && asking.prompt().equals(then.prompt())
+                        && asking.reason() == then.reason()
+                        && asking.typed().equals(then.typed()));
+    }
+
+    /** What a key means here: the one that shows the keys pauses, for the pause shows them. */
+    private Event meant(Key key, Instant at) {
+        boolean asksForKeys = key.is('?') && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute);
+        return asksForKeys ? new Event.Pause(at) : DrillKeys.event(key, at);
     }
 
     /** A key before its question: it is seen not to count, but for a pause, which comes when the answer is kept. */
     private void early(Key key, Instant at) {
         sign = sign.early(at);
-        if (DrillKeys.event(key, at) instanceof Event.Pause) {
+        if (meant(key, at) instanceof Event.Pause) {
             pauseMeant = pauseMeant.or(() -> Optional.of(at));
         }
     }
@@ -231,6 +255,7 @@ final class DrillTurn {
         Step step = drill.on(event);
         boolean ends = step.next().isFinished() && !drill.isFinished();
         if (!ends && step.effects().isEmpty()) {
+            note = step.next().phase().getClass().equals(drill.phase().getClass()) ? note : "";
             drill = step.next();
             return;
         }
@@ -262,6 +287,7 @@ final class DrillTurn {
             drill = waiting.get();
             waiting = Optional.empty();
             counted = at;
+            note = "";
         }
         Optional<Instant> meant = pauseMeant;
         pauseMeant = Optional.empty();

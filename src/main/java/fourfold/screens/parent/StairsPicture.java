@@ -74,7 +74,7 @@ final class StairsPicture {
         boolean marked = reach.families(chosen).contains(cell.family());
         String number = String.format("%3d", cell.family().product());
         if (cell.family().equals(chosen) && number.startsWith(" ")) {
-            number = "▸" + number.substring(1);
+            number = "►" + number.substring(1);
         }
         picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
         picture.text(x + 3, y, shade(level), Colours.of(level));
