@@ -105,7 +105,7 @@ class ChildJourneyTest {
             journey.keys(ready).rest(100);
             assertFalse(journey.picture().contains("Pause"), journey.picture());
             journey.keys(pause + " " + pause);
-            shows(journey, "Well done");
+            shows(journey, "Everything is kept");
             journey.keys(ready);
             shows(journey, "Who wants to practise?");
         }
@@ -202,7 +202,7 @@ class ChildJourneyTest {
             journey.rest(3000);
             assertEquals(countdown, journey.picture(), "no clock runs on the screen");
             until(journey, Drill::isFinished);
-            shows(journey, "In your minute: ");
+            shows(journey, " in 60 seconds: ");
             shows(journey, "Press Enter.");
             journey.keys("Enter");
             shows(journey, "Your minutes so far: digits right");
@@ -232,7 +232,7 @@ class ChildJourneyTest {
             shows(journey, "Esc pause");
             assertEquals("", journey.picture().lines().findFirst().orElseThrow());
             journey.keys("Esc Esc");
-            shows(journey, "Well done, ");
+            shows(journey, "Everything is kept.");
             assertEquals(List.of(name), Rows.column(file, "SELECT name FROM child"));
         }
     }
@@ -261,7 +261,7 @@ class ChildJourneyTest {
 
     private static int[] shades(Journey journey, Child child) {
         fourfold.insight.LifetimeProgress filling = journey.home().records().lifetime(child);
-        return fourfold.facts.Families.all().stream().mapToInt(filling::shade).toArray();
+        return fourfold.facts.Families.all().stream().mapToInt(filling::stones).toArray();
     }
 
     @Test

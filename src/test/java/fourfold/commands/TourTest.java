@@ -35,7 +35,7 @@ class TourTest {
         "How many minutes",
         "Type this number",
         "Type it once",
-        "Well done",
+        "Everything is kept",
         "of 55 families fluent",
         "the plan"
     };

@@ -150,6 +150,10 @@ final class DrillTurn {
     }
 
     private void onFinished(Key key, Instant at) {
+        if (ending.isMoving()) {
+            ending = ending.still();
+            return;
+        }
         if (key.kind() == Key.Kind.ENTER && file.isBehind()) {
             ask(new DrillEffect.TryAgain(at));
             sign = sign.begin(at);
@@ -184,6 +188,9 @@ final class DrillTurn {
         }
         if (mood == DrillPage.Mood.REFUSED) {
             return;
+        }
+        if (drill.isFinished()) {
+            ending = ending.at(at);
         }
         if (file.isToBeTried(at)) {
             ask(new DrillEffect.Keep(List.of(), at));

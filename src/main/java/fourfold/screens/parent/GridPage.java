@@ -41,7 +41,7 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         }
     }
 
-    /** How the grid is looked at: what cells show, how far keys reach, letters in place of shades. */
+    /** How the grid is looked at: what cells show, how far keys reach, letters in place of stones. */
     record Look(View view, SelectionScope reach, boolean letters) {}
 
     /** The grid as it opens: with the shakiest family chosen. */
@@ -80,10 +80,13 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
         keys.add("v " + words().say(look.view().next().key()));
         keys.add("t " + words().say(look.reach().next().key()));
-        keys.add(words().say(look.letters() ? "grid.shades" : "grid.letters"));
+        keys.add(words().say(look.letters() ? "grid.stones" : "grid.letters"));
         keys.add(words().say("grid.open", chosen.high()));
         keys.add(words().say("grid.close"));
         int above = Footer.draw(picture, keys);
+        if (!line.isEmpty()) {
+            picture.text(0, above - 1, " ".repeat(picture.width()));
+        }
         picture.centred(above - 1, line, Ink.STRONG);
     }
 
