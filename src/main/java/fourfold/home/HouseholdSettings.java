@@ -5,6 +5,7 @@ import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
 import fourfold.store.Store;
+import fourfold.terminal.Theme;
 import fourfold.terminal.WindowSize;
 import java.util.Optional;
 
@@ -15,7 +16,9 @@ public final class HouseholdSettings {
 
     private static final String LANGUAGE = "language";
 
-    /** What is remembered in place of a language if the system's is wanted. */
+    private static final String THEME = "theme";
+
+    /** What is remembered in place of a language or a theme if the system's is wanted. */
     private static final String SYSTEM = "system";
 
     private final Store store;
@@ -41,6 +44,24 @@ public final class HouseholdSettings {
      */
     public void setLanguage(Optional<String> code) {
         store.keepHomeSetting(LANGUAGE, code.orElse(SYSTEM));
+    }
+
+    /**
+     * The theme that was set; empty for one that fits the terminal.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public Optional<Theme> theme() {
+        return store.homeSetting(THEME).flatMap(Theme::named);
+    }
+
+    /**
+     * Sets the theme of the household, or the one that fits the terminal.
+     *
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setTheme(Optional<Theme> theme) {
+        store.keepHomeSetting(THEME, theme.map(Theme::key).orElse(SYSTEM));
     }
 
     /** The window's size as it was last, with letters as large as the child who needs the largest. */

@@ -204,7 +204,7 @@ class ChildJourneyTest {
             until(journey, Drill::isFinished);
             shows(journey, " in 60 seconds: ");
             shows(journey, "Press Enter.");
-            journey.keys("Enter");
+            journey.rest(1500).keys("Enter");
             shows(journey, "Your minutes so far: digits right");
             journey.keys("Enter");
             shows(journey, "Who wants to practise?");

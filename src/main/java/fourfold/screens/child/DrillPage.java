@@ -3,13 +3,11 @@ package fourfold.screens.child;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.log.Child;
-import fourfold.screens.Colours;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Page;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.terminal.WaitSign;
 import fourfold.words.Words;
 import java.time.Instant;
@@ -94,11 +92,6 @@ public record DrillPage(
     /** Why the disk did not take it, in one line. */
     private String reason() {
         return file.state().failure().map(words::failure).orElse("");
-    }
-
-    @Override
-    public Optional<Theme> theme() {
-        return Optional.of(Colours.of(drill.progress().steering().settings()));
     }
 
     @Override

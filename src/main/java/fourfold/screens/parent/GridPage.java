@@ -4,7 +4,6 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
 import fourfold.progress.Progress;
-import fourfold.screens.Colours;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
@@ -14,7 +13,6 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -61,11 +59,6 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
     @Override
     public PageResult returned(Instant at) {
         return PageResult.of(with(steers.say("")), steers.say("").renew(at));
-    }
-
-    @Override
-    public Optional<Theme> theme() {
-        return Optional.of(Colours.of(steers.progress().steering().settings()));
     }
 
     private Words words() {
