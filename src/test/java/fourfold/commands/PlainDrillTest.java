@@ -320,4 +320,30 @@ class PlainDrillTest {
                         .get(0))
                 > 30);
     }
+
+    /** A terminal that says that it can't draw gets the drill in lines, unasked. */
+    @Test
+    void onADumbTerminalADrillGoesOnInPlainLines() {
+        Practised.once(folder);
+        java.io.StringWriter out = new java.io.StringWriter();
+        fourfold.home.Environment usual = CommandRun.world(
+                file(),
+                true,
+                new java.io.BufferedReader(new java.io.StringReader("q\n")),
+                out,
+                new java.io.StringWriter(),
+                fourfold.home.Environment::systemClock);
+        fourfold.home.Environment dumb = new fourfold.home.Environment(
+                usual.in(),
+                usual.out(),
+                usual.data(),
+                usual.err(),
+                java.util.Map.of("TERM", "dumb", "FOURFOLD_LANGUAGE", "en"),
+                usual.home(),
+                usual.systemName(),
+                usual.unicode(),
+                usual.clock());
+        assertEquals(0, Fourfold.run(dumb, "--store", file().toString(), "drill"));
+        assertTrue(out.toString().startsWith("Hello Mina. This drill lasts about 8 minutes."), out.toString());
+    }
 }

@@ -45,6 +45,8 @@ public record DrillPage(
         implements Page {
     /** What the page is about. */
     enum Mood {
+        /** The child is greeted; Enter begins. */
+        GREETING,
         /** The child practises, or sees the end. */
         PRACTISING,
         /** The disk did not take it, and the child is asked what to do. */
@@ -68,6 +70,12 @@ public record DrillPage(
                 SummaryPicture.without(words, child, ready.progress()),
                 "",
                 "");
+    }
+
+    /** The same with a greeting before it, which says how to answer: it begins with Enter. */
+    public DrillPage greeting() {
+        return new DrillPage(
+                words, child, drill, waiting, pauseMeant, counted, Mood.GREETING, file, sign, ending, advice, note);
     }
 
     @Override

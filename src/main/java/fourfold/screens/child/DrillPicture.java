@@ -32,7 +32,9 @@ final class DrillPicture {
 
     void draw(Picture picture, Drill drill) {
         Phase phase = drill.phase();
-        if (phase instanceof Asking asking) {
+        if (phase instanceof Phase.Ready) {
+            greeting(picture);
+        } else if (phase instanceof Asking asking) {
             asking(picture, drill, asking);
         } else if (phase instanceof Phase.Right right) {
             right(picture, drill, right);
@@ -129,6 +131,14 @@ final class DrillPicture {
         picture.centred(shelves.told(), words.say("drill.right"), Ink.PLAIN);
     }
 
+    private void greeting(Picture picture) {
+        int y = picture.height() / 2 - 3;
+        picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
+        picture.centred(y + 2, words.say("minutes.how", keys.ready()), Ink.PLAIN);
+        picture.centred(y + 3, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
+        picture.centred(y + 5, words.say("minute.begin", keys.ready()), Ink.PLAIN);
+    }
+
     private void waiting(Picture picture, String title, String line) {
         int y = picture.height() / 2 - 5;
         picture.centred(y, words.say(title), Ink.STRONG);
@@ -160,7 +170,8 @@ final class DrillPicture {
         String minutes = "▪".repeat(minutesPractised(drill)) + " ";
         picture.text(0, y, name, Ink.QUIET);
         picture.right(y, minutes, Ink.QUIET);
-        boolean waits = drill.phase() instanceof Phase.Paused
+        boolean waits = drill.phase() instanceof Phase.Ready
+                || drill.phase() instanceof Phase.Paused
                 || drill.phase() instanceof Phase.HandsOff
                 || drill.phase() instanceof Phase.OneMinute;
         if (!waits) {

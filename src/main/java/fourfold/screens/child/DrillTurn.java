@@ -71,7 +71,9 @@ final class DrillTurn {
     private void hear(PageEvent event) {
         Instant at = event.at();
         if (event instanceof PageEvent.Opened) {
-            apply(new Event.Enter(at));
+            if (mood != DrillPage.Mood.GREETING) {
+                apply(new Event.Enter(at));
+            }
         } else if (event instanceof PageEvent.Pressed pressed) {
             key(pressed.key(), at);
         } else if (event instanceof PageEvent.Tick) {
@@ -247,7 +249,9 @@ final class DrillTurn {
     }
 
     private boolean isAtRest() {
-        return drill.phase() instanceof Phase.Paused || drill.phase() instanceof Phase.HandsOff;
+        return drill.phase() instanceof Phase.Paused
+                || drill.phase() instanceof Phase.HandsOff
+                || drill.phase() instanceof Phase.Ready;
     }
 
     private void ask(DrillEffect effect) {
@@ -287,7 +291,7 @@ final class DrillTurn {
 
     /** What waited counts now: all is kept, or the child goes on without. */
     private void counts(Instant at) {
-        if (mood == DrillPage.Mood.REFUSED) {
+        if (mood != DrillPage.Mood.LEAVING) {
             mood = DrillPage.Mood.PRACTISING;
         }
         if (waiting.isPresent()) {

@@ -24,7 +24,7 @@ final class RefusedKey {
         if (phase instanceof Phase.Right) {
             return words.say("note.wait");
         }
-        if (phase instanceof Phase.Meeting) {
+        if (phase instanceof Phase.Meeting || phase instanceof Phase.Ready) {
             return words.say("note.goon", keys.ready());
         }
         return phase instanceof Asking asking ? asked(asking, key, meant) : "";
