@@ -1,7 +1,6 @@
 package fourfold.home;
 
 import fourfold.log.RecordsFailure;
-import fourfold.log.Surface;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
@@ -145,9 +144,7 @@ public final class Home implements AutoCloseable {
 
     /** Remembers how large the window was, if it was one. */
     public void rememberWindow(TerminalSession stage) {
-        if (stage.surface() == Surface.WINDOW) {
-            settings().rememberWindow(stage.columns(), stage.rows());
-        }
+        stage.window().ifPresent(settings()::rememberWindow);
     }
 
     @Override

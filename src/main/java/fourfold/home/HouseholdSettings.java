@@ -64,13 +64,11 @@ public final class HouseholdSettings {
         store.keepHomeSetting(THEME, theme.map(Theme::key).orElse(SYSTEM));
     }
 
-    /** The window's size as it was last, with letters as large as the child who needs the largest. */
+    /** The window's size as it was last, with letters at least as large as the child who needs the largest. */
     public WindowSize window() {
+        WindowSize last = store.homeSetting(WINDOW).flatMap(WindowSize::remembered).orElse(WindowSize.USUAL);
         int points = store.children().stream().mapToInt(this::letters).max().orElse(WindowSize.USUAL.points());
-        return store.homeSetting(WINDOW)
-                .flatMap(WindowSize::remembered)
-                .orElse(WindowSize.USUAL)
-                .withPoints(points);
+        return last.withPoints(Math.max(last.points(), points));
     }
 
     private int letters(Child child) {
@@ -78,20 +76,12 @@ public final class HouseholdSettings {
                 Steering.of(store.actions(child.id())).settings().value(Setting.LETTERS));
     }
 
-    /**
-     * Remembers the size of the window. A failure is ignored.
-     *
-     * @param columns its width in characters
-     * @param rows its height in characters
-     */
-    public void rememberWindow(int columns, int rows) {
-        String written = columns + "x" + rows;
-        if (WindowSize.remembered(written).isPresent()) {
-            try {
-                store.keepHomeSetting(WINDOW, written);
-            } catch (RecordsFailure e) {
-                // The window opens in its usual size next time; everything that counts was kept before.
-            }
+    /** Remembers the size of the window. A failure is ignored. */
+    public void rememberWindow(WindowSize size) {
+        try {
+            store.keepHomeSetting(WINDOW, size.written());
+        } catch (RecordsFailure e) {
+            // The window opens in its usual size next time; everything that counts was kept before.
         }
     }
 }

@@ -238,6 +238,13 @@ public final class TerminalSession implements AutoCloseable {
         return now();
     }
 
+    /** How large the window is; empty if this is none, or if it is of no size that a window opens in. */
+    public Optional<WindowSize> window() {
+        return terminal instanceof WindowTerminal own
+                ? WindowSize.remembered(columns() + "x" + rows() + " " + own.letters())
+                : Optional.empty();
+    }
+
     /** Whether more than ASCII can be shown. Drawing does not depend on it: cells are fitted on their way out. */
     public boolean unicode() {
         return abilities.unicode();

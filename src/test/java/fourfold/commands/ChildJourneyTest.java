@@ -276,8 +276,7 @@ class ChildJourneyTest {
                 Environment::systemClock);
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {
             assertEquals(WindowSize.USUAL, home.settings().window());
-            home.settings().rememberWindow(100, 31);
-            home.settings().rememberWindow(3, 2);
+            home.settings().rememberWindow(new WindowSize(100, 31, 24));
             Child pip = home.children().list().get(1);
             home.steering()
                     .keep(
