@@ -87,10 +87,15 @@ final class SettingsCommand implements Callable<Integer> {
     }
 
     private void setForAll(Home home) {
-        Optional<Optional<String>> other = Optional.ofNullable(language).map(this::wanted);
-        Optional<Optional<Theme>> look = Optional.ofNullable(theme).map(this::look);
-        other.ifPresent(home.settings()::setLanguage);
-        look.ifPresent(home.settings()::setTheme);
+        // Both are read before either is kept.
+        Optional<String> other = language == null ? Optional.empty() : wanted(language);
+        Optional<Theme> look = theme == null ? Optional.empty() : look(theme);
+        if (language != null) {
+            home.settings().setLanguage(other);
+        }
+        if (theme != null) {
+            home.settings().setTheme(look);
+        }
     }
 
     /** The theme to be set, empty for one that fits the terminal. */

@@ -241,8 +241,7 @@ public final class Drill {
             Help help = Help.after(none, progress).waitingFor(asking, none);
             return with(Asking.fresh(asking.prompt(), Purpose.INTRODUCE, Reason.SHOWN, help));
         }
-        Asking again =
-                asking.help().unanswered().map(Help.Unanswered::question).orElse(asking);
+        Asking again = asking.help().unanswered().map(Help.Unanswered::question).orElse(asking);
         return with(new Paused(again, at, true));
     }
 

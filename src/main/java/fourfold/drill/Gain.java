@@ -42,7 +42,8 @@ public record Gain(Kind kind, Family family, long number) {
     private static final long A_WEEK = 7;
 
     /** By how hard families are: those with 1 and 10 are rules; of the others the larger product is harder to most. */
-    public static final Comparator<Family> HARDNESS = Comparator.<Family>comparingInt(f -> f.low() == 1 || f.high() == 10 ? 0 : 1)
+    public static final Comparator<Family> HARDNESS = Comparator.<Family>comparingInt(
+                    f -> f.low() == 1 || f.high() == 10 ? 0 : 1)
             .thenComparingInt(Family::product);
 
     /** The most telling one; empty if there is none. */
@@ -73,8 +74,7 @@ public record Gain(Kind kind, Family family, long number) {
     }
 
     private static boolean isFluent(Progress progress, int table) {
-        return Families.inTable(table).stream()
-                .allMatch(f -> progress.level(f).atLeast(Mastery.FLUENT));
+        return Families.inTable(table).stream().allMatch(f -> progress.level(f).atLeast(Mastery.FLUENT));
     }
 
     private static List<Family> fluent(Progress before, Progress after, Summary.Changes changes) {
@@ -95,9 +95,7 @@ public record Gain(Kind kind, Family family, long number) {
                 recalled.add(new Gain(Kind.RECALLED, family, days));
             }
         }
-        return recalled.stream()
-                .max(Comparator.comparingLong(Gain::number)
-                        .thenComparing(Gain::family, HARDNESS));
+        return recalled.stream().max(Comparator.comparingLong(Gain::number).thenComparing(Gain::family, HARDNESS));
     }
 
     private static long lastDay(Progress before, Family family) {

@@ -95,11 +95,9 @@ public record Summary(
                 firmer.add(family);
             }
         }
-        Answered answered = new Answered(
-                fromMemory.size(),
-                (int) fromMemory.stream().filter(Answer::isCorrect).count());
-        Changes changes =
-                new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew());
+        Answered answered = new Answered(fromMemory.size(), (int)
+                fromMemory.stream().filter(Answer::isCorrect).count());
+        Changes changes = new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew());
         return new Summary(
                 drill.practised(at),
                 answered,

@@ -137,7 +137,8 @@ public final class Home implements AutoCloseable {
 
     /** The terminal, or a window of the size it had last. */
     public TerminalSession stage(Environment world) throws TerminalException {
-        TerminalSession stage = TerminalSession.open(world.environment(), settings().theme(), settings()::window);
+        TerminalSession stage =
+                TerminalSession.open(world.environment(), settings().theme(), settings()::window);
         practice.fileWork().onDone(stage::wake);
         return stage;
     }

@@ -66,7 +66,8 @@ public final class HouseholdSettings {
 
     /** The window's size as it was last, with letters at least as large as the child who needs the largest. */
     public WindowSize window() {
-        WindowSize last = store.homeSetting(WINDOW).flatMap(WindowSize::remembered).orElse(WindowSize.USUAL);
+        WindowSize last =
+                store.homeSetting(WINDOW).flatMap(WindowSize::remembered).orElse(WindowSize.USUAL);
         int points = store.children().stream().mapToInt(this::letters).max().orElse(WindowSize.USUAL.points());
         return last.withPoints(Math.max(last.points(), points));
     }

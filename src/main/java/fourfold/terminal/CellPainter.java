@@ -79,10 +79,15 @@ final class CellPainter {
         g.setColor(c.isReversed() ? paper : ink);
         char sign = c.getCharacterString().charAt(0);
         if (sign != ' ' && !block(g, sign, x, y, cell) && !line(g, sign, x, y, cell) && !dot(g, sign, x, y, cell)) {
-            g.setFont(c.isBold() ? fitted.deriveFont(Font.BOLD) : fitted);
+            g.setFont(fitted);
             LineMetrics metrics = fitted.getLineMetrics("0", g.getFontRenderContext());
             float air = cell.height - metrics.getAscent() - metrics.getDescent();
-            g.drawString(c.getCharacterString(), x, y + Math.round(air / 2 + metrics.getAscent()));
+            int baseline = y + Math.round(air / 2 + metrics.getAscent());
+            g.drawString(c.getCharacterString(), x, baseline);
+            if (c.isBold()) {
+                // The letters that come along have one weight: struck twice they are bold.
+                g.drawString(c.getCharacterString(), x + Math.max(1, cell.width / 12), baseline);
+            }
         }
     }
 

@@ -13,6 +13,7 @@ import java.awt.Graphics2D;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
 import java.awt.Image;
+import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.KeyAdapter;
@@ -99,7 +100,9 @@ final class DesktopWindow extends JPanel {
     }
 
     private void show(WindowSize size) {
-        int cell = size.cellHeight();
+        Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        int most = Math.min(screen.height * 9 / 10 / size.rows(), screen.width * 9 / 10 * 2 / size.columns());
+        int cell = Math.max(4, Math.min(size.cellHeight(), most));
         setPreferredSize(new Dimension(size.columns() * (cell / 2), size.rows() * cell));
         setBackground(Color.WHITE);
         setFocusable(true);

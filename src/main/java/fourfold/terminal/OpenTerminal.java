@@ -48,7 +48,8 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
         Abilities abilities = Abilities.of(environment, encoding);
         Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
         try {
-            return new OpenTerminal(RawTerminal.open(charset, asks && Ground.mayBeAsked(environment)), abilities, Surface.TERMINAL);
+            return new OpenTerminal(
+                    RawTerminal.open(charset, asks && Ground.mayBeAsked(environment)), abilities, Surface.TERMINAL);
         } catch (IOException e) {
             throw new TerminalException(TerminalException.Reason.UNUSABLE, String.valueOf(e.getMessage()), e);
         }

@@ -41,6 +41,8 @@ final class WindowKeys {
                 && !Character.isISOControl(c)
                 && !event.isControlDown()
                 && !event.isMetaDown();
-        return plain ? Optional.of(new KeyStroke(c, false, event.isAltDown() && !event.isAltGraphDown())) : Optional.empty();
+        return plain
+                ? Optional.of(new KeyStroke(c, false, event.isAltDown() && !event.isAltGraphDown()))
+                : Optional.empty();
     }
 }

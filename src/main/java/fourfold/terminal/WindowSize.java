@@ -52,8 +52,8 @@ public record WindowSize(int columns, int rows, int points) {
         }
         try {
             int points = matcher.group(3) == null ? USUAL.points() : Integer.parseInt(matcher.group(3));
-            return Optional.of(new WindowSize(
-                    Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)), points));
+            return Optional.of(
+                    new WindowSize(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)), points));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

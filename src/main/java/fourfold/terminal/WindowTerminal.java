@@ -51,6 +51,7 @@ final class WindowTerminal extends DefaultVirtualTerminal {
     }
 
     @Override
+    @SuppressWarnings("UnsynchronizedOverridesSynchronized") // Waiting in the lock would stop the drawing.
     public KeyStroke readInput() {
         try {
             return keys.take();
@@ -61,6 +62,7 @@ final class WindowTerminal extends DefaultVirtualTerminal {
     }
 
     @Override
+    @SuppressWarnings("UnsynchronizedOverridesSynchronized")
     public @Nullable KeyStroke pollInput() {
         return keys.poll();
     }

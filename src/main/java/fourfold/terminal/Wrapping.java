@@ -16,7 +16,8 @@ public final class Wrapping {
     public static List<String> lines(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : IN_A_FACT.matcher(text).replaceAll(String.valueOf(HELD)).split(" ", -1)) {
+        for (String word :
+                IN_A_FACT.matcher(text).replaceAll(String.valueOf(HELD)).split(" ", -1)) {
             if (line.length() > 0 && Picture.columns(line + " " + word) > width) {
                 lines.add(whole(line));
                 line.setLength(0);

@@ -229,11 +229,7 @@ public final class Words {
             case NEIGHBOUR, SAME_TABLE, OTHER_TABLE ->
                 wrong.fits()
                         .map(f -> product
-                                ? say(
-                                        "mixup." + direction(wrong),
-                                        inWords.apply(f.question()),
-                                        wrong.typed(),
-                                        question)
+                                ? say("mixup." + direction(wrong), inWords.apply(f.question()), wrong.typed(), question)
                                 : say(
                                         "mixup.quotient",
                                         inWords.apply(Question.product(wrong.typed(), asked.right())),

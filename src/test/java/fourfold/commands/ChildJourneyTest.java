@@ -163,7 +163,9 @@ class ChildJourneyTest {
                             + fact + ".");
             String question = asked.left() + "×" + asked.right() + "=";
             assertEquals(question + own, DigitReader.read(shelf(journey, 0)).orElseThrow(), "the child's own answer");
-            assertEquals(question + asked.expected(), DigitReader.read(shelf(journey, 1)).orElseThrow());
+            assertEquals(
+                    question + asked.expected(),
+                    DigitReader.read(shelf(journey, 1)).orElseThrow());
             shows(journey, "It goes like this. Type it once.");
             assertFalse(journey.picture().toLowerCase(java.util.Locale.ROOT).contains("wrong"), journey.picture());
             journey.give(0);

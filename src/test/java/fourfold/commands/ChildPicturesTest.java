@@ -33,6 +33,7 @@ class ChildPicturesTest {
     @CsvSource({
         "80, 24, true, en",
         "60, 20, true, en",
+        "120, 40, true, en",
         "200, 60, true, en",
         "80, 24, false, en",
         "80, 24, true, de",

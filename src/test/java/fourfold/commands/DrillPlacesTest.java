@@ -21,14 +21,16 @@ class DrillPlacesTest {
 
     /** At the first question from memory of a first day. */
     private Journey asked(int columns, int rows, boolean unicode) {
-        Journey journey = new Journey(
-                folder.resolve("family.db"), Instant.parse("2026-03-02T16:00:00Z"), columns, rows, unicode);
+        Journey journey =
+                new Journey(folder.resolve("family.db"), Instant.parse("2026-03-02T16:00:00Z"), columns, rows, unicode);
         journey.keys("Enter").type("Mina").keys("Enter").keys("Enter Enter").rest(100);
         return toMemory(journey);
     }
 
     private static Journey toMemory(Journey journey) {
-        for (int i = 0; i < 100 && !(isAsking(journey) && asking(journey).purpose().isFromMemory()); i++) {
+        for (int i = 0;
+                i < 100 && !(isAsking(journey) && asking(journey).purpose().isFromMemory());
+                i++) {
             journey.give(0);
         }
         assertTrue(asking(journey).purpose().isFromMemory());
@@ -60,16 +62,14 @@ class DrillPlacesTest {
     void whatIsTypedStaysWhereItWasTypedRightOrNot(int columns, int rows, boolean unicode) {
         try (Journey journey = asked(columns, rows, unicode)) {
             String question = journey.picture();
-            journey.rest(1000)
-                    .type(Integer.toString(asking(journey).prompt().expected()));
+            journey.rest(1000).type(Integer.toString(asking(journey).prompt().expected()));
             String typed = journey.picture();
             assertTrue(question.lines().filter(l -> !l.isBlank()).count() >= 4, question);
             journey.keys("Enter");
             assertTrue(journey.drill().orElseThrow().phase() instanceof Phase.Right);
             assertStays(typed, journey.picture());
             toMemory(journey.rest(700));
-            journey.rest(1000)
-                    .type(Integer.toString(asking(journey).prompt().expected() + 1));
+            journey.rest(1000).type(Integer.toString(asking(journey).prompt().expected() + 1));
             typed = journey.picture();
             journey.keys("Enter");
             assertEquals(Phase.Reason.PUTTING_RIGHT, asking(journey).reason());

@@ -287,7 +287,8 @@ class PlainDrillTest {
         assertTrue(said.startsWith("Hallo Mina. Diese Übung dauert etwa 1 Minute."), said);
         assertTrue(said.contains("Hier ist eine neue Familie: "), said);
         assertTrue(
-                said.matches("(?s).*\\R\\d+ mal \\d+ ist eins weiter: \\d+\\. Gefragt war \\d+ mal \\d+\\. Es ist \\d+\\. .*, also: \\d+ mal \\d+ ist \\d+\\..*"),
+                said.matches(
+                        "(?s).*\\R\\d+ mal \\d+ ist eins weiter: \\d+\\. Gefragt war \\d+ mal \\d+\\. Es ist \\d+\\. .*, also: \\d+ mal \\d+ ist \\d+\\..*"),
                 said);
         assertTrue(said.contains("Alles ist gesichert. Bis zum nächsten Mal, Mina."), said);
         assertTrue(

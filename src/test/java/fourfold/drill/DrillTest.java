@@ -173,9 +173,8 @@ class DrillTest {
         shown();
         type("56", 2000);
         enter(100);
-        List<Answer> kept = effects.stream()
-                .map(e -> ((Effect.Keep) e).answer())
-                .toList();
+        List<Answer> kept =
+                effects.stream().map(e -> ((Effect.Keep) e).answer()).toList();
         assertEquals(2, kept.size());
         assertTrue(kept.get(0).isMissing());
         assertTrue(kept.get(0).firstKey().isEmpty());

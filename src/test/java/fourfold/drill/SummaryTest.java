@@ -188,7 +188,8 @@ class SummaryTest {
         assertEquals(Summary.Day.EMPTY, summary(before).day());
         assertEquals(
                 Summary.Day.SHORT,
-                summary(before, answer(PRODUCT, Purpose.PRACTISE, 5, true, 9_000)).day());
+                summary(before, answer(PRODUCT, Purpose.PRACTISE, 5, true, 9_000))
+                        .day());
         assertEquals(Summary.Day.HARD, summary(before, many(20, 10)).day());
         assertEquals(Summary.Day.GOOD, summary(before, many(20, 15)).day());
     }

@@ -18,8 +18,7 @@ class WarmUpTest {
             assertEquals(10, numbers.size());
             for (NumberToCopy number : numbers) {
                 int n = number.expected();
-                assertFalse(
-                        Families.all().stream().anyMatch(f -> f.low() > 1 && f.product() == n), "a product: " + n);
+                assertFalse(Families.all().stream().anyMatch(f -> f.low() > 1 && f.product() == n), "a product: " + n);
             }
         }
     }

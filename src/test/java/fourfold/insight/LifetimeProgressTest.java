@@ -68,8 +68,8 @@ class LifetimeProgressTest {
     @Test
     void whatItWasBeforeTheNewestAnswersIsKnown() {
         LifetimeProgress now = filled(6);
-        LifetimeProgress before = now.before(java.util.Collections.nCopies(
-                2, answer(Question.product(8, 7), Purpose.PRACTISE, true)));
+        LifetimeProgress before =
+                now.before(java.util.Collections.nCopies(2, answer(Question.product(8, 7), Purpose.PRACTISE, true)));
         assertEquals(1, before.stones(SEVEN_EIGHTS));
         assertEquals(2, now.stones(SEVEN_EIGHTS));
         assertEquals(2, now.laid());

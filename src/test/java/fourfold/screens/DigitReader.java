@@ -64,7 +64,9 @@ public final class DigitReader {
                 text.append(sign.get());
                 at += step;
                 sign = sign(lines, y, at, size, look);
-                if (sign.isEmpty() && text.length() > 0 && sign(lines, y, at + step, size, look).isPresent()) {
+                if (sign.isEmpty()
+                        && text.length() > 0
+                        && sign(lines, y, at + step, size, look).isPresent()) {
                     // The place of a second digit is kept free.
                     at += step;
                     sign = sign(lines, y, at, size, look);

@@ -134,7 +134,8 @@ class FactPictureTest {
                 LessonPictures.meeting(picture, family, depiction);
                 String shown = picture.toString();
                 // Title, square of four, words, hint and keys leave nine rows of twenty.
-                FactPicture drawn = FactPicture.of(depiction, family, family.low()).fitted(columns - 4, rows - 11);
+                FactPicture drawn =
+                        FactPicture.of(depiction, family, family.low()).fitted(columns - 4, rows - 11);
                 assertTrue(shown.contains(drawn.words(WORDS)), shown);
                 assertTrue(shown.contains("Say it aloud. Then press Enter to cover it."), shown);
                 if (drawn.depiction() == Depiction.ARRAY) {

@@ -26,7 +26,9 @@ class CellPainterTest {
 
     private static TextCharacter[][] sheet(List<String> rows) {
         return rows.stream()
-                .map(r -> r.chars().mapToObj(c -> Theme.LIGHT.cell((char) c, Ink.PLAIN)).toArray(TextCharacter[]::new))
+                .map(r -> r.chars()
+                        .mapToObj(c -> Theme.LIGHT.cell((char) c, Ink.PLAIN))
+                        .toArray(TextCharacter[]::new))
                 .toArray(TextCharacter[][]::new);
     }
 
@@ -89,7 +91,10 @@ class CellPainterTest {
             long expected = rows.stream()
                     .flatMapToInt(String::chars)
                     .mapToLong(c -> cell.width()
-                            * (long) (c == '█' ? cell.height() : c == '▀' ? upper : c == '▄' ? cell.height() - upper : 0))
+                            * (long)
+                                    (c == '█'
+                                            ? cell.height()
+                                            : c == '▀' ? upper : c == '▄' ? cell.height() - upper : 0))
                     .sum();
             assertEquals(expected, inked(image), digit);
         }

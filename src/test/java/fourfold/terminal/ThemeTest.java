@@ -56,7 +56,9 @@ class ThemeTest {
     }
 
     @ParameterizedTest
-    @EnumSource(value = ColourDepth.class, names = {"FULL", "PALETTE"})
+    @EnumSource(
+            value = ColourDepth.class,
+            names = {"FULL", "PALETTE"})
     void everythingCanBeReadOnADarkAndOnALightGround(ColourDepth depth) {
         for (Theme theme : List.of(Theme.DARK, Theme.LIGHT)) {
             TextColor ground = shown(depth, theme.ground());
@@ -77,11 +79,15 @@ class ThemeTest {
     private static TextColor shown(ColourDepth depth, TextColor colour) {
         TextColor sent = depth.nearest(colour);
         assertTrue(sent instanceof TextColor.Indexed, sent.toString());
-        int entry = Integer.parseInt(new String(sent.getForegroundSGRSequence(), java.nio.charset.StandardCharsets.US_ASCII)
-                .replace("38;5;", ""));
+        int entry =
+                Integer.parseInt(new String(sent.getForegroundSGRSequence(), java.nio.charset.StandardCharsets.US_ASCII)
+                        .replace("38;5;", ""));
         assertTrue(entry >= 16, "the first sixteen have no known value");
         assertEquals(
-                List.of(published(entry).getRed(), published(entry).getGreen(), published(entry).getBlue()),
+                List.of(
+                        published(entry).getRed(),
+                        published(entry).getGreen(),
+                        published(entry).getBlue()),
                 List.of(sent.getRed(), sent.getGreen(), sent.getBlue()));
         return published(entry);
     }

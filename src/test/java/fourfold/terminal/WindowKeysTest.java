@@ -26,13 +26,19 @@ class WindowKeysTest {
 
     @ParameterizedTest
     @CsvSource({
-        "10, Enter", "8, Backspace", "127, Delete", "27, Escape", "38, ArrowUp", "40, ArrowDown", "37, ArrowLeft",
-        "39, ArrowRight", "36, Home", "224, ArrowUp"
+        "10, Enter",
+        "8, Backspace",
+        "127, Delete",
+        "27, Escape",
+        "38, ArrowUp",
+        "40, ArrowDown",
+        "37, ArrowLeft",
+        "39, ArrowRight",
+        "36, Home",
+        "224, ArrowUp"
     })
     void keysWithoutALetter(int code, KeyType type) {
-        assertEquals(
-                Optional.of(new KeyStroke(type)),
-                WindowKeys.pressed(pressed(code, 0, KeyEvent.CHAR_UNDEFINED)));
+        assertEquals(Optional.of(new KeyStroke(type)), WindowKeys.pressed(pressed(code, 0, KeyEvent.CHAR_UNDEFINED)));
     }
 
     @Test

@@ -45,7 +45,8 @@ class ChildsWordsTest {
     /** Groups of vowels; a silent e at the end is none. Counted so since no list of syllables comes along. */
     private static int syllables(String word) {
         String lower = word.toLowerCase(Locale.ROOT).replaceAll("(?<=[^aeioul])e$", "");
-        return Math.max(1, (int) Pattern.compile("[aeiouy]+").matcher(lower).results().count());
+        return Math.max(
+                1, (int) Pattern.compile("[aeiouy]+").matcher(lower).results().count());
     }
 
     private static List<String> sentences() throws IOException {
@@ -58,8 +59,9 @@ class ChildsWordsTest {
                 .entrySet().stream()
                         .filter(e -> CHILDS.matcher((String) e.getKey()).matches()
                                 && !NOT_A_SENTENCE.matcher((String) e.getKey()).matches())
-                        .flatMap(e -> Arrays.stream(
-                                ((String) e.getValue()).replaceAll("%\\d?\\$?s", "six").split("(?<=[.?!])\\s+")))
+                        .flatMap(e -> Arrays.stream(((String) e.getValue())
+                                .replaceAll("%\\d?\\$?s", "six")
+                                .split("(?<=[.?!])\\s+")))
                         .filter(s -> !s.isBlank())
                         .collect(Collectors.toList());
     }

@@ -65,9 +65,15 @@ final class ChildStairs {
                 ink(laid));
     }
 
+    /** In the middle of the square: where that is the edge between two rows, a point at the foot of the upper one. */
     private void dot(int left, int top, Family family) {
-        int half = ((family.high() - 1) * STEP + 1) * times;
-        picture.text(left + (family.low() - 1) * STEP * times, top + half / 2, "·", Ink.QUIET);
+        int middle = ((family.high() - 1) * STEP + 1) * times;
+        boolean edge = times == 1 && middle % 2 == 0;
+        picture.text(
+                left + (family.low() - 1) * STEP * times,
+                top + (edge ? middle / 2 - 1 : middle / 2),
+                edge ? "." : "·",
+                Ink.QUIET);
     }
 
     /** Half rows become blocks; two steps never share a row of characters in one column with both their stones. */

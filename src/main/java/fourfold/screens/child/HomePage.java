@@ -21,7 +21,6 @@ import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The first page: who wants to practise?
@@ -29,8 +28,7 @@ import java.util.Optional;
  * @param children who practises here
  * @param known whether there is any child, those put away among them
  */
-public record HomePage(
-        PageContext context, List<Child> children, boolean known, Menu menu, String trouble)
+public record HomePage(PageContext context, List<Child> children, boolean known, Menu menu, String trouble)
         implements KeyPage {
     private static HomePage of(PageContext context, List<Child> children, boolean known) {
         Words words = context.words();
@@ -58,8 +56,7 @@ public record HomePage(
             try {
                 return ((Made) perform(home)).page();
             } catch (RecordsFailure e) {
-                return of(context, List.of(), false)
-                        .with(context.words().failure(e));
+                return of(context, List.of(), false).with(context.words().failure(e));
             }
         }
     }

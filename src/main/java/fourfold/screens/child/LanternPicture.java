@@ -31,7 +31,7 @@ final class LanternPicture {
             picture.text(
                     x + (step - 1) * STEP_WIDTH,
                     row,
-                    (half ? "▄" : "█").repeat(STEP_WIDTH),
+                    (half ? "▄" : "▀").repeat(STEP_WIDTH),
                     step <= lit ? Ink.STRONG : Ink.QUIET);
         }
         if (lit > 0) {

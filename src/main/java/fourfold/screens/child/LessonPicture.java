@@ -87,7 +87,8 @@ final class LessonPicture {
         }
         picture.centred(shelves.room() - 1, drawn.get().words(words), Ink.QUIET);
         block(picture, shelves.room(), shelves.roomRows(), drawn.get());
-        int free = shelves.room() + drawn.get().rows(picture.width() - 4, shelves.roomRows()).size();
+        int free = shelves.room()
+                + drawn.get().rows(picture.width() - 4, shelves.roomRows()).size();
         if (free < picture.height() - 2) {
             asking.help().hint().ifPresent(h -> picture.centred(free, way(h), Ink.QUIET));
         }

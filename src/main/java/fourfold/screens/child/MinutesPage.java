@@ -17,7 +17,6 @@ import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** How many minutes today? Enter begins. */
 record MinutesPage(PageContext context, Child child, Progress progress, int minutes, String trouble)

@@ -125,7 +125,9 @@ final class Shelves {
 
     /** Where what is typed begins. */
     private int answerAt(Prompt prompt) {
-        return left(prompt) + tall.step() * (prompt instanceof NumberToCopy ? 0 : before(prompt).length());
+        return left(prompt)
+                + tall.step()
+                        * (prompt instanceof NumberToCopy ? 0 : before(prompt).length());
     }
 
     /** What stands before the place of the answer. */

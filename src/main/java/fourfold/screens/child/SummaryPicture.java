@@ -114,7 +114,8 @@ record SummaryPicture(
         int beside = drawn ? stairs.widthOf(BESIDE) + 4 : 0;
         int width = Math.min(WIDEST_TEXT, picture.width() - beside - 4);
         int left = Math.max(2, (picture.width() - beside - width) / 2);
-        picture.centred(top - 2, words.say("summary.title." + key(summary.day()), Words.isolated(child.name())), Ink.STRONG);
+        picture.centred(
+                top - 2, words.say("summary.title." + key(summary.day()), Words.isolated(child.name())), Ink.STRONG);
         if (drawn) {
             stairs.draw(left, top, stones.get()::stones);
         }

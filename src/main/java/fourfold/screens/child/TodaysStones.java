@@ -29,8 +29,9 @@ record TodaysStones(LifetimeProgress before, List<Family> laid, Optional<Instant
     /** What was laid between the two, nothing of it shown yet. */
     static TodaysStones between(LifetimeProgress before, LifetimeProgress now) {
         List<Family> laid = new ArrayList<>();
-        Families.all().stream().sorted(Gain.HARDNESS).forEach(f -> laid.addAll(
-                Collections.nCopies(now.stones(f) - before.stones(f), f)));
+        Families.all().stream()
+                .sorted(Gain.HARDNESS)
+                .forEach(f -> laid.addAll(Collections.nCopies(now.stones(f) - before.stones(f), f)));
         return new TodaysStones(before, List.copyOf(laid), Optional.empty(), 0);
     }
 
