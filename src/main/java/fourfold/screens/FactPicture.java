@@ -60,7 +60,7 @@ public record FactPicture(Depiction depiction, boolean split, int groups, int ea
     /** The picture in at most so many rows and columns; nothing if there is no room for it. */
     public List<String> rows(int width, int height) {
         List<String> rows = switch (depiction) {
-            case ARRAY -> array(width >= ROOMY ? 3 : 1);
+            case ARRAY -> array();
             case JUMPS -> jumps(width);
             case BAR -> bar(width);
         };
@@ -69,10 +69,10 @@ public record FactPicture(Depiction depiction, boolean split, int groups, int ea
     }
 
     /** One dot for each thing, a row for each group; a dot is two columns wide and so as wide as it is tall. */
-    private List<String> array(int gap) {
+    private List<String> array() {
         List<String> rows = new ArrayList<>();
         for (int row = 0; row < groups; row++) {
-            rows.add(row < grown ? ("●" + " ".repeat(gap)).repeat(each).strip() : "");
+            rows.add(row < grown ? "● ".repeat(each).strip() : "");
         }
         return rows;
     }
