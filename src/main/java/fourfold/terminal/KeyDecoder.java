@@ -222,9 +222,10 @@ final class KeyDecoder {
         }
     }
 
-    /** A string has ended: a reply if one was asked for. */
+    /** A string has ended: a colour, if that was asked for. */
     private void ended() {
-        if (awaiting) {
+        boolean colour = held.indexOf("10;") == 0 || held.indexOf("11;") == 0;
+        if (awaiting && colour) {
             replies.add(held.toString());
         } else {
             unknown();

@@ -157,6 +157,7 @@ final class RawTerminal extends UnixTerminal {
             pause(50);
             return true;
         }
+        hearReplies();
         for (int i = 0; i < length; i++) {
             decoder.take(chunk[i]);
         }
