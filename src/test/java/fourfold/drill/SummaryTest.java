@@ -288,7 +288,7 @@ class SummaryTest {
                     Surface.TERMINAL));
         }
         assertEquals(known, WarmUp.handsKnown(hands, Surface.TERMINAL));
-        assertEquals(known ? 4 : 10, WarmUp.numbers(known, 1).size());
+        assertEquals(known ? 4 : 10, WarmUp.numbers(known, 4).size());
     }
 
     @Property(tries = 50)
