@@ -154,6 +154,7 @@ class PackagedProgramEndToEnd {
         try (PtyProgram program = open("drill", "--child", "mina", "--minutes", "1")) {
             PtyChild child = new PtyChild(program);
             child.playUntil("Everything is kept");
+            child.watchTheStones();
             program.type("\r");
             assertEquals(0, program.exitCode());
             assertTrue(program.look(ScreenModel::isAsFound));

@@ -101,6 +101,11 @@ final class PtyChild {
         }
     }
 
+    /** Looks on while the day's stones are laid, which any key would end. */
+    void watchTheStones() {
+        pause(2000);
+    }
+
     /** Waits as long as a paste may take to pass, and takes back what it left standing. */
     void letAPastePass() {
         pause(500);
