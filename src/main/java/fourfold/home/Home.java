@@ -1,7 +1,6 @@
 package fourfold.home;
 
 import fourfold.log.RecordsFailure;
-import fourfold.log.Surface;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
@@ -164,16 +163,15 @@ public final class Home implements AutoCloseable {
 
     /** The terminal, or a window of the size it had last. */
     public TerminalSession stage(Environment world) throws TerminalException {
-        TerminalSession stage = TerminalSession.open(world.environment(), settings()::window);
+        TerminalSession stage =
+                TerminalSession.open(world.environment(), settings().theme(), settings()::window);
         practice.fileWork().onDone(stage::wake);
         return stage;
     }
 
     /** Remembers how large the window was, if it was one. */
     public void rememberWindow(TerminalSession stage) {
-        if (stage.surface() == Surface.WINDOW) {
-            settings().rememberWindow(stage.columns(), stage.rows());
-        }
+        stage.window().ifPresent(settings()::rememberWindow);
     }
 
     @Override

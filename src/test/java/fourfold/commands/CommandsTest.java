@@ -95,18 +95,18 @@ class CommandsTest {
                 ok(CommandRun.of(Practised.once(folder), "grid")).lines().toList();
         assertEquals("Mina: 0 of 55 families fluent", grid.get(0));
         assertEquals("  1    1·", grid.get(2));
-        assertEquals("  7    7·   14·   21·   28·   35·   42░   49·", grid.get(8));
+        assertEquals("  7    7·    14·    21·    28·    35·    42▄    49·", grid.get(8));
         assertEquals(
                 10, Stream.of(grid.get(11).split("·")).count() + (grid.get(11).endsWith("·") ? 0 : 1));
-        assertEquals("     · new 54   ░ acquiring 1   ▒ accurate 0   ▓ fluent 0   █ lasting 0", grid.get(13));
+        assertEquals("     ·  new 54   ▄  acquiring 1   ▄▄ accurate 0   █▄ fluent 0   ██ lasting 0", grid.get(13));
     }
 
     @Test
     void withoutUnicodeTheGridAndAFamilyAreAscii() {
         Path file = Practised.once(folder);
         String grid = ok(CommandRun.ascii(file, "grid"));
-        assertTrue(grid.contains("  7    7.   14.   21.   28.   35.   42:   49."), grid);
-        assertTrue(grid.contains(". new 54   : acquiring 1   = accurate 0   # fluent 0   @ lasting 0"), grid);
+        assertTrue(grid.contains("  7    7.    14.    21.    28.    35.    42:    49."), grid);
+        assertTrue(grid.contains(".  new 54   :  acquiring 1   =  accurate 0   #  fluent 0   @  lasting 0"), grid);
         String family = ok(CommandRun.ascii(file, "family", "7x6"));
         assertTrue(family.contains("6 x 7, 7 x 6") && family.contains("42 / 7"), family);
         assertTrue(StandardCharsets.US_ASCII.newEncoder().canEncode(grid + family));
@@ -118,7 +118,7 @@ class CommandsTest {
         ok(CommandRun.of(file, "focus", "6x7"));
         ok(CommandRun.of(file, "hold", "9x9"));
         String grid = ok(CommandRun.of(file, "grid"));
-        assertTrue(grid.contains(" 42░*") && grid.contains(" 81·-"), grid);
+        assertTrue(grid.contains(" 42▄ *") && grid.contains(" 81· -"), grid);
     }
 
     @Test

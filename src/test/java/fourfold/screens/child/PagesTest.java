@@ -287,6 +287,24 @@ class PagesTest {
                 asked);
     }
 
+    @Test
+    void aDrillFromTheCommandLineGreetsAndBeginsWithEnter() {
+        Page ready = new Walk(home).press("1 Enter").page();
+        DrillPage page = (DrillPage) ready;
+        fourfold.drill.Drill drill = fourfold.drill.Drill.ready(
+                page.drill().progress(), page.drill().session(), new LastingGain(), Surface.TERMINAL);
+        Page greeting = new DrillPage(Words.english(), page.child(), drill, now).greeting();
+        greeting = greeting.on(new PageEvent.Opened(now)).next();
+        greeting = greeting.on(new PageEvent.Interrupted(now)).next();
+        greeting = greeting.on(new PageEvent.Pressed(key("7"), now, 80, 24)).next();
+        assertTrue(drawn(greeting).contains("Type each answer, then press Enter."), drawn(greeting));
+        assertTrue(drawn(greeting).contains("Press Enter to go on."), drawn(greeting));
+        assertTrue(
+                greeting.on(new PageEvent.Pressed(key("Enter"), now, 80, 24)).effects().stream()
+                        .anyMatch(DrillEffect.Keep.class::isInstance),
+                "the drill begins, and that is kept");
+    }
+
     /** Pages far from the first one, and states that no table names. */
     @Test
     void whereverAWalkAtRandomLeadsWhatFollowsIsAFunction() throws IOException {
