@@ -8,8 +8,7 @@
  * {@link fourfold.terminal.Performer} does. {@link fourfold.terminal.TerminalSession} opens the terminal, hands out
  * stamped keys and leaves it as it was found; {@link fourfold.terminal.RawTerminal} mends what the library does wrong.
  * {@link fourfold.terminal.Theme} gives inks their colours; {@link fourfold.terminal.Ground} asks the terminal which fit.
- * {@link fourfold.terminal.DesktopWindow} shows the library's terminal in memory, painted by
- * {@link fourfold.terminal.CellPainter}, since the library's own window draws blocks as letters, with seams.
+ * {@link fourfold.terminal.DesktopWindow} is the window, which {@link fourfold.terminal.CellPainter} paints without seams.
  *
  * <p>May use log, for the surface on which an answer was typed. Only this room and screens may use the terminal
  * library.

@@ -251,7 +251,9 @@ class PagesTest {
                 "OrderPage       | 4 1 s Up Enter   | Enter",
                 "ChildrenPage    | 4 1 m 9          | p",
                 "GateSettingPage | 4 1 m 0          | ''",
-                "CautionsPage    | 4 1 m Up Up Enter| ''",
+                "CautionsPage    | 4 1 m Up Up Up Enter | ''",
+                "TogetherPage    | 4 1 m Up Enter   | ''",
+                "TogetherPage    | 4 1 m Up Enter n | Enter",
                 "GuidePage       | ?                | ''"
             })
     void whatFollowsIsAFunctionAndOnlySomeKeysAskTheHome(String name, String way, String asks) {
@@ -337,6 +339,6 @@ class PagesTest {
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
-        assertEquals(22, pages);
+        assertEquals(23, pages);
     }
 }
