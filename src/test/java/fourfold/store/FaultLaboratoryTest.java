@@ -135,7 +135,7 @@ class FaultLaboratoryTest {
             }
             int first = firstDifference(before.log(), after.log()) / SECTOR;
             int last = (after.log().length - 1) / SECTOR;
-            for (int cut = first; cut <= last; cut += i == 2 ? 1 : 4) {
+            for (int cut = first; cut <= last; cut += i == 2 ? 1 : 8) {
                 int end = cut;
                 String how = "answer " + after.counted() + ", sector " + cut;
                 byte[] upTo = mixed(before.log(), after.log(), sector -> sector < end);
