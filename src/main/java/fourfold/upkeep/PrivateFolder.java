@@ -12,6 +12,8 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +24,10 @@ import java.util.stream.Stream;
 public final class PrivateFolder implements AutoCloseable {
     private static final String BEGINNING = "fourfold-copy";
     private static final String LOCK = "in-use";
+    private static final String LOCK_BEING_MADE = "being-made";
+
+    /** Those of this program: to open the lock of one and close it again would give the lock back (POSIX, fcntl). */
+    private static final Set<Path> LIVING = ConcurrentHashMap.newKeySet();
 
     /** A folder without a lock is being made by another program, unless it is as old as this. */
     private static final Duration BEING_MADE = Duration.ofMinutes(10);
@@ -38,9 +44,12 @@ public final class PrivateFolder implements AutoCloseable {
     static PrivateFolder make() throws IOException {
         clearLeftBehind();
         Path folder = Files.createTempDirectory(BEGINNING);
-        FileChannel channel =
-                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        LIVING.add(folder);
+        // It gets its name when it is locked: seen without a lock it would be taken for left behind.
+        Path file = folder.resolve(LOCK_BEING_MADE);
+        FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
         channel.tryLock();
+        Files.move(file, folder.resolve(LOCK));
         return new PrivateFolder(folder, channel);
     }
 
@@ -54,7 +63,9 @@ public final class PrivateFolder implements AutoCloseable {
         try (DirectoryStream<Path> folders =
                 Files.newDirectoryStream(Path.of(System.getProperty("java.io.tmpdir", ".")), BEGINNING + "*")) {
             for (Path left : folders) {
-                if (Files.isDirectory(left, LinkOption.NOFOLLOW_LINKS) && isLeftBehind(left)) {
+                if (!LIVING.contains(left)
+                        && Files.isDirectory(left, LinkOption.NOFOLLOW_LINKS)
+                        && isLeftBehind(left)) {
                     remove(left);
                 }
             }
@@ -96,5 +107,6 @@ public final class PrivateFolder implements AutoCloseable {
             // The system closes it with the program.
         }
         remove(folder);
+        LIVING.remove(folder);
     }
 }
