@@ -4,6 +4,7 @@ import fourfold.home.ChildChoice;
 import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.home.NewFile;
+import fourfold.home.TwoComputers;
 import fourfold.log.Child;
 import fourfold.screens.HomePerformer;
 import fourfold.screens.child.HomePage;
@@ -12,15 +13,20 @@ import fourfold.terminal.Page;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.upkeep.Merge;
+import fourfold.upkeep.RowCounts;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -51,6 +57,7 @@ final class App implements Callable<Integer> {
     private CommandSpec spec;
 
     private @Nullable Words words;
+    private @Nullable Future<List<TwoComputers.Report>> met;
 
     App(Environment world) {
         this.world = world;
@@ -158,9 +165,42 @@ final class App implements Callable<Integer> {
             world.err().println(words(home).say("drill.moment") + ".");
         }
         home.practice().fileWork().close();
+        tellOfOthers();
         List<String> lines = home.practice().toTell();
         lines.forEach(line -> world.err().println("fourfold: " + SafeText.safe(line)));
         return lines.isEmpty() ? ExitCode.DONE : ExitCode.WORLD;
+    }
+
+    /** Begins to take in what other computers laid in the folder where they meet; nobody waits for it. */
+    void meetOthers(Home home) {
+        if (!demo) {
+            Instant now = home.moments().now();
+            met = home.practice().fileWork().begin(() -> home.together().takeIn(now));
+        }
+    }
+
+    /** Tells what was taken in from other computers, and what was passed over. */
+    void tell(List<TwoComputers.Report> reports) {
+        for (TwoComputers.Report report : reports) {
+            report.taken()
+                    .map(Merge::came)
+                    .map(came -> came.of(RowCounts.Kind.ANSWER))
+                    .ifPresent(n -> world.out().println(words().say("together.taken", report.computer(), n)));
+            report.failure().ifPresent(f -> world.err().println("fourfold: " + SafeText.safe(words().failure(f))));
+        }
+    }
+
+    private void tellOfOthers() {
+        try {
+            if (met != null && met.isDone()) {
+                tell(met.get());
+            }
+        } catch (ExecutionException e) {
+            // The folder is not there just now: the next start looks again.
+            met = null;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     @Override
@@ -169,6 +209,7 @@ final class App implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
         }
         try (Home home = open()) {
+            meetOthers(home);
             try (TerminalSession stage = home.stage(world)) {
                 loop(home, stage, firstPage(home, stage)).run();
                 home.rememberWindow(stage);

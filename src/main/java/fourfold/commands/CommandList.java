@@ -31,6 +31,7 @@ final class CommandList {
             "verify",
             "salvage",
             "merge",
+            "together",
             "import",
             "completion",
             "manual");
@@ -87,6 +88,7 @@ final class CommandList {
             case "verify" -> new VerifyCommand();
             case "salvage" -> new SalvageCommand();
             case "merge" -> new MergeCommand();
+            case "together" -> new TogetherCommand();
             case "import" -> new ImportCommand();
             case "completion" -> new CompletionCommand();
             case "manual" -> new ManualCommand();

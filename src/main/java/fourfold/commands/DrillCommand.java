@@ -43,22 +43,28 @@ final class DrillCommand implements Callable<Integer> {
     public Integer call() throws IOException, TerminalException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
+            app.meetOthers(home);
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();
-            if (plain) {
+            if (plain || isDumb()) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
                 return app.reportLosses(home);
             }
             try (TerminalSession stage = home.stage(app.world())) {
                 Drill drill = drill(home, whose, progress, length, now, stage.surface());
-                app.loop(home, stage, new DrillPage(app.words(home), whose, drill, now))
+                app.loop(home, stage, new DrillPage(app.words(home), whose, drill, now).greeting())
                         .run();
                 home.rememberWindow(stage);
             }
             return app.reportLosses(home);
         }
+    }
+
+    /** A terminal that says that it can't draw gets plain lines. */
+    private boolean isDumb() {
+        return app.world().environment().getOrDefault("TERM", "").equalsIgnoreCase("dumb");
     }
 
     private Drill drill(Home home, Child whose, Progress progress, int length, Instant at, Surface surface) {

@@ -36,6 +36,9 @@ final class MergeCommand implements Callable<Integer> {
     @Option(names = "--apart", paramLabel = "${bundle:label.pair}")
     private Map<String, String> apart = Map.of();
 
+    @Option(names = "--bring-back", paramLabel = "${bundle:label.name}")
+    private Set<String> back = Set.of();
+
     @Option(names = "--yes")
     private boolean yes;
 
@@ -48,7 +51,8 @@ final class MergeCommand implements Callable<Integer> {
         }
         try (Home home = app.open()) {
             Instant now = home.moments().now();
-            Merge.Said said = new Merge.Said(same, apart, now, home.moments().zoneOffsetMinutes(now));
+            Merge.Said said =
+                    new Merge.Said(same, apart, back, now, home.moments().zoneOffsetMinutes(now));
             Merge preview = home.mergeFile().preview(from, said);
             print(preview);
             if (!preview.unsettled().isEmpty()) {
@@ -85,6 +89,7 @@ final class MergeCommand implements Callable<Integer> {
                         "count.changes",
                         merge.came().of(Kind.ACTION),
                         merge.came().of(Kind.ACTION))));
+        merge.removed().forEach(name -> say(words.say("command.merge.removed", name, other)));
         merge.leftOut().forEach(name -> say(words.say("command.merge.leftout", name, other)));
     }
 

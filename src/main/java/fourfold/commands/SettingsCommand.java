@@ -4,6 +4,7 @@ import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Setting;
+import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Lists a child's settings and the language of the home, or changes one. */
+/** Lists a child's settings, the language and the theme of the home, or changes one. */
 @Command(
         name = "settings",
         mixinStandardHelpOptions = true,
@@ -28,6 +29,9 @@ import picocli.CommandLine.Spec;
         footer = "  fourfold settings minutes 6 --child Mina")
 final class SettingsCommand implements Callable<Integer> {
     private static final String SYSTEM = "system";
+
+    private static final String THEMES =
+            Stream.of(Theme.values()).map(Theme::key).collect(Collectors.joining(", "));
 
     @ParentCommand
     private App app;
@@ -47,15 +51,18 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--language", paramLabel = "xx|system")
     private @Nullable String language;
 
+    @Option(names = "--theme", paramLabel = "dark|light|plain|system")
+    private @Nullable String theme;
+
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            if (language != null) {
-                home.settings().setLanguage(wanted(language));
+            if (language != null || theme != null) {
+                setForAll(home);
                 boolean onlyThat =
                         name == null && order.isEmpty() && app.child().isEmpty();
                 if (onlyThat && home.children().named(Optional.empty()).only().isEmpty()) {
-                    listLanguage(home);
+                    listForAll(home);
                     return ExitCode.DONE;
                 }
             }
@@ -79,8 +86,32 @@ final class SettingsCommand implements Callable<Integer> {
         return Optional.of(written);
     }
 
-    private void listLanguage(Home home) {
+    private void setForAll(Home home) {
+        // Both are read before either is kept.
+        Optional<String> other = language == null ? Optional.empty() : wanted(language);
+        Optional<Theme> look = theme == null ? Optional.empty() : look(theme);
+        if (language != null) {
+            home.settings().setLanguage(other);
+        }
+        if (theme != null) {
+            home.settings().setTheme(look);
+        }
+    }
+
+    /** The theme to be set, empty for one that fits the terminal. */
+    private Optional<Theme> look(String written) {
+        if (written.equals(SYSTEM)) {
+            return Optional.empty();
+        }
+        return Optional.of(Theme.named(written)
+                .orElseThrow(() -> refused("command.settings.value", "theme", THEMES + ", " + SYSTEM, written)));
+    }
+
+    private void listForAll(Home home) {
         app.world().out().println("language   " + home.settings().language().orElse(SYSTEM));
+        app.world()
+                .out()
+                .println("theme      " + home.settings().theme().map(Theme::key).orElse(SYSTEM));
     }
 
     private ParentAction action() {
@@ -127,6 +158,6 @@ final class SettingsCommand implements Callable<Integer> {
                 .out()
                 .println(String.format(Locale.ROOT, "%-10s ", app.words().say("command.settings.order"))
                         + steering.order().stream().map(String::valueOf).collect(Collectors.joining(" ")));
-        listLanguage(home);
+        listForAll(home);
     }
 }

@@ -35,19 +35,15 @@ final class Answering {
         return event instanceof Event.Erase erase ? asking.erased(erase.at()) : asking;
     }
 
-    /**
-     * Whether the event ends the answer: a whole line, Enter, or a tick of the clock when no key came for long.
-     *
-     * @param calm how long a question waits for a key
-     */
-    static boolean ends(Asking asking, Event event, Duration calm) {
+    /** Whether the event ends the answer: a whole line, or Enter. */
+    static boolean ends(Asking asking, Event event) {
         if (asking.shownAt().isEmpty()) {
             return false;
         }
         if (event instanceof Event.Enter enter) {
             return !asking.typed().isEmpty() || mayBeShown(asking, enter.at());
         }
-        return event instanceof Event.Line || (event instanceof Event.Tick && isOverdue(asking, event.at(), calm));
+        return event instanceof Event.Line;
     }
 
     /** Whether Enter with nothing typed asks to be shown the answer, and is not the tail of the key before. */
@@ -58,8 +54,12 @@ final class Answering {
                         .isPresent();
     }
 
-    /** Whether no key has come for as long as the calm limit. */
-    private static boolean isOverdue(Asking asking, Instant at, Duration calm) {
+    /**
+     * Whether no key has come for as long as the calm limit.
+     *
+     * @param calm how long a question waits for a key
+     */
+    static boolean isUntouched(Asking asking, Instant at, Duration calm) {
         return asking.lastKeyAt()
                 .filter(key -> Duration.between(key, at).compareTo(calm) >= 0)
                 .isPresent();

@@ -7,17 +7,16 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * What shows how attentive the child is: answers that did not come, keys that mean nothing, and answers
+ * What shows how attentive the child is: keys that mean nothing, and answers
  * given faster than they can be thought. All limits are our own choice.
  *
- * @param missingInARow prompts in a row that nobody answered
  * @param idleKeys keys in a row that meant nothing
  * @param lastIdleKey when the last of them came
  * @param saidAtTurn after how many questions from memory the child last read that there is no hurry
  */
-record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastIdleKey, Optional<Integer> saidAtTurn) {
+record AttentionSignals(int idleKeys, Optional<Instant> lastIdleKey, Optional<Integer> saidAtTurn) {
     /** Nothing yet. */
-    static final AttentionSignals NOTHING = new AttentionSignals(0, 0, Optional.empty(), Optional.empty());
+    static final AttentionSignals NOTHING = new AttentionSignals(0, Optional.empty(), Optional.empty());
 
     /** Keys that mean nothing count as one burst when they come no further apart. */
     private static final Duration BURST = Duration.ofMillis(400);
@@ -39,25 +38,21 @@ record AttentionSignals(int missingInARow, int idleKeys, Optional<Instant> lastI
     /** The sentence is not said again within this many questions. */
     private static final int SAID_FOR = 10;
 
-    AttentionSignals withMissing(int inARow) {
-        return new AttentionSignals(inARow, 0, Optional.empty(), saidAtTurn);
-    }
-
     /** With one more key that meant nothing. */
     AttentionSignals idleKey(Instant at) {
         boolean burst = lastIdleKey
                 .filter(last -> Duration.between(last, at).compareTo(BURST) <= 0)
                 .isPresent();
-        return new AttentionSignals(missingInARow, burst ? idleKeys + 1 : 1, Optional.of(at), saidAtTurn);
+        return new AttentionSignals(burst ? idleKeys + 1 : 1, Optional.of(at), saidAtTurn);
     }
 
     /** After a key that meant something. */
     AttentionSignals meantKey() {
-        return idleKeys == 0 ? this : new AttentionSignals(missingInARow, 0, Optional.empty(), saidAtTurn);
+        return idleKeys == 0 ? this : new AttentionSignals(0, Optional.empty(), saidAtTurn);
     }
 
     AttentionSignals said(int turn) {
-        return new AttentionSignals(missingInARow, idleKeys, lastIdleKey, Optional.of(turn));
+        return new AttentionSignals(idleKeys, lastIdleKey, Optional.of(turn));
     }
 
     /** Whether more keys came at once than anybody can mean. */

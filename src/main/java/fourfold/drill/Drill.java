@@ -18,12 +18,16 @@ import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * One drill session of a child. Immutable: {@link #on} gives the next drill and what must be kept before it counts.
  *
  * <p>Numbers to copy, then turns from the scheduler until it has none left. A wrong or missing answer from memory is
- * followed by the right fact, typed once with the answer in view. Two missing answers in a row make a pause.
+ * followed by the right fact, typed once with the answer in view. A question that nobody touches is shown, and counts only
+ * when a key shows that the child is there; if none comes, the drill pauses and asks it again.
  * Many keys at once are asked about, and a child who races with errors reads once that there is no hurry.
  * {@link NextPhase} chooses what comes after an answer, {@link Answering} what typing comes to.
  */
@@ -193,14 +197,19 @@ public final class Drill {
         }
         boolean rested = Duration.between(handsOff.lastKeyAt(), at).compareTo(HANDS_REST) >= 0;
         if (event instanceof Event.Enter && rested) {
-            return Step.to(rested(handsOff.since(), at).resume(handsOff.resumed(), at));
+            return Step.to(rested(handsOff.since(), at).resume(wiped(handsOff.resumed()), at));
         }
         return Step.to(event.isKey() ? with(new HandsOff(handsOff.resumed(), handsOff.since(), at)) : this);
     }
 
     private Drill rested(Instant since, Instant at) {
         return with(progress.pausedFor(atLeastZero(Duration.between(since, at))))
-                .with(attention.withMissing(0));
+                .with(attention.meantKey());
+    }
+
+    /** What many keys at once have typed is nothing that a child meant. */
+    private static Phase wiped(Phase resumed) {
+        return resumed instanceof Asking asking ? asking.wiped() : resumed;
     }
 
     private Drill resume(Phase again, Instant at) {
@@ -211,28 +220,46 @@ public final class Drill {
     }
 
     private Step onAsking(Asking asking, Event event) {
-        Duration calm = progress.steering().settings().calm();
-        if (Answering.ends(asking, event, calm)) {
-            Asking whole = event instanceof Event.Line line ? asking.line(line.digits()) : asking;
-            return answered(whole, event.at(), event instanceof Event.Tick);
+        if (event instanceof Event.Tick) {
+            Duration calm = progress.steering().settings().calm();
+            return Step.to(Answering.isUntouched(asking, event.at(), calm) ? untouched(asking, event.at()) : this);
+        }
+        if (Answering.ends(asking, event)) {
+            return answered(event instanceof Event.Line line ? asking.line(line.digits()) : asking, event.at());
         }
         Asking typed = Answering.typing(asking, event);
         return Step.to(typed.equals(asking) ? this : with(typed));
     }
 
-    private Step answered(Asking asking, Instant at, boolean waitedFor) {
+    /**
+     * No key came for the calm limit. A question to be recalled is shown; it counts when the child types what is shown.
+     * Whatever else stands there, and a question that was shown, waits in a pause until somebody is there again.
+     */
+    private Drill untouched(Asking asking, Instant at) {
+        if (!asking.isInView() && asking.typed().isEmpty() && asking.purpose() != Purpose.TIMED) {
+            Answer none = Answering.answer(asking, at, soFar(), surface);
+            Help help = Help.after(none, progress).waitingFor(asking, none);
+            return with(Asking.fresh(asking.prompt(), Purpose.INTRODUCE, Reason.SHOWN, help));
+        }
+        Asking again = asking.help().unanswered().map(Help.Unanswered::question).orElse(asking);
+        return with(new Paused(again, at, true));
+    }
+
+    private Step answered(Asking asking, Instant at) {
+        Optional<Answer> before = asking.help().unanswered().map(Help.Unanswered::answer);
+        if (before.isPresent()) {
+            Step rest = with(progress.after(before.get())).answered(asking.counted(), at);
+            List<Effect> effects = new ArrayList<>(List.of(new Effect.Keep(before.get())));
+            effects.addAll(rest.effects());
+            return new Step(rest.next(), effects);
+        }
         Answer answer = Answering.answer(asking, at, soFar(), surface);
-        // Digits that nobody ended with Enter are an absence as well: a book may lie on the keys.
-        int missing = waitedFor ? attention.missingInARow() + 1 : 0;
-        Drill after = with(progress.after(answer)).with(attention.withMissing(missing));
+        Drill after = with(progress.after(answer));
         return Step.to(after.follow(asking, answer, progress, at), new Effect.Keep(answer));
     }
 
     private Drill follow(Asking asking, Answer answer, Progress asItWas, Instant at) {
         Drill next = afterAnswer(asking, answer, asItWas, at);
-        if (attention.missingInARow() >= 2) {
-            return next.with(new Paused(next.phase, at, true));
-        }
         return !next.isFinished() && AttentionSignals.areUnread(soFar()) ? next.handsOff(at) : next;
     }
 

@@ -53,6 +53,11 @@ public record Entry(String typed, Seen seen, Optional<Duration> firstKey, int er
                         typed.substring(0, typed.length() - 1), seen.keyAt(at), firstKey, erasures + 1, interrupted);
     }
 
+    /** After keys that nobody meant: nothing, and no longer timed. */
+    Entry wiped() {
+        return new Entry("", Seen.NOT_YET, Optional.empty(), erasures, true);
+    }
+
     /** After a pause, with what was typed: to be painted again, and no longer timed. */
     Entry afterPause() {
         return new Entry(typed, Seen.NOT_YET, Optional.empty(), erasures, true);

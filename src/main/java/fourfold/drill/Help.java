@@ -13,15 +13,40 @@ import java.util.Optional;
  * @param depiction its picture; empty where the parent wants none
  * @param mixup the wrong answer that led here, if there was one
  * @param hint a way to the fact from what the child knows
+ * @param unanswered the question that got no answer, if the fact is shown for that: it counts once a key shows that the
+ *     child is there
  */
-public record Help(Optional<Depiction> depiction, Optional<WrongAnswer> mixup, Optional<Hint> hint) {
+public record Help(
+        Optional<Depiction> depiction,
+        Optional<WrongAnswer> mixup,
+        Optional<Hint> hint,
+        Optional<Unanswered> unanswered) {
     /** Nothing. */
-    static final Help NONE = new Help(Optional.empty(), Optional.empty(), Optional.empty());
+    static final Help NONE = with(Optional.empty());
+
+    /** A question from memory that nobody has answered. */
+    public record Unanswered(Phase.Asking question, Answer answer) {}
+
+    /** A picture alone. */
+    static Help with(Optional<Depiction> depiction) {
+        return new Help(depiction, Optional.empty(), Optional.empty(), Optional.empty());
+    }
 
     /** The help after an answer that was wrong or did not come; {@code before} is what the child had reached then. */
     static Help after(Answer answer, Progress before) {
         Question question = answer.question().orElseThrow();
-        return new Help(depiction(before, question), WrongAnswer.of(answer), Hint.to(question, before));
+        return new Help(
+                depiction(before, question), WrongAnswer.of(answer), Hint.to(question, before), Optional.empty());
+    }
+
+    /** The same for an answer that did not come, and does not count yet. */
+    Help waitingFor(Phase.Asking question, Answer answer) {
+        return new Help(depiction, mixup, hint, Optional.of(new Unanswered(question, answer)));
+    }
+
+    /** The same when the question has been counted. */
+    Help counted() {
+        return new Help(depiction, mixup, hint, Optional.empty());
     }
 
     static Optional<Depiction> depiction(Progress before, Question question) {

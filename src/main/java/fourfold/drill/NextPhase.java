@@ -39,7 +39,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             Surface surface,
             Instant at) {
         Optional<NextPhase> settled =
-                settled(upcoming, attention, progress.drill().orElseThrow());
+                settled(upcoming, attention, progress.drill().orElseThrow(), surface);
         if (settled.isPresent()) {
             return settled.get();
         }
@@ -50,14 +50,17 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
                 .orElseGet(() -> atLast(progress, upcoming, attention, at, seed));
     }
 
-    private static Optional<NextPhase> settled(Upcoming upcoming, AttentionSignals attention, DrillSoFar soFar) {
+    private static Optional<NextPhase> settled(
+            Upcoming upcoming, AttentionSignals attention, DrillSoFar soFar, Surface surface) {
         if (!upcoming.toCopy().isEmpty()) {
             Asking copy = Asking.fresh(upcoming.toCopy().get(0), Purpose.COPY, Reason.WARMING_UP);
             return Optional.of(new NextPhase(upcoming.afterCopy(), attention, Optional.of(copy)));
         }
         if (!upcoming.toMeet().isEmpty()) {
-            Help help = new Help(upcoming.picture(), Optional.empty(), Optional.empty());
-            Asking fact = Asking.fresh(upcoming.toMeet().get(0), Purpose.INTRODUCE, Reason.MEETING, help);
+            // What plain lines have said stays in view above.
+            Reason reason = surface == Surface.PLAIN ? Reason.MEETING : Reason.COVERED;
+            Help help = Help.with(upcoming.picture());
+            Asking fact = Asking.fresh(upcoming.toMeet().get(0), Purpose.INTRODUCE, reason, help);
             return Optional.of(new NextPhase(upcoming.afterMeeting(), attention, Optional.of(fact)));
         }
         if (!upcoming.timed()) {
@@ -76,7 +79,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             Family family = turn.question().family();
             Upcoming meeting = upcoming.meeting(family, progress);
             // Plain lines show the whole picture at once.
-            int grown = surface == Surface.PLAIN ? family.low() : 1;
+            int grown = surface == Surface.PLAIN ? family.low() : Meeting.step(family);
             return new NextPhase(
                     meeting,
                     attention,

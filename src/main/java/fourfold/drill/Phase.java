@@ -18,8 +18,8 @@ public sealed interface Phase {
     record Ready() implements Phase {}
 
     /**
-     * A new family with its picture, which grows by a row, a jump or a part at each Enter; then Enter goes on to typing
-     * its facts.
+     * A new family with its picture, which grows at each Enter until it is whole, in three steps at most; then Enter
+     * covers it, and its facts are recalled.
      *
      * @param family the family
      * @param depiction its picture; empty where the parent wants none
@@ -27,8 +27,16 @@ public sealed interface Phase {
      * @param grown how many of the picture's groups are shown, 1 to the smaller factor
      */
     record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown) implements Phase {
+        /** The most steps in which a picture grows (our own choice). */
+        private static final int STEPS = 3;
+
+        /** How much of a family's picture is shown at first, and comes with each step. */
+        static int step(Family family) {
+            return (family.low() + STEPS - 1) / STEPS;
+        }
+
         Meeting grow() {
-            return new Meeting(family, depiction, hint, grown + 1);
+            return new Meeting(family, depiction, hint, Math.min(family.low(), grown + step(family)));
         }
 
         /** Whether the whole picture is shown. */
@@ -60,7 +68,7 @@ public sealed interface Phase {
 
         /** Whether the child sees what to type. */
         public boolean isInView() {
-            return !purpose.isFromMemory();
+            return !purpose.isFromMemory() && reason != Reason.COVERED;
         }
 
         /** When the prompt was painted; empty until then. */
@@ -119,6 +127,16 @@ public sealed interface Phase {
             return new Asking(prompt, purpose, reason, help, tries + 1, Entry.EMPTY);
         }
 
+        /** The same prompt with nothing typed, no longer timed. */
+        Asking wiped() {
+            return with(entry.wiped());
+        }
+
+        /** The same when the question that led here has been counted. */
+        Asking counted() {
+            return new Asking(prompt, purpose, reason, help.counted(), tries, entry);
+        }
+
         private Asking with(Entry other) {
             return new Asking(prompt, purpose, reason, help, tries, other);
         }
@@ -130,6 +148,8 @@ public sealed interface Phase {
         WARMING_UP,
         /** A fact of a family that is being introduced, its answer in view. */
         MEETING,
+        /** A fact of a family that is being introduced, recalled when it has just been covered. */
+        COVERED,
         /** A question from memory. */
         RECALL,
         /** A question from memory, after some that were raced through with errors. */

@@ -21,9 +21,32 @@ import java.util.Set;
  * @param practised time practised, pauses left out
  * @param answers what was answered from memory
  * @param changes what became of which families
+ * @param gain the one gain most worth telling, if there is one
+ * @param day what sort of day it was
  * @param timing the rates of a one-minute timing, if one was taken
  */
-public record Summary(Duration practised, Answered answers, Changes changes, Optional<Timed> timing) {
+public record Summary(
+        Duration practised, Answered answers, Changes changes, Optional<Gain> gain, Day day, Optional<Timed> timing) {
+    /** A drill shorter than this share of what was planned, with few questions, was a short one (our own choice). */
+    private static final double SHORT_SHARE = 0.5;
+
+    private static final int FEW = 15;
+
+    /** With fewer right answers it was a hard day (our own choice). */
+    private static final double HARD_SHARE = 0.75;
+
+    /** What sort of day it was. */
+    public enum Day {
+        /** Nothing was asked from memory. */
+        EMPTY,
+        /** Much shorter than planned. */
+        SHORT,
+        /** Many questions were missed. */
+        HARD,
+        /** Any other. */
+        GOOD
+    }
+
     /** A timing's operation and rates. */
     public record Timed(Operation operation, Rates rates) {}
 
@@ -72,12 +95,26 @@ public record Summary(Duration practised, Answered answers, Changes changes, Opt
                 firmer.add(family);
             }
         }
+        Answered answered = new Answered(fromMemory.size(), (int)
+                fromMemory.stream().filter(Answer::isCorrect).count());
+        Changes changes = new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew());
         return new Summary(
                 drill.practised(at),
-                new Answered(fromMemory.size(), (int)
-                        fromMemory.stream().filter(Answer::isCorrect).count()),
-                new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew()),
+                answered,
+                changes,
+                Gain.of(before, after, changes, fromMemory),
+                day(answered, drill.practised(at), drill.session().planned()),
                 OneMinuteTiming.answers(drill).map(Summary::timed));
+    }
+
+    private static Day day(Answered answered, Duration practised, Duration planned) {
+        if (answered.asked() == 0) {
+            return Day.EMPTY;
+        }
+        if (practised.toMillis() < SHORT_SHARE * planned.toMillis() && answered.asked() < FEW) {
+            return Day.SHORT;
+        }
+        return answered.right() < HARD_SHARE * answered.asked() ? Day.HARD : Day.GOOD;
     }
 
     private static List<Family> again(List<Answer> fromMemory) {

@@ -1,14 +1,16 @@
 package fourfold.home;
 
 import fourfold.log.RecordsFailure;
-import fourfold.log.Surface;
 import fourfold.store.DataPath;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalException;
 import fourfold.terminal.TerminalSession;
+import fourfold.upkeep.PrivateFolder;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Instant;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 
@@ -16,6 +18,8 @@ import java.util.function.LongSupplier;
 public final class Home implements AutoCloseable {
     private final Store store;
     private final SessionClock moments;
+    private final Instant started;
+    private final String computerName;
     private final Optional<Path> file;
     private final Optional<Demo> demo;
     private final DrillSeat seat;
@@ -26,9 +30,17 @@ public final class Home implements AutoCloseable {
     private final LookAhead lookAhead;
     private final PrintPages printPages;
 
-    private Home(Store store, SessionClock moments, LongSupplier seeds, Optional<Path> file, Optional<Demo> demo) {
+    private Home(
+            Store store,
+            SessionClock moments,
+            LongSupplier seeds,
+            Optional<Path> file,
+            Optional<Demo> demo,
+            String computerName) {
         this.store = store;
         this.moments = moments;
+        started = moments.now();
+        this.computerName = computerName;
         this.file = file;
         this.demo = demo;
         seat = new DrillSeat(file);
@@ -46,15 +58,18 @@ public final class Home implements AutoCloseable {
         LongSupplier seeds = () -> new SecureRandom().nextLong();
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy));
+            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "");
         }
         Path place = place(world, file);
-        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty());
+        PrivateFolder.clearLeftBehind();
+        Map<String, String> names = world.environment();
+        String called = names.getOrDefault("HOSTNAME", names.getOrDefault("COMPUTERNAME", ""));
+        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called);
     }
 
     /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */
     public static Home on(Store store, SessionClock moments, LongSupplier seeds) {
-        return new Home(store, moments, seeds, Optional.empty(), Optional.empty());
+        return new Home(store, moments, seeds, Optional.empty(), Optional.empty(), "");
     }
 
     /** The named file, or the usual one. */
@@ -118,7 +133,7 @@ public final class Home implements AutoCloseable {
 
     /** The gate before the grown-ups' pages. */
     public Gate gate() {
-        return new Gate(store);
+        return new Gate(store, started);
     }
 
     /** What is set for all. */
@@ -136,18 +151,27 @@ public final class Home implements AutoCloseable {
         return new MergeFile(store, file);
     }
 
+    /** The computers of the household that meet in a folder. */
+    public TwoComputers together() {
+        return new TwoComputers(store, demo.isPresent() ? Optional.empty() : store.file());
+    }
+
+    /** What the system calls this computer; empty if it does not say. */
+    public String computerName() {
+        return computerName;
+    }
+
     /** The terminal, or a window of the size it had last. */
     public TerminalSession stage(Environment world) throws TerminalException {
-        TerminalSession stage = TerminalSession.open(world.environment(), settings()::window);
+        TerminalSession stage =
+                TerminalSession.open(world.environment(), settings().theme(), settings()::window);
         practice.fileWork().onDone(stage::wake);
         return stage;
     }
 
     /** Remembers how large the window was, if it was one. */
     public void rememberWindow(TerminalSession stage) {
-        if (stage.surface() == Surface.WINDOW) {
-            settings().rememberWindow(stage.columns(), stage.rows());
-        }
+        stage.window().ifPresent(settings()::rememberWindow);
     }
 
     @Override

@@ -5,6 +5,7 @@ import fourfold.log.RecordsFailure;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
 import fourfold.store.Store;
+import fourfold.terminal.Theme;
 import fourfold.terminal.WindowSize;
 import java.util.Optional;
 
@@ -15,7 +16,9 @@ public final class HouseholdSettings {
 
     private static final String LANGUAGE = "language";
 
-    /** What is remembered in place of a language if the system's is wanted. */
+    private static final String THEME = "theme";
+
+    /** What is remembered in place of a language or a theme if the system's is wanted. */
     private static final String SYSTEM = "system";
 
     private final Store store;
@@ -43,13 +46,30 @@ public final class HouseholdSettings {
         store.keepHomeSetting(LANGUAGE, code.orElse(SYSTEM));
     }
 
-    /** The window's size as it was last, with letters as large as the child who needs the largest. */
+    /**
+     * The theme that was set; empty for one that fits the terminal.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public Optional<Theme> theme() {
+        return store.homeSetting(THEME).flatMap(Theme::named);
+    }
+
+    /**
+     * Sets the theme of the household, or the one that fits the terminal.
+     *
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setTheme(Optional<Theme> theme) {
+        store.keepHomeSetting(THEME, theme.map(Theme::key).orElse(SYSTEM));
+    }
+
+    /** The window's size as it was last, with letters at least as large as the child who needs the largest. */
     public WindowSize window() {
+        WindowSize last =
+                store.homeSetting(WINDOW).flatMap(WindowSize::remembered).orElse(WindowSize.USUAL);
         int points = store.children().stream().mapToInt(this::letters).max().orElse(WindowSize.USUAL.points());
-        return store.homeSetting(WINDOW)
-                .flatMap(WindowSize::remembered)
-                .orElse(WindowSize.USUAL)
-                .withPoints(points);
+        return last.withPoints(Math.max(last.points(), points));
     }
 
     private int letters(Child child) {
@@ -57,20 +77,12 @@ public final class HouseholdSettings {
                 Steering.of(store.actions(child.id())).settings().value(Setting.LETTERS));
     }
 
-    /**
-     * Remembers the size of the window. A failure is ignored.
-     *
-     * @param columns its width in characters
-     * @param rows its height in characters
-     */
-    public void rememberWindow(int columns, int rows) {
-        String written = columns + "x" + rows;
-        if (WindowSize.remembered(written).isPresent()) {
-            try {
-                store.keepHomeSetting(WINDOW, written);
-            } catch (RecordsFailure e) {
-                // The window opens in its usual size next time; everything that counts was kept before.
-            }
+    /** Remembers the size of the window. A failure is ignored. */
+    public void rememberWindow(WindowSize size) {
+        try {
+            store.keepHomeSetting(WINDOW, size.written());
+        } catch (RecordsFailure e) {
+            // The window opens in its usual size next time; everything that counts was kept before.
         }
     }
 }

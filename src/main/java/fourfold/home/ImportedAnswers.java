@@ -9,6 +9,7 @@ import fourfold.log.Reason;
 import fourfold.records.AnswersCsv;
 import fourfold.store.Store;
 import java.io.Reader;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
@@ -17,7 +18,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /** Answers read from a file and checked against those the home has, not yet kept. */
 public final class ImportedAnswers {
@@ -32,11 +37,13 @@ public final class ImportedAnswers {
     private final Map<UUID, Answer> kept = new HashMap<>();
     private final Map<UUID, DrillSession> newDrills = new LinkedHashMap<>();
     private final Map<UUID, Answer> fresh = new LinkedHashMap<>();
+    private final Set<UUID> removed;
     private int known;
 
     private ImportedAnswers(Store store, Instant now) {
         this.store = store;
         this.now = now.truncatedTo(ChronoUnit.MILLIS);
+        removed = store.removedIds();
         for (Child child : store.allChildren()) {
             children.put(ChildName.folded(child.name()), child);
             store.sessions(child.id()).forEach(s -> knownDrills.put(s.id(), child.id()));
@@ -52,6 +59,7 @@ public final class ImportedAnswers {
     public static ImportedAnswers read(Store store, Reader csv, Instant now) {
         ImportedAnswers imported = new ImportedAnswers(store, now);
         AnswersCsv.read(csv, imported::child, imported::take);
+        imported.checkOrder();
         return imported;
     }
 
@@ -70,7 +78,17 @@ public final class ImportedAnswers {
         return child;
     }
 
-    private void take(Answer answer) {
+    /** What a removal names would be removed again by the next merge: it comes in as a drill of its own. */
+    private Answer anew(Answer answer) {
+        if (!removed.contains(answer.drill())) {
+            return answer;
+        }
+        UUID anew = UUID.nameUUIDFromBytes((answer.drill() + "-anew").getBytes(StandardCharsets.UTF_8));
+        return answer.in(new Answer.Place(answer.child(), anew, answer.position()));
+    }
+
+    private void take(Answer written) {
+        Answer answer = anew(written);
         UUID whose = knownDrills.get(answer.drill());
         if (whose == null) {
             DrillSession drill = newDrills.computeIfAbsent(
@@ -96,6 +114,30 @@ public final class ImportedAnswers {
         } else {
             fresh.put(answer.id(), answer);
         }
+    }
+
+    /** A part of a drill would look like a drill that lost answers, for ever. */
+    private void checkOrder() {
+        Map<UUID, SortedMap<Integer, Answer>> drills = new HashMap<>();
+        fresh.values().forEach(a -> drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()));
+        Stream.concat(kept.values().stream(), fresh.values().stream())
+                .filter(a -> drills.containsKey(a.drill()))
+                .forEach(a ->
+                        drills.computeIfAbsent(a.drill(), d -> new TreeMap<>()).put(a.position(), a));
+        drills.forEach((drill, answers) -> {
+            Instant before = Instant.MIN;
+            int expected = 1;
+            for (Answer answer : answers.values()) {
+                if (answer.position() != expected) {
+                    throw new InvalidValue(Reason.PART_OF_DRILL, drill, expected);
+                }
+                if (answer.askedAt().isBefore(before)) {
+                    throw new InvalidValue(Reason.ANSWER_EARLY, answer.position(), drill);
+                }
+                before = answer.askedAt();
+                expected++;
+            }
+        });
     }
 
     /** How many answers are new. */

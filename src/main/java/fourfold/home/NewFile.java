@@ -1,12 +1,13 @@
 package fourfold.home;
 
+import fourfold.store.Rights;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** A file that a command makes: never over one that is there, and whole or not at all. */
 public final class NewFile {
@@ -25,16 +26,17 @@ public final class NewFile {
      *     java.nio.file.FileAlreadyExistsException}
      */
     public static void write(Path file, Content content) throws IOException {
-        boolean made = false;
+        // What it holds is a child's, as the store is: for its owner alone, who may give it on.
+        if (!Rights.makeFile(file)) {
+            throw new FileAlreadyExistsException(file.toString());
+        }
         boolean whole = false;
-        try (BufferedWriter writer =
-                Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW)) {
-            made = true;
+        try (BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
             content.to(writer);
             writer.flush();
             whole = true;
         } finally {
-            if (made && !whole) {
+            if (!whole) {
                 remove(file);
             }
         }

@@ -78,7 +78,9 @@ public final class Practice {
 
     /** Keeps an answer for good before it returns. */
     public void keep(Answer answer) {
-        store.keep(answer);
+        // A drill may last beyond a change of summer time: each answer has the zone that was in force when it was
+        // asked.
+        store.keep(answer.inZone(moments.zoneOffsetMinutes(answer.askedAt())));
     }
 
     /**
@@ -91,6 +93,7 @@ public final class Practice {
         try {
             store.checkpoint();
             file.map(Backups::of).ifPresent(b -> b.ofDay(LocalDate.ofEpochDay(session.localDay())));
+            new TwoComputers(store, file).lay();
             return Optional.empty();
         } catch (RecordsFailure e) {
             return Optional.of(e);

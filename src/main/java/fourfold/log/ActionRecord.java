@@ -2,6 +2,7 @@ package fourfold.log;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -35,9 +36,10 @@ public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinute
             if (action.action() instanceof ParentAction.Undo undo) {
                 undone.add(undo.action());
             } else {
-                left.add(0, action);
+                left.add(action);
             }
         }
+        Collections.reverse(left);
         return List.copyOf(left);
     }
 }

@@ -145,6 +145,16 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         return asked.zoneOffsetMinutes();
     }
 
+    /** The same answer at another place. */
+    public Answer in(Place other) {
+        return new Answer(other, asked, purpose, prompt, typing, surface);
+    }
+
+    /** The same answer where local time was so many minutes ahead of UTC. */
+    public Answer inZone(int zoneOffsetMinutes) {
+        return new Answer(place, new Moment(asked.at(), zoneOffsetMinutes), purpose, prompt, typing, surface);
+    }
+
     /** The digits as they were at the end; empty for no answer. */
     public String typed() {
         return typing.digits;

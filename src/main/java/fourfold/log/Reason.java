@@ -9,6 +9,8 @@ public enum Reason {
     ANOTHER_PROGRAM,
     CANNOT_OPEN,
     DAMAGED,
+    /** The number that the database has for it. */
+    DATABASE_ERROR,
     DISK_FAULT,
     DISK_FULL,
     DRIVER,
@@ -36,6 +38,7 @@ public enum Reason {
     OTHER_TABLES,
     PROGRAM_INCOMPLETE,
     REPLACED,
+    RULE_BROKEN,
     UPDATE_FAILED,
     UPDATE_WRONG,
 
@@ -77,6 +80,7 @@ public enum Reason {
     DRILL_LENGTH,
     ERASURES,
     ID,
+    ID_UNREADABLE,
     MILLIS,
     NAME_BLANKS,
     NAME_CONTROL,
@@ -88,6 +92,8 @@ public enum Reason {
     ORDER,
     OTHER_ANSWER_THERE,
     OTHER_CHILDS_DRILL,
+    /** The drill, and the position that is missing. */
+    PART_OF_DRILL,
     PAPER_TIMED,
     POSITION,
     PURPOSE,
@@ -99,16 +105,31 @@ public enum Reason {
 
     // Why a file is not backed up, restored, merged or salvaged.
     COPY_NOT_WHOLE,
+    DEMO_MEETS_NOBODY,
     FILE_EXISTS,
     FILES_DIFFER_ACTION,
     FILES_DIFFER_ANSWER,
     FILES_DIFFER_CHILD,
     FILES_DIFFER_DRILL,
     HELD_OPEN,
+    LIVING_FILE_THERE,
     NAME_CLASH,
     NO_BACKUP,
     NOT_ALONE,
     NOT_TO_MERGE,
+
+    // Why nothing is taken from a file from elsewhere.
+    FOREIGN_DAMAGED,
+    /** The number of a row, and its table. */
+    ROW_UNFIT,
+    /** The name of a table, index, view or trigger. */
+    STRANGE_OBJECT,
+    /** The most megabytes. */
+    TOO_LARGE,
+    /** The table, and the most rows. */
+    TOO_MANY_ROWS,
+    TOO_SLOW,
+    VALUE_TOO_LARGE,
 
     // What is found wrong in a file.
     ANSWER_EARLY,
@@ -121,6 +142,8 @@ public enum Reason {
     INDEX,
     REFERENCE,
     SCHEMA,
+    /** The name of a table, index, view or trigger. */
+    SCHEMA_CHANGED,
     /** The table, and the database's own line. */
     TABLE,
     /** The database's own line. */

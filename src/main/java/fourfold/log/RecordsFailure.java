@@ -40,6 +40,8 @@ public final class RecordsFailure extends RuntimeException {
         SALVAGE,
         SALVAGE_TO,
         SET_UP_DEMO,
+        /** With other computers in a folder. */
+        SHARE,
         THIN_OUT_BACKUPS,
         USE_FILE_NAME,
         VERIFY

@@ -101,7 +101,7 @@ public final class PlayedDrill {
     private Reply replyTo(Asking asking) {
         if (asking.question().isPresent()) {
             Question question = asking.question().get();
-            if (!asking.isInView()) {
+            if (asking.purpose().isFromMemory()) {
                 return child.reply(question, now);
             }
             child.shown(question.fact(), now.plus(NOTICING));

@@ -10,6 +10,7 @@ import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.progress.Mastery;
 import fourfold.progress.Rates;
+import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,7 +21,6 @@ import java.util.stream.Stream;
 
 /** Where the child stands, on one page: the stairs, the rates, the tables, the weeks and the last look ahead. */
 final class ProgressPage {
-    private static final String[] GREYS = {"#ffffff", "#e4e4e4", "#c2c2c2", "#989898", "#6a6a6a"};
     private static final int WEEKS = 12;
 
     private final HtmlPage page;
@@ -58,21 +58,15 @@ final class ProgressPage {
     private void stairs(Grid grid) {
         picture("0 0 520 265", words.say("paper.progress.stairs"));
         for (Family family : Families.all()) {
-            Grid.Cell cell = grid.cell(family);
-            int x = 24 + (family.low() - 1) * 34;
+            int x = 24 + (family.low() - 1) * 36;
             int y = (family.high() - 1) * 26;
-            String ink = cell.level().atLeast(Mastery.LASTING) ? "#fff" : "#000";
             page.add(String.format(
                     Locale.ROOT,
-                    "<rect x=\"%d\" y=\"%d\" width=\"32\" height=\"24\" fill=\"%s\" stroke=\"#000\"/>"
-                            + "<text x=\"%d\" y=\"%d\" font-size=\"12\" text-anchor=\"middle\" fill=\"%s\">%d</text>\n",
-                    x,
-                    y,
-                    GREYS[cell.level().ordinal()],
-                    x + 16,
+                    "<text x=\"%d\" y=\"%d\" font-size=\"11\" text-anchor=\"end\">%d</text>\n",
+                    x + 17,
                     y + 16,
-                    ink,
                     family.product()));
+            square(x + 19, y + 4, grid.cell(family).level());
         }
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             page.add(String.format(
@@ -80,17 +74,30 @@ final class ProgressPage {
         }
         for (Mastery level : Mastery.values()) {
             int y = 4 + level.ordinal() * 24;
+            square(392, y, level);
             page.add(String.format(
                     Locale.ROOT,
-                    "<rect x=\"390\" y=\"%d\" width=\"18\" height=\"18\" fill=\"%s\" stroke=\"#000\"/>"
-                            + "<text x=\"414\" y=\"%d\" font-size=\"12\">%s: %d</text>\n",
-                    y,
-                    GREYS[level.ordinal()],
-                    y + 14,
+                    "<text x=\"414\" y=\"%d\" font-size=\"12\">%s: %d</text>\n",
+                    y + 12,
                     HtmlPage.escaped(words.level(level)),
                     grid.count(level)));
         }
         page.add("</svg>\n");
+    }
+
+    /** Four places for stones, laid from the lower left as on the screen. */
+    private void square(int x, int y, Mastery level) {
+        for (boolean upper : new boolean[] {false, true}) {
+            for (boolean right : new boolean[] {false, true}) {
+                page.add(String.format(
+                        Locale.ROOT,
+                        "<rect x=\"%d\" y=\"%d\" width=\"7\" height=\"7\" fill=\"%s\" stroke=\"#000\""
+                                + " stroke-width=\"0.5\"/>\n",
+                        x + (right ? 8 : 0),
+                        y + (upper ? 0 : 8),
+                        Stones.isLaid(level.ordinal(), upper, right) ? "#000" : "#fff"));
+            }
+        }
     }
 
     /** Digits correct a minute by drill: products as full dots, quotients as rings. */

@@ -5,14 +5,12 @@ import fourfold.facts.Family;
 import fourfold.insight.Grid;
 import fourfold.progress.Mastery;
 import fourfold.words.SafeText;
+import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.io.IOException;
 
-/** The grid as plain text: the stairs with a shade for each level, and what the shades mean. */
+/** The grid as plain text: the stairs with stones for each level, and what they mean. */
 public final class GridText {
-    private static final String SHADES = "·░▒▓█";
-    private static final String PLAIN_SHADES = ".:=#@";
-
     private GridText() {}
 
     /**
@@ -34,7 +32,7 @@ public final class GridText {
                 Grid.Cell cell = grid.cell(new Family(low, n));
                 char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
                 row.append(wide(cell.family().product()))
-                        .append(shade(cell.level(), unicode))
+                        .append(Stones.of(cell.level(), unicode))
                         .append(mark)
                         .append(' ');
             }
@@ -42,7 +40,7 @@ public final class GridText {
         }
         out.append("\n     ");
         for (Mastery level : Mastery.values()) {
-            out.append(shade(level, unicode))
+            out.append(Stones.of(level, unicode))
                     .append(' ')
                     .append(words.level(level))
                     .append(' ');
@@ -55,9 +53,5 @@ public final class GridText {
     private static String wide(int number) {
         String digits = Integer.toString(number);
         return "  ".substring(digits.length() - 1) + digits;
-    }
-
-    private static char shade(Mastery level, boolean unicode) {
-        return (unicode ? SHADES : PLAIN_SHADES).charAt(level.ordinal());
     }
 }

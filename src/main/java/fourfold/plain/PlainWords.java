@@ -55,8 +55,7 @@ final class PlainWords {
         }
         String mixup = asking.help()
                 .mixup()
-                .flatMap(m -> words.mixup(m, this::asked))
-                .map(m -> m + " ")
+                .map(m -> words.mixup(m, this::asked) + " ")
                 .orElse("");
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())

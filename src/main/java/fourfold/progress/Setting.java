@@ -32,8 +32,6 @@ public enum Setting {
     MISSING("missing", "no", "no yes"),
     /** Which keys the child is asked to use. */
     KEYS("keys", "any", "any keypad left right"),
-    /** Colours of the screen: those the terminal has, or our own dark, light or high-contrast ones. */
-    COLOURS("colours", "terminal", "terminal dark light contrast"),
     /** Size of the letters in the desktop window, in points. */
     LETTERS("letters", "20", numbers(12, 40, 4));
 

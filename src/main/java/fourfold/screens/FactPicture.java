@@ -11,7 +11,7 @@ import java.util.List;
 /**
  * A fact as a picture, computed for it and fitted into the room there is: dots in rows, jumps on a number line, or a bar
  * in equal parts. A product puts equal groups together; a quotient takes the whole apart: into rows, into jumps back to
- * nought, into parts.
+ * zero, into parts.
  *
  * @param depiction which picture
  * @param split whether the whole is taken apart
@@ -43,10 +43,24 @@ public record FactPicture(Depiction depiction, boolean split, int groups, int ea
         return words.picture(depiction, split, grown, each);
     }
 
+    /** The same with all its groups drawn. */
+    public FactPicture whole() {
+        return new FactPicture(depiction, split, groups, each, groups);
+    }
+
+    /** This picture if it can be counted in the room there is, else another of the same fact with the same groups. */
+    public FactPicture fitted(int width, int height) {
+        if (!whole().rows(width, height).isEmpty()) {
+            return this;
+        }
+        // Jumps back are as long as the divisor, so that their groups are others; a bar keeps those of the array.
+        return new FactPicture(split ? Depiction.BAR : Depiction.JUMPS, split, groups, each, grown);
+    }
+
     /** The picture in at most so many rows and columns; nothing if there is no room for it. */
     public List<String> rows(int width, int height) {
         List<String> rows = switch (depiction) {
-            case ARRAY -> array(width >= ROOMY ? 3 : 1, height);
+            case ARRAY -> array();
             case JUMPS -> jumps(width);
             case BAR -> bar(width);
         };
@@ -54,20 +68,11 @@ public record FactPicture(Depiction depiction, boolean split, int groups, int ea
         return rows.size() > height || widest > width ? List.of() : rows;
     }
 
-    private List<String> array(int gap, int height) {
+    /** One dot for each thing, a row for each group; a dot is two columns wide and so as wide as it is tall. */
+    private List<String> array() {
         List<String> rows = new ArrayList<>();
-        if (groups <= height) {
-            for (int row = 0; row < groups; row++) {
-                rows.add(row < grown ? ("●" + " ".repeat(gap)).repeat(each).strip() : "");
-            }
-            return rows;
-        }
-        // Two rows of dots to a line where there is less room.
-        for (int row = 0; row < groups; row += 2) {
-            rows.add(
-                    row >= grown
-                            ? ""
-                            : (row + 1 < grown ? ": " : "· ").repeat(each).strip());
+        for (int row = 0; row < groups; row++) {
+            rows.add(row < grown ? "● ".repeat(each).strip() : "");
         }
         return rows;
     }
@@ -75,7 +80,7 @@ public record FactPicture(Depiction depiction, boolean split, int groups, int ea
     private List<String> jumps(int width) {
         int jump = Math.max(
                 NARROWEST_JUMP, Math.min(width >= ROOMY ? 2 * WIDEST_JUMP : WIDEST_JUMP, (width - 4) / groups));
-        String arc = split ? "◂" + "─".repeat(jump - 2) + "┐" : "┌" + "─".repeat(jump - 2) + "▸";
+        String arc = split ? "◄" + "─".repeat(jump - 2) + "┐" : "┌" + "─".repeat(jump - 2) + "►";
         StringBuilder sizes = new StringBuilder("  ");
         StringBuilder arcs = new StringBuilder("  ");
         StringBuilder line = new StringBuilder("  ");

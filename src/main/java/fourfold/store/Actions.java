@@ -103,16 +103,16 @@ public final class Actions {
     }
 
     private static ActionRecord read(ResultSet row) throws SQLException {
-        String id = row.getString(1);
+        UUID id = Codes.id(row, 1);
         try {
             return new ActionRecord(
-                    UUID.fromString(id),
-                    UUID.fromString(row.getString(2)),
+                    id,
+                    Codes.id(row, 2),
                     Instant.ofEpochMilli(row.getLong(3)),
                     row.getInt(4),
                     new ActionText(row.getString(5), row.getString(6)).action());
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.ACTION_UNREADABLE, Failure.oneLine(id), Failure.value(e));
+            throw new Refusal(Reason.ACTION_UNREADABLE, id, Failure.value(e));
         }
     }
 }

@@ -83,7 +83,7 @@ public final class AnswerRow {
         long number = row.getLong(1);
         if (drill == null || number != drillNumber) {
             drillNumber = number;
-            drill = UUID.fromString(row.getString(2));
+            drill = Codes.id(row, 2);
         }
         return drill;
     }

@@ -35,10 +35,9 @@ public final class Children {
                 Actions.choices(connection).stream().collect(Collectors.groupingBy(a -> same.known(a.child())));
         List<Child> added = Database.query(
                 connection,
-                "SELECT id, name, created_at FROM child ORDER BY created_at, nr",
+                "SELECT id, COALESCE(name, ''), created_at FROM child ORDER BY created_at, nr",
                 none -> {},
-                row -> new Child(
-                        UUID.fromString(row.getString(1)), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
+                row -> new Child(Codes.id(row, 1), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
             if (same.known(child.id()).equals(child.id())) {

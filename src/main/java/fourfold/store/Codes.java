@@ -10,7 +10,10 @@ import fourfold.log.InvalidValue;
 import fourfold.log.Purpose;
 import fourfold.log.Reason;
 import fourfold.log.Surface;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
+import java.util.UUID;
 
 /**
  * The small numbers that stand for words in the table of answers. They are written out in the migration and never change,
@@ -110,6 +113,20 @@ public final class Codes {
             throw new InvalidValue(Reason.CODE, operation + ", " + left + ", " + right);
         }
         return prompt;
+    }
+
+    /**
+     * The id in a column.
+     *
+     * @throws Refusal if it is none
+     */
+    static UUID id(ResultSet row, int column) throws SQLException {
+        String text = row.getString(column);
+        try {
+            return UUID.fromString(text == null ? "" : text);
+        } catch (IllegalArgumentException e) {
+            throw new Refusal(Reason.ID_UNREADABLE);
+        }
     }
 
     private static int place(int operation, int left, int right) {

@@ -52,6 +52,7 @@ public final class Connections {
     public static Connection checking(Path file) throws SQLException {
         Connection connection = reading(file);
         try {
+            trustNothing(connection);
             run(connection, "PRAGMA query_only = 1");
             return connection;
         } catch (SQLException e) {
@@ -84,6 +85,45 @@ public final class Connections {
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         return source;
+    }
+
+    /**
+     * A connection to read a copy of a file from elsewhere: nothing in its schema is trusted, nothing is written, nothing
+     * is attached or loaded, every cell of a page is checked, and no value is longer than ours can be.
+     */
+    public static Connection foreign(Path copy) throws SQLException {
+        SQLiteConfig config = config(StoreFile.PATIENCE);
+        config.setPragma(SQLiteConfig.Pragma.LIMIT_LENGTH, "100000");
+        config.setPragma(SQLiteConfig.Pragma.LIMIT_SQL_LENGTH, "50000");
+        config.setPragma(SQLiteConfig.Pragma.LIMIT_ATTACHED, "0");
+        config.setPragma(SQLiteConfig.Pragma.LIMIT_TRIGGER_DEPTH, "1");
+        config.setPragma(SQLiteConfig.Pragma.LIMIT_WORKER_THREADS, "0");
+        Connection connection = source(config, copy).getConnection();
+        try {
+            trustNothing(connection);
+            run(connection, "PRAGMA cell_size_check = ON");
+            run(connection, "PRAGMA query_only = ON");
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** A connection to fill a file that only this program knows yet: nothing of it has to be on the disk before all is. */
+    public static Connection fresh(Path file) throws SQLException {
+        SQLiteConfig config = config(StoreFile.PATIENCE);
+        config.enforceForeignKeys(false);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
+        return source(config, file).getConnection();
+    }
+
+    /**
+     * What is written in a file's own schema may from now on call nothing that could do harm (SQLite's page on defence
+     * against dark arts).
+     */
+    static void trustNothing(Connection connection) throws SQLException {
+        run(connection, "PRAGMA trusted_schema = OFF");
     }
 
     /** Runs one statement without values. */

@@ -54,7 +54,7 @@ public final class DatabaseCopy {
     }
 
     /** Returns when the file's bytes are on the disk. */
-    static void force(Path file) throws IOException {
+    public static void force(Path file) throws IOException {
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             channel.force(true);
         }

@@ -34,8 +34,8 @@ public final class DrillLock implements AutoCloseable {
      * @throws RecordsFailure if the side file can't be used
      */
     public static Optional<DrillLock> take(Path file, UUID child) {
-        Path whole = file.toAbsolutePath().normalize();
-        Path side = whole.resolveSibling(whole.getFileName() + ENDING);
+        // Whoever comes by a link comes to the same file.
+        Path side = Journal.beside(file, ENDING);
         try {
             Rights.makeFile(side);
             FileChannel channel = FileChannel.open(side, StandardOpenOption.WRITE);

@@ -80,19 +80,19 @@ public final class DrillSessions {
     }
 
     private static Numbered read(ResultSet row, SameChildren same) throws SQLException {
-        String id = row.getString(1);
+        UUID id = Codes.id(row, 1);
         try {
             return new Numbered(
                     row.getInt(7),
                     new DrillSession(
-                            UUID.fromString(id),
-                            same.known(UUID.fromString(row.getString(2))),
+                            id,
+                            same.known(Codes.id(row, 2)),
                             Instant.ofEpochMilli(row.getLong(3)),
                             row.getInt(4),
                             Duration.ofSeconds(row.getInt(5)),
                             row.getLong(6)));
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.DRILL_UNREADABLE, Failure.oneLine(id), Failure.value(e));
+            throw new Refusal(Reason.DRILL_UNREADABLE, id, Failure.value(e));
         }
     }
 }

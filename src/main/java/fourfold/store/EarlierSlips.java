@@ -32,6 +32,10 @@ public final class EarlierSlips {
     private static final String ENDING = "-slip-";
     private static final byte[] HEAD = "Fourfold slip 1\n".getBytes(StandardCharsets.US_ASCII);
     private static final int ROW = 512;
+
+    /** No slip of ours comes near it. */
+    private static final long LARGEST = 1 << 20;
+
     private static final int SUM_AT = ROW - Integer.BYTES;
 
     private EarlierSlips() {}
@@ -52,6 +56,9 @@ public final class EarlierSlips {
     /** Copies the slips beside a file to where another file's would be. */
     public static void copy(Path file, Path other) throws IOException {
         for (Path slip : beside(file)) {
+            if (Files.size(slip) > LARGEST) {
+                continue;
+            }
             String drill = String.valueOf(slip.getFileName()).replaceFirst("^.*" + ENDING, "");
             Files.copy(slip, Journal.beside(other, ENDING + drill));
         }
@@ -97,8 +104,11 @@ public final class EarlierSlips {
     }
 
     private static boolean areOfRemovedChildren(Connection connection, List<Answer> answers) throws SQLException {
-        List<String> removed =
-                Database.query(connection, "SELECT id FROM removed_child", none -> {}, row -> row.getString(1));
+        List<String> removed = Database.query(
+                connection,
+                "SELECT id FROM removed_child UNION SELECT id FROM removed_record WHERE kind = 1",
+                none -> {},
+                row -> row.getString(1));
         return !answers.isEmpty()
                 && answers.stream().allMatch(a -> removed.contains(a.child().toString()));
     }

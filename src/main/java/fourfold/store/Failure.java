@@ -54,7 +54,7 @@ public final class Failure {
                 return problem(sql);
             }
         }
-        return Problem.of(Reason.OTHER, detail(cause));
+        return Problem.of(Reason.DATABASE_ERROR, 0);
     }
 
     /** The reason, which says what to do. */
@@ -70,28 +70,31 @@ public final class Failure {
             case SQLITE_BUSY, SQLITE_LOCKED -> Problem.of(Reason.ANOTHER_PROGRAM);
             case SQLITE_FULL -> Problem.of(Reason.DISK_FULL);
             case SQLITE_READONLY, SQLITE_PERM, SQLITE_AUTH -> Problem.of(Reason.FILE_READ_ONLY);
-            case SQLITE_CORRUPT, SQLITE_NOTADB -> Problem.of(Reason.DAMAGED);
+            // All that is asked is right for our tables: what can't be asked is not as it should be.
+            case SQLITE_CORRUPT, SQLITE_NOTADB, SQLITE_ERROR -> Problem.of(Reason.DAMAGED);
             case SQLITE_IOERR -> Problem.of(Reason.DISK_FAULT);
             case SQLITE_CANTOPEN -> Problem.of(Reason.CANNOT_OPEN);
-            default -> Problem.of(Reason.OTHER, detail(cause));
+            case SQLITE_CONSTRAINT -> Problem.of(Reason.RULE_BROKEN);
+            case SQLITE_INTERRUPT -> Problem.of(Reason.TOO_SLOW);
+            case SQLITE_TOOBIG -> Problem.of(Reason.VALUE_TOO_LARGE);
+            default -> Problem.of(Reason.DATABASE_ERROR, code);
         };
+    }
+
+    /** The same for a file from elsewhere, which is not ours to repair. */
+    public static Problem ofForeign(SQLException cause) {
+        return isDamage(cause) ? Problem.of(Reason.FOREIGN_DAMAGED) : problem(cause);
     }
 
     /** What is wrong with a value of a file: what we found ourselves, or else that an id is none. */
     public static Problem value(IllegalArgumentException cause) {
-        return cause instanceof InvalidValue invalid
-                ? invalid.problem()
-                : Problem.of(Reason.ID, "id", oneLine(String.valueOf(cause.getMessage())));
-    }
-
-    /** What an exception says, in one line. */
-    private static String detail(Exception cause) {
-        return oneLine(String.valueOf(cause.getMessage()));
+        return cause instanceof InvalidValue invalid ? invalid.problem() : Problem.of(Reason.ID_UNREADABLE);
     }
 
     /** Whether the database says that the file is damaged. */
     static boolean isDamage(SQLException cause) {
-        return isOneOf(cause, SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB);
+        return isOneOf(
+                cause, SQLiteErrorCode.SQLITE_CORRUPT, SQLiteErrorCode.SQLITE_NOTADB, SQLiteErrorCode.SQLITE_ERROR);
     }
 
     /** Whether another program holds the file. */

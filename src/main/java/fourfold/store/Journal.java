@@ -39,13 +39,27 @@ public final class Journal {
 
     /** SQLite follows links, and puts its files beside the one that is meant. */
     public static Path beside(Path file, String ending) {
-        Path real = file;
-        try {
-            real = file.toRealPath();
-        } catch (IOException e) {
-            // There is no such file; then its name is all there is.
-        }
+        Path real = real(file);
         return real.resolveSibling(real.getFileName() + ending);
+    }
+
+    /** The file that is meant where its name is a link, whether it is there or not. */
+    public static Path real(Path file) {
+        Path whole = file.toAbsolutePath().normalize();
+        try {
+            return whole.toRealPath();
+        } catch (IOException e) {
+            return meant(whole);
+        }
+    }
+
+    /** There is no such file: then where its link leads, or else its name is all there is. */
+    private static Path meant(Path whole) {
+        try {
+            return whole.resolveSibling(Files.readSymbolicLink(whole)).normalize();
+        } catch (IOException | UnsupportedOperationException e) {
+            return whole;
+        }
     }
 
     /** Whether there is a log, and something in it. */

@@ -38,4 +38,14 @@ final class Migration {
     static void run(DataSource source, Schema schema) throws FlywayException {
         flyway(source, schema.locations(), "").migrate();
     }
+
+    /** Migrates an SQLite file only as far as a version. */
+    static void upTo(DataSource source, Schema schema, String version) throws FlywayException {
+        Flyway whole = flyway(source, schema.locations(), "");
+        Flyway.configure(Migration.class.getClassLoader())
+                .configuration(whole.getConfiguration())
+                .target(version)
+                .load()
+                .migrate();
+    }
 }

@@ -3,13 +3,19 @@ package fourfold.store;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributes;
+import java.nio.file.attribute.PosixFilePermission;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
+import java.util.zip.CRC32C;
 import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.OSInfo;
 
@@ -23,6 +29,7 @@ final class NativeLibrary {
     private static final String NAME_PROPERTY = "org.sqlite.lib.name";
     private static final String TEMPORARY_PROPERTY = "org.sqlite.tmpdir";
     private static final String NAME = System.mapLibraryName("sqlitejdbc");
+    private static final String SUM = NAME + ".crc32c";
     private static final String PREFIX = "sqlite-";
     private static final Duration STALE = Duration.ofDays(1);
 
@@ -55,13 +62,52 @@ final class NativeLibrary {
         // but no library, do no harm: where the library can't be loaded, the driver unpacks its own.
         String words = System.getProperty("os.name", "") + "-" + System.getProperty("os.arch", "");
         Path folder = cache.resolve(PREFIX + SQLiteJDBCLoader.getVersion() + "-" + words.replaceAll("[^\\w.-]", "_"));
-        if (!Files.isRegularFile(folder.resolve(NAME))) {
+        if (Files.exists(folder)) {
+            refuseOthers(folder);
+        }
+        if (!isWhole(folder)) {
             String system = OSInfo.getNativeLibFolderPathForCurrentOS();
             Rights.makeFolder(folder);
             unpack("/org/sqlite/native/" + system + "/" + NAME, folder);
             removeStale(cache, folder);
         }
         return folder;
+    }
+
+    /** A library that somebody else could have put there is not loaded. */
+    private static void refuseOthers(Path folder) throws IOException {
+        if (!folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            return;
+        }
+        String me = System.getProperty("user.name", "");
+        for (Path one : List.of(folder, folder.resolve(NAME))) {
+            if (Files.exists(one, LinkOption.NOFOLLOW_LINKS)) {
+                PosixFileAttributes now =
+                        Files.readAttributes(one, PosixFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+                boolean writable = now.permissions().contains(PosixFilePermission.GROUP_WRITE)
+                        || now.permissions().contains(PosixFilePermission.OTHERS_WRITE);
+                if (now.isSymbolicLink() || writable || !now.owner().getName().equals(me)) {
+                    throw new IOException(one + " is not for this person alone");
+                }
+            }
+        }
+    }
+
+    /** Whether the library is there as it was unpacked: a spoilt one would be refused by the system at every start. */
+    private static boolean isWhole(Path folder) {
+        try {
+            String sum = Files.readString(folder.resolve(SUM), StandardCharsets.US_ASCII);
+            return sum.equals(sum(folder.resolve(NAME)));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    private static String sum(Path file) throws IOException {
+        CRC32C sum = new CRC32C();
+        byte[] all = Files.readAllBytes(file);
+        sum.update(all);
+        return all.length + " " + Long.toHexString(sum.getValue());
     }
 
     private static void unpack(String resource, Path folder) throws IOException {
@@ -74,7 +120,9 @@ final class NativeLibrary {
             try (FileChannel channel = FileChannel.open(copy, StandardOpenOption.WRITE)) {
                 channel.force(true);
             }
+            String sum = sum(copy);
             Files.move(copy, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            Files.writeString(folder.resolve(SUM), sum, StandardCharsets.US_ASCII);
         } finally {
             Files.deleteIfExists(copy);
         }

@@ -50,7 +50,7 @@ public final class SameChildren {
                 connection,
                 "SELECT id FROM " + table + " ORDER BY created_at, id",
                 none -> {},
-                row -> UUID.fromString(row.getString(1)));
+                row -> Codes.id(row, 1));
     }
 
     private static SameChildren of(List<UUID> added, List<ActionRecord> choices) {

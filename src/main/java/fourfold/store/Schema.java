@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -16,7 +17,8 @@ import java.util.stream.Collectors;
 public record Schema(List<String> locations, List<Step> steps) {
     /** The migrations of this program; a test compares them with the files. */
     public static final Schema TODAY = new Schema(
-            List.of("classpath:db/migration"), List.of(new Step("1", -290438652), new Step("2", 1434903109)));
+            List.of("classpath:db/migration"),
+            List.of(new Step("1", -290438652), new Step("2", 1434903109), new Step("3", -1060354799)));
 
     /** One migration as Flyway's history names it. */
     record Step(String version, int checksum) {
@@ -35,25 +37,44 @@ public record Schema(List<String> locations, List<Step> steps) {
         OLDER,
         /** Made by a newer program. */
         NEWER,
+        /** Has our history, and tables, indexes or triggers that are not as ours. */
+        CHANGED,
         /** Has other tables, or another history. */
         FOREIGN
     }
 
-    /** Compares the file's schema; only reads. */
+    /** Compares the file's history and its tables; only reads. */
     public State stateOf(Connection connection) throws SQLException {
+        State state = historyOf(connection);
+        boolean ours = state == State.CURRENT || state == State.OLDER;
+        return ours && changed(connection, false).isPresent() ? State.CHANGED : state;
+    }
+
+    /**
+     * The first of the file's tables, indexes, views and triggers that is not as the file's own history makes it.
+     *
+     * @param alone whether also tables and views that touch none of ours are too many
+     */
+    public Optional<String> changed(Connection connection, boolean alone) throws SQLException {
+        int applied = applied(connection).size();
+        SchemaObjects expected =
+                applied == steps.size() && equals(TODAY) ? SchemaObjects.today() : SchemaObjects.madeBy(this, applied);
+        return alone ? expected.strange(connection) : expected.changed(connection);
+    }
+
+    private State historyOf(Connection connection) throws SQLException {
         List<String> tables = Database.query(
                 connection,
-                "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'",
+                "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%' LIMIT 1000",
                 none -> {},
                 row -> row.getString(1));
         if (!tables.contains("flyway_schema_history")) {
             return tables.isEmpty() ? State.EMPTY : State.FOREIGN;
         }
-        List<String> applied = Database.query(
-                connection,
-                "SELECT version, checksum FROM flyway_schema_history WHERE version IS NOT NULL ORDER BY installed_rank",
-                none -> {},
-                row -> new Step(row.getString(1), row.getInt(2)).words());
+        if (!isPlainHistory(connection)) {
+            return State.FOREIGN;
+        }
+        List<String> applied = applied(connection);
         List<String> known = new ArrayList<>();
         steps.forEach(step -> known.add(step.words()));
         if (applied.equals(known)) {
@@ -67,6 +88,25 @@ public record Schema(List<String> locations, List<Step> steps) {
             return State.NEWER;
         }
         return applied.isEmpty() && tables.size() == 1 ? State.EMPTY : State.OLDER;
+    }
+
+    private static List<String> applied(Connection connection) throws SQLException {
+        return Database.query(
+                connection,
+                "SELECT version, checksum FROM flyway_schema_history WHERE version IS NOT NULL"
+                        + " ORDER BY installed_rank LIMIT 1000",
+                none -> {},
+                row -> new Step(row.getString(1), row.getInt(2)).words());
+    }
+
+    private static boolean isPlainHistory(Connection connection) throws SQLException {
+        return Database.query(
+                        connection,
+                        "SELECT sql FROM sqlite_schema WHERE name = 'flyway_schema_history'",
+                        none -> {},
+                        row -> row.getString(1))
+                .stream()
+                .allMatch(SchemaObjects::isPlainHistory);
     }
 
     /** The newest version, for the name of a copy. */

@@ -14,8 +14,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Function;
 
 /**
  * One family's file: children, drills, answers and actions. Rows are only ever added.
@@ -69,6 +71,11 @@ public final class Store implements AutoCloseable {
     /** The open database, for work that goes through several tables. */
     public Database database() {
         return database;
+    }
+
+    /** The file; empty for a database that is in no file of its own. */
+    public Optional<Path> file() {
+        return file;
     }
 
     /** The file, as messages name it. */
@@ -162,9 +169,19 @@ public final class Store implements AutoCloseable {
     public void remove(UUID child, Instant at) {
         read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA secure_delete = ON", none -> {}, row -> 1));
         write(Task.REMOVE_CHILD, c -> Removal.of(c, child, at));
-        // What was overwritten in the file must not live on in the log.
-        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
+        overwriteLog();
         takeInEarlierSlips();
+    }
+
+    /** The ids of all that was removed for good. */
+    public Set<UUID> removedIds() {
+        String all = "SELECT id FROM removed_record UNION SELECT id FROM removed_child";
+        return Set.copyOf(read(Task.READ_DRILLS, c -> Database.query(c, all, none -> {}, row -> Codes.id(row, 1))));
+    }
+
+    /** What was overwritten in the file must not live on in the log. */
+    public void overwriteLog() {
+        read(Task.REMOVE_CHILD, c -> Database.query(c, "PRAGMA wal_checkpoint(TRUNCATE)", none -> {}, row -> 1));
     }
 
     /** The grown-ups' gate, if there is one. */
@@ -175,6 +192,24 @@ public final class Store implements AutoCloseable {
     /** Sets the gate, or what is known of wrong tries. */
     public void keepGate(GateRow gate) {
         write(Task.KEEP_GATE, gate::keep);
+    }
+
+    /**
+     * Looks at the gate and changes it in one, whatever other programs do.
+     *
+     * @param change what the gate becomes; empty to leave it as it is
+     * @return what it became; empty if there is no gate or it was left
+     */
+    public Optional<GateRow> changeGate(Function<GateRow, Optional<GateRow>> change) {
+        List<GateRow> changed = new ArrayList<>();
+        write(Task.KEEP_GATE, c -> {
+            Optional<GateRow> now = GateRow.in(c).flatMap(change);
+            if (now.isPresent()) {
+                now.get().keep(c);
+                changed.add(now.get());
+            }
+        });
+        return changed.stream().findFirst();
     }
 
     /** Takes the gate away. */

@@ -67,6 +67,7 @@ public final class StoreFile {
         try {
             checkName();
             checkFolder();
+            Replacement.endBegun(file);
             made = Rights.makeFile(file);
             FileHead head = checkFile();
             refuseToBeginAnew(head);
@@ -96,12 +97,14 @@ public final class StoreFile {
     private Database connect(FileHead head, boolean log) throws SQLException, IOException {
         Connection connection = source(true).getConnection();
         try {
+            Connections.trustNothing(connection);
+            Schema.State state = checkSchema(connection);
             if (head == FileHead.OURS) {
                 checkPages(connection);
             } else {
                 Connections.run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
             }
-            bringUpToDate(connection);
+            bringUpToDate(connection, state);
             if (log) {
                 Journal.choose(connection, file, patience);
             } else {
@@ -222,16 +225,27 @@ public final class StoreFile {
         }
     }
 
-    private void bringUpToDate(Connection connection) throws SQLException, IOException {
-        switch (schema.stateOf(connection)) {
-            case CURRENT -> {}
-            case EMPTY -> migrate(connection);
-            case OLDER -> {
-                DatabaseCopy.make(connection, file, "before-" + schema.newest());
-                migrate(connection);
-            }
+    /** Before anything of the file is run: a trigger, or a view in a table's place, would be run with it. */
+    private Schema.State checkSchema(Connection connection) throws SQLException {
+        Schema.State state = schema.stateOf(connection);
+        switch (state) {
             case NEWER -> throw failed(Reason.NEWER_PROGRAM);
             case FOREIGN -> throw failed(Reason.OTHER_TABLES);
+            case CHANGED ->
+                throw failed(withLastGood(Problem.of(
+                        Reason.SCHEMA_CHANGED, schema.changed(connection, false).orElse(""))));
+            default -> {
+                return state;
+            }
+        }
+    }
+
+    private void bringUpToDate(Connection connection, Schema.State state) throws SQLException, IOException {
+        if (state == Schema.State.OLDER) {
+            DatabaseCopy.make(connection, file, "before-" + schema.newest());
+        }
+        if (state != Schema.State.CURRENT) {
+            migrate(connection);
         }
     }
 

@@ -29,8 +29,8 @@ final class AsciiLook {
             "↓v",
             "↔-",
             "↕|",
-            "▸>",
-            "◂<",
+            "►>",
+            "◄<",
             "„\"",
             // Shades, thin to dense.
             "░:",

@@ -53,6 +53,11 @@ enum ColourDepth {
         return term.equals("linux") ? EIGHT : SIXTEEN;
     }
 
+    /** Whether the entries 16 to 255 of the palette can be shown. */
+    boolean hasPalette() {
+        return this == PALETTE || this == FULL;
+    }
+
     /** The colour the terminal can show that is nearest to {@code asked}. */
     TextColor nearest(TextColor asked) {
         if (asked == TextColor.ANSI.DEFAULT || this == FULL) {

@@ -41,9 +41,28 @@ final class KeyDecoder {
         MOUSE
     }
 
+    /** While replies are waited for, a lone Escape may be the beginning of one that was cut. */
+    private static final Duration CUT_REPLY = Duration.ofMillis(100);
+    /** No reply is longer. */
+    private static final int LONGEST_REPLY = 64;
+
     private final Deque<KeyStroke> keys = new ArrayDeque<>();
+    private final Deque<String> replies = new ArrayDeque<>();
     private final StringBuilder held = new StringBuilder();
     private Part part = Part.TEXT;
+    private boolean awaiting;
+    private boolean escapedBefore;
+
+    /** Whether replies of the terminal are to be expected, which may come late and in pieces. */
+    void awaiting(boolean replies) {
+        awaiting = replies;
+        escapedBefore &= replies;
+    }
+
+    /** The next reply of the terminal, without its beginning and end; a reply is never a key. */
+    Optional<String> reply() {
+        return Optional.ofNullable(replies.poll());
+    }
 
     /** The next whole key, if there is one. */
     Optional<KeyStroke> next() {
@@ -54,19 +73,30 @@ final class KeyDecoder {
     Duration patience() {
         return switch (part) {
             case TEXT -> Duration.ZERO;
-            case ESCAPE -> LONE_ESCAPE;
+            case ESCAPE -> awaiting ? CUT_REPLY : LONE_ESCAPE;
             default -> CUT_SEQUENCE;
         };
     }
 
     /** Nothing came while {@link #patience()} lasted: what has begun will not be completed. */
     void silence() {
+        if (awaiting && mayBeReply()) {
+            return;
+        }
+        escapedBefore = awaiting && part == Part.ESCAPE;
         if (part == Part.ESCAPE) {
             keys.add(new KeyStroke(KeyType.Escape));
         } else if (part != Part.TEXT) {
             unknown();
         }
         become(Part.TEXT);
+    }
+
+    /** Whether what has begun can be a reply that was cut: the rest of it is swallowed whenever it comes. */
+    private boolean mayBeReply() {
+        return part == Part.STRING
+                || part == Part.STRING_ESCAPE
+                || (part == Part.CONTROL && (held.isEmpty() || held.charAt(0) == '?'));
     }
 
     /** Takes one more character. */
@@ -83,8 +113,12 @@ final class KeyDecoder {
     }
 
     private void text(char c) {
+        boolean cut = escapedBefore && (c == ']' || c == '[');
+        escapedBefore = false;
         if (c == ESC) {
             become(Part.ESCAPE);
+        } else if (cut) {
+            become(c == ']' ? Part.STRING : Part.CONTROL);
         } else if (c == '\u009b') {
             become(Part.CONTROL);
         } else {
@@ -149,7 +183,9 @@ final class KeyDecoder {
         } else {
             String body = held.append(c).toString();
             become(body.equals(PASTE_BEGINS) ? Part.PASTE : Part.TEXT);
-            if (part == Part.TEXT) {
+            if (awaiting && body.startsWith("?") && c == 'c') {
+                replies.add(body);
+            } else if (part == Part.TEXT) {
                 keys.add(TABLE.key(body));
             }
         }
@@ -169,14 +205,30 @@ final class KeyDecoder {
 
     private void string(char c) {
         if (c == BELL || (part == Part.STRING_ESCAPE && c == '\\')) {
-            unknown();
+            ended();
             become(Part.TEXT);
         } else if (part == Part.STRING_ESCAPE) {
-            unknown();
+            ended();
             become(Part.ESCAPE);
             take(c);
         } else if (c == ESC) {
-            become(Part.STRING_ESCAPE);
+            part = Part.STRING_ESCAPE;
+        } else if (held.length() < LONGEST_REPLY) {
+            held.append(c);
+        } else if (awaiting) {
+            // No reply is as long as this: what follows is typed.
+            unknown();
+            become(Part.TEXT);
+        }
+    }
+
+    /** A string has ended: a colour, if that was asked for. */
+    private void ended() {
+        boolean colour = held.indexOf("10;") == 0 || held.indexOf("11;") == 0;
+        if (awaiting && colour) {
+            replies.add(held.toString());
+        } else {
+            unknown();
         }
     }
 

@@ -53,7 +53,7 @@ public record Menu(List<String> lines, int chosen, boolean picked) {
         int first = Math.max(0, Math.min(chosen - room / 2, lines.size() - room));
         for (int i = first; i < Math.min(lines.size(), first + room); i++) {
             String number = i < 10 ? Integer.toString((i + 1) % 10) : " ";
-            String line = (i == chosen ? " ▸ " : "   ") + number + "  " + lines.get(i) + " ";
+            String line = (i == chosen ? " ► " : "   ") + number + "  " + lines.get(i) + " ";
             picture.text(x, y + i - first, line, i == chosen ? Ink.STRONG : Ink.PLAIN);
         }
     }

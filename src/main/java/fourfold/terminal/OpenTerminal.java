@@ -22,17 +22,19 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
      * Opens the terminal the program was started in, or a window if there is none.
      *
      * @param environment the variables that say what the terminal can show
+     * @param asks whether the terminal is asked for its ground
      * @param window the size of the window, asked for only if there is to be one
      * @throws TerminalException if there is neither, in one line that says what to do
      */
-    static OpenTerminal open(Map<String, String> environment, Supplier<WindowSize> window) throws TerminalException {
+    static OpenTerminal open(Map<String, String> environment, boolean asks, Supplier<WindowSize> window)
+            throws TerminalException {
         boolean windows =
                 System.getProperty("os.name", "").toLowerCase(Locale.ROOT).startsWith("windows");
         if (!windows && isInteractive()) {
             if (environment.getOrDefault("TERM", "").equalsIgnoreCase("dumb")) {
                 throw new TerminalException(TerminalException.Reason.DUMB);
             }
-            return ofProcess(environment);
+            return ofProcess(environment, asks);
         }
         if (DesktopWindow.isPossible()) {
             return new OpenTerminal(
@@ -41,12 +43,13 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
         throw new TerminalException(TerminalException.Reason.NONE);
     }
 
-    private static OpenTerminal ofProcess(Map<String, String> environment) throws TerminalException {
+    private static OpenTerminal ofProcess(Map<String, String> environment, boolean asks) throws TerminalException {
         String encoding = System.getProperty("native.encoding", "US-ASCII");
         Abilities abilities = Abilities.of(environment, encoding);
         Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
         try {
-            return new OpenTerminal(RawTerminal.open(charset), abilities, Surface.TERMINAL);
+            return new OpenTerminal(
+                    RawTerminal.open(charset, asks && Ground.mayBeAsked(environment)), abilities, Surface.TERMINAL);
         } catch (IOException e) {
             throw new TerminalException(TerminalException.Reason.UNUSABLE, String.valueOf(e.getMessage()), e);
         }

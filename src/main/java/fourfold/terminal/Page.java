@@ -1,7 +1,5 @@
 package fourfold.terminal;
 
-import java.util.Optional;
-
 /**
  * One page of the program, as a value: it draws itself, and an event makes the next page of it, and effects. What it
  * shows was read before it was made; a page itself reads and writes nothing.
@@ -9,11 +7,6 @@ import java.util.Optional;
 public interface Page {
     /** Draws the page on an empty sheet. */
     void draw(Picture picture);
-
-    /** The colours the page is shown in; empty for those of the page it was opened from. */
-    default Optional<Theme> theme() {
-        return Optional.empty();
-    }
 
     /** What follows from an event: a function of this page and the event alone. This very page if nothing changes. */
     PageResult on(PageEvent event);

@@ -28,7 +28,6 @@ public final class PageLoop {
     private final Deque<KeyPress> held = new ArrayDeque<>();
     private WaitSign sign;
     private Picture shown;
-    private Theme theme = Theme.TERMINAL;
     private boolean fresh = true;
     private boolean over;
     private long paintedNanos;
@@ -260,15 +259,7 @@ public final class PageLoop {
                 next.centred(next.height() - 2, "  " + sign.shown() + "  ", Ink.PLAIN);
             }
         }
-        // The page in front comes first.
-        Theme wanted = pages.stream()
-                .map(open -> open.page.theme())
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElse(Theme.TERMINAL);
-        boolean other = wanted != theme;
-        theme = wanted;
-        next.show(session.screen(), all || other ? new Picture(1, 1, session.unicode()) : shown, theme);
+        next.show(session.screen(), all ? new Picture(1, 1, session.unicode()) : shown, session.theme());
         shown = next;
         session.paint(all);
         paintedNanos = clock.reading();

@@ -127,7 +127,7 @@ public final class Picture {
         boolean all = before.width != width || before.height != height;
         for (int i = 0; i < letters.length; i++) {
             if ((all || letters[i] != before.letters[i] || inks[i] != before.inks[i]) && letters[i] != COVERED) {
-                screen.setCharacter(i % width, i / width, theme.fit(inks[i].cell(letters[i]), inks[i]));
+                screen.setCharacter(i % width, i / width, theme.cell(letters[i], inks[i]));
             }
         }
     }

@@ -29,6 +29,9 @@ import java.util.Optional;
  * {@link #exitPrivateMode()} and {@link #restoreTerminalSettings()}, which is all that a signal needs.
  */
 final class RawTerminal extends UnixTerminal {
+    /** A reply that comes later than this after the question comes no more. */
+    private static final long LATEST_REPLY_NANOS = 2_000_000_000L;
+
     private static final String ALTERNATE_SCREEN = "\u001b[?1049h";
     /**
      * Plain keypad and cursor keys, no wrapping at the right edge, pastes marked as such, and letters left in the order in
@@ -43,6 +46,11 @@ final class RawTerminal extends UnixTerminal {
     private final InputStream in = new FileInputStream(FileDescriptor.in);
     private final Reader characters;
     private final KeyDecoder decoder = new KeyDecoder();
+    private final Ground ground = new Ground();
+    /** When the terminal was asked for its ground, and how long its replies may be late. */
+    private volatile long asked;
+
+    private volatile boolean awaiting;
     /** As much as the system and the decoding of characters hand over at once, so that no piece is cut in two. */
     private final char[] chunk = new char[8192];
 
@@ -68,7 +76,7 @@ final class RawTerminal extends UnixTerminal {
     }
 
     /** Takes the terminal over: keys arrive at once and unseen. */
-    static RawTerminal open(Charset charset) throws IOException {
+    static RawTerminal open(Charset charset, boolean asksForGround) throws IOException {
         TerminalModes modes = TerminalModes.asFound();
         OutputStream out = new FileOutputStream(FileDescriptor.out);
         RawTerminal terminal = new RawTerminal(new FrameStream(out), modes, charset);
@@ -77,7 +85,19 @@ final class RawTerminal extends UnixTerminal {
         // In the background a read then fails instead of stopping the program again, so that it can be ended there.
         Signals.ignore("TTIN");
         modes.makeRaw();
+        if (asksForGround) {
+            terminal.asked = System.nanoTime();
+            terminal.awaiting = true;
+            terminal.decoder.awaiting(true);
+            terminal.frames.write(Ground.QUESTION);
+            terminal.frames.flush();
+        }
         return terminal;
+    }
+
+    /** The theme that fits the terminal's ground, if it was asked for and answers in time. */
+    Optional<Theme> ground() {
+        return awaiting ? ground.theme(asked + Ground.PATIENCE_NANOS - System.nanoTime()) : Optional.empty();
     }
 
     // ---- keys
@@ -89,11 +109,23 @@ final class RawTerminal extends UnixTerminal {
             if (key.isPresent()) {
                 return key.get();
             }
+            hearReplies();
             long patience = decoder.patience().toNanos();
             if (patience > 0 && !moreWithin(patience)) {
                 decoder.silence();
             } else if (!read()) {
                 return new KeyStroke(KeyType.EOF);
+            }
+        }
+    }
+
+    private void hearReplies() {
+        if (awaiting) {
+            for (Optional<String> reply = decoder.reply(); reply.isPresent(); reply = decoder.reply()) {
+                ground.take(reply.get());
+            }
+            if (ground.isAnswered() || System.nanoTime() - asked > LATEST_REPLY_NANOS) {
+                decoder.awaiting(false);
             }
         }
     }
@@ -125,6 +157,7 @@ final class RawTerminal extends UnixTerminal {
             pause(50);
             return true;
         }
+        hearReplies();
         for (int i = 0; i < length; i++) {
             decoder.take(chunk[i]);
         }

@@ -32,6 +32,7 @@ public final class TerminalSession implements AutoCloseable {
     private final Abilities abilities;
     private final Surface surface;
     private final LongSupplier clock;
+    private Theme theme = Theme.PLAIN;
     private boolean redraw;
     private boolean closed;
 
@@ -59,26 +60,49 @@ public final class TerminalSession implements AutoCloseable {
      * @throws TerminalException if there is neither
      */
     public static TerminalSession open(Map<String, String> environment) throws TerminalException {
-        return open(environment, () -> WindowSize.USUAL);
+        return open(environment, Optional.empty(), () -> WindowSize.USUAL);
     }
 
     /**
      * The same with a size for the window, which is asked for only if there is to be one.
      *
+     * @param chosen the theme that was set; empty for one that fits the terminal's ground
      * @throws TerminalException if there is neither
      */
-    public static TerminalSession open(Map<String, String> environment, Supplier<WindowSize> window)
+    public static TerminalSession open(
+            Map<String, String> environment, Optional<Theme> chosen, Supplier<WindowSize> window)
             throws TerminalException {
-        OpenTerminal open = OpenTerminal.open(environment, window);
+        OpenTerminal open = OpenTerminal.open(environment, chosen.isEmpty(), window);
         try {
             TerminalSession session = new TerminalSession(
                     open.terminal(), open.abilities(), open.surface(), System::nanoTime, KeyQueue.Waiting.LIVE);
             KeyReader.start(session.terminal, session.keys, session.clock);
+            session.theme = chosen.or(() -> session.ground(environment))
+                    .filter(t -> open.abilities().colours().hasPalette())
+                    .orElse(Theme.PLAIN);
             return session;
         } catch (IOException e) {
             open.giveBack();
             throw new TerminalException(TerminalException.Reason.UNDRAWABLE, String.valueOf(e.getMessage()), e);
         }
+    }
+
+    /** What fits the ground: in a window we paint it ourselves. */
+    private Optional<Theme> ground(Map<String, String> environment) {
+        return surface == Surface.WINDOW
+                ? Optional.of(Theme.LIGHT)
+                : raw.flatMap(RawTerminal::ground).or(() -> Ground.told(environment));
+    }
+
+    /** The colours that fit. */
+    public Theme theme() {
+        return theme;
+    }
+
+    /** With these colours, as far as the terminal can show them. */
+    TerminalSession with(Theme wanted) {
+        theme = abilities.colours().hasPalette() ? wanted : Theme.PLAIN;
+        return this;
     }
 
     /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
@@ -87,7 +111,7 @@ public final class TerminalSession implements AutoCloseable {
         try (TerminalSession session = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
             Picture picture = new Picture(40, 12, true);
             picture.centred(0, "×", Ink.STRONG);
-            picture.show(session.screen(), new Picture(1, 1, true), Theme.TERMINAL);
+            picture.show(session.screen(), new Picture(1, 1, true), Theme.PLAIN);
             session.paint(true);
         }
         RawTerminal.load();
@@ -212,6 +236,13 @@ public final class TerminalSession implements AutoCloseable {
             throw new UncheckedIOException(e);
         }
         return now();
+    }
+
+    /** How large the window is; empty if this is none, or if it is of no size that a window opens in. */
+    public Optional<WindowSize> window() {
+        return terminal instanceof WindowTerminal own
+                ? WindowSize.remembered(columns() + "x" + rows() + " " + own.letters())
+                : Optional.empty();
     }
 
     /** Whether more than ASCII can be shown. Drawing does not depend on it: cells are fitted on their way out. */

@@ -3,48 +3,64 @@ package fourfold.terminal;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The colours of the screen: those the terminal has, or our own on a dark or a light ground, or with strong contrast. The
- * colours of the levels follow the colour-blind-safe map cividis (Nuñez, Anderton and Renslow 2018, PLoS ONE 13(7):
- * e0199239), read from dark to light on a dark ground and from light to dark on a light one, in steps that keep the contrast
- * the Web Content Accessibility Guidelines 2.2 ask for (1.4.3, 1.4.6 and 1.4.11).
+ * The colours of the screen: a palette of our own on a dark or on a light ground, or the terminal's own pair alone. Only
+ * entries 16 to 255 of the 256 colours are used, whose values are the same on every terminal, so that 24 bits and 256
+ * colours agree. Text keeps 4.5 to 1 and the levels 3 to 1 against the ground (Web Content Accessibility Guidelines 2.2,
+ * 1.4.3 and 1.4.11).
  */
 public enum Theme {
-    /** The terminal's own colours. */
-    TERMINAL(List.of()),
-    /** Light on dark: ground, text, quiet text, then the levels from new to lasting. */
-    DARK(List.of("10131a", "e9e7e1", "a5a7ab", "76777c", "7d7c78", "9c9573", "bcaf6f", "fee838")),
-    /** Dark on light. */
-    LIGHT(List.of("fbfaf5", "1b1d22", "5c5f66", "83827f", "7d7c78", "5b5f6d", "273f6c", "00224e")),
-    /** White on black, nothing fainter than seven to one. */
-    CONTRAST(List.of("000000", "ffffff", "d8d8d8", "a5a5a5", "b0a572", "c4b56c", "e1cc5c", "fee838"));
+    /** The terminal's default pair, with bold and reverse: for 16 colours and fewer, whose values nobody knows. */
+    PLAIN(List.of()),
+    /** Ground, text, quiet text, then the levels from new to lasting. */
+    DARK(List.of(233, 254, 248, 61, 67, 247, 179, 221)),
+    LIGHT(List.of(231, 234, 241, 137, 243, 60, 238, 17));
+
+    /** Everyday characters: the first 256, and the 256 lines and blocks of which pictures are drawn. */
+    private static final int PAGE = 0x100;
+
+    private static final int LINES = 0x2500;
 
     // The library's colours are not marked immutable, and nothing here changes one.
     @SuppressWarnings("ImmutableEnumChecker")
     private final List<TextColor> colours;
 
-    Theme(List<String> colours) {
-        this.colours = colours.stream().map(Theme::colour).toList();
+    @SuppressWarnings("ImmutableEnumChecker") // A memory of what was made; two threads may make the same twice.
+    private final @Nullable TextCharacter[][] cells = new TextCharacter[Ink.values().length][2 * PAGE];
+
+    Theme(List<Integer> entries) {
+        this.colours = entries.stream().map(Theme::colour).toList();
     }
 
-    private static TextColor colour(String hex) {
-        int rgb = Integer.parseInt(hex, 16);
-        return new TextColor.RGB(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff);
+    private static TextColor colour(int entry) {
+        return new TextColor.Indexed(entry);
+    }
+
+    /** The theme of that name, if there is one. */
+    public static Optional<Theme> named(String name) {
+        return Stream.of(values()).filter(t -> t.key().equals(name)).findFirst();
+    }
+
+    /** Its name in settings. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /** What lies behind the letters. */
     TextColor ground() {
-        return this == TERMINAL ? TextColor.ANSI.DEFAULT : colours.get(0);
+        return this == PLAIN ? TextColor.ANSI.DEFAULT : colours.get(0);
     }
 
-    /** A cell of the terminal's colours in these. */
-    TextCharacter fit(TextCharacter cell, Ink ink) {
-        return this == TERMINAL ? cell : cell.withForegroundColor(of(ink)).withBackgroundColor(ground());
-    }
-
-    /** The colour of an ink; not for the terminal's own. */
+    /** The colour of an ink. */
     TextColor of(Ink ink) {
+        if (this == PLAIN) {
+            return TextColor.ANSI.DEFAULT;
+        }
         return colours.get(
                 switch (ink) {
                     case PLAIN, STRONG, CHOSEN -> 1;
@@ -55,5 +71,26 @@ public enum Theme {
                     case STEP_3 -> 6;
                     case STEP_4 -> 7;
                 });
+    }
+
+    /**
+     * A character in an ink, as the terminal library wants it. The library looks closely at every character it is given,
+     * so those of everyday are made once.
+     */
+    TextCharacter cell(char c, Ink ink) {
+        int place = c < PAGE ? c : c >= LINES && c < LINES + PAGE ? c - LINES + PAGE : -1;
+        if (place < 0) {
+            return made(c, ink);
+        }
+        TextCharacter cell = cells[ink.ordinal()][place];
+        if (cell == null) {
+            cell = made(c, ink);
+            cells[ink.ordinal()][place] = cell;
+        }
+        return cell;
+    }
+
+    private TextCharacter made(char c, Ink ink) {
+        return TextCharacter.fromCharacter(c, of(ink), ground())[0].withModifiers(ink.style());
     }
 }

@@ -15,7 +15,7 @@ public record WindowSize(int columns, int rows, int points) {
     /** What a window has when nothing else was chosen. */
     public static final WindowSize USUAL = new WindowSize(80, 24, 20);
 
-    private static final Pattern WRITTEN = Pattern.compile("(\\d{1,3})x(\\d{1,3})");
+    private static final Pattern WRITTEN = Pattern.compile("(\\d{1,3})x(\\d{1,3})(?: (\\d{1,2}))?");
 
     public WindowSize {
         if (columns < 40 || columns > 400 || rows < 12 || rows > 200 || points < 12 || points > 40) {
@@ -24,20 +24,36 @@ public record WindowSize(int columns, int rows, int points) {
         }
     }
 
+    /** Pixels from one row to the next, a fifth more than a letter is tall. */
+    int cellHeight() {
+        return (int) Math.round(points * 1.2);
+    }
+
+    /** The letters that fit into rows of so many pixels, as far as a window may have them. */
+    static int points(int cellHeight) {
+        return Math.max(12, Math.min(40, (int) Math.round(cellHeight / 1.2)));
+    }
+
+    /** As it is remembered. */
+    public String written() {
+        return columns + "x" + rows + " " + points;
+    }
+
     /** With letters of another size. */
     public WindowSize withPoints(int other) {
         return new WindowSize(columns, rows, other);
     }
 
-    /** The usual window in the size that was remembered; empty if it is no size a window can have. */
+    /** The size that was remembered; empty if it is no size a window can have. */
     public static Optional<WindowSize> remembered(String written) {
         Matcher matcher = WRITTEN.matcher(written);
         if (!matcher.matches()) {
             return Optional.empty();
         }
         try {
-            return Optional.of(new WindowSize(
-                    Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)), USUAL.points()));
+            int points = matcher.group(3) == null ? USUAL.points() : Integer.parseInt(matcher.group(3));
+            return Optional.of(
+                    new WindowSize(Integer.parseInt(matcher.group(1)), Integer.parseInt(matcher.group(2)), points));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

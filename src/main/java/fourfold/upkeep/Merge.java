@@ -4,26 +4,26 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
-import fourfold.log.Problem;
 import fourfold.log.Reason;
 import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Actions;
 import fourfold.store.Children;
+import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.Failure;
-import fourfold.store.FileHead;
 import fourfold.store.Refusal;
+import fourfold.store.Removal;
 import fourfold.store.SameChildren;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,9 +36,10 @@ import java.util.UUID;
  *
  * @param came what came from the other file
  * @param unsettled names that two different children have; the parent must say whether they are one
- * @param leftOut names of the other file's children that were removed here; they are not brought back
+ * @param leftOut names of the other file's children that were removed on one of the computers; they are not brought back
+ * @param removed names of children here that were removed on the other computer, and here now too
  */
-public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut) {
+public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut, List<String> removed) {
     /** A name that a child here and another child of the other file have. */
     public record Clash(String name, Child here, Child there) {}
 
@@ -47,10 +48,17 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
      *
      * @param same names that mean one child
      * @param apart names that mean two children, and what the other file's child is to be called
+     * @param back names of removed children whom the other file still has, and who are to come back
      * @param at when it was said
      * @param zoneOffsetMinutes minutes by which local time was ahead of UTC then
      */
-    public record Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
+    public record Said(
+            Set<String> same, Map<String, String> apart, Set<String> back, Instant at, int zoneOffsetMinutes) {
+        /** The same without anyone who comes back. */
+        public Said(Set<String> same, Map<String, String> apart, Instant at, int zoneOffsetMinutes) {
+            this(same, apart, Set.of(), at, zoneOffsetMinutes);
+        }
+
         private Optional<String> newName(String name) {
             return apart.entrySet().stream()
                     .filter(e -> ChildName.same(e.getKey(), name))
@@ -63,19 +71,31 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         }
     }
 
+    private static final Map<Kind, String> TABLES =
+            Map.of(Kind.CHILD, "child", Kind.DRILL, "drill", Kind.ANSWER, "answer", Kind.ACTION, "act");
+
     public Merge {
         unsettled = List.copyOf(unsettled);
         leftOut = List.copyOf(leftOut);
+        removed = List.copyOf(removed);
     }
 
-    /** Thrown to take everything back after a look at what would come. */
-    private static final class Preview extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    /** What merging would do; nothing is changed. */
-    public static Merge preview(Store store, Path other, Said said) {
-        return of(store, other, said, false);
+    /**
+     * What merging would do; nothing is changed. It is tried in a copy, so that nobody who practises meanwhile is held up.
+     */
+    public static Merge preview(Store into, Path other, Said said) {
+        Path file = into.file().orElseThrow(() -> new IllegalArgumentException("only a file can be merged into"));
+        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE);
+                PrivateCopy copy = PrivateCopy.of(file);
+                Store store = Store.open(copy.file())) {
+            List<Merge> done = new ArrayList<>();
+            mergeInto(store, taken, said, false, done);
+            return done.get(0);
+        } catch (IOException e) {
+            throw new RecordsFailure(Task.MERGE_FILES, Failure.shown(file), Failure.problem(e), e);
+        } catch (SQLException e) {
+            throw new RecordsFailure(Task.MERGE_FILES, Failure.shown(file), Failure.problem(e), e);
+        }
     }
 
     /**
@@ -84,34 +104,39 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
      * @throws RecordsFailure if a name is unsettled, or if the same id means different things in the two files
      */
     public static Merge of(Store store, Path other, Said said) {
-        return of(store, other, said, true);
+        List<Merge> done = new ArrayList<>();
+        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE)) {
+            mergeInto(store, taken, said, true, done);
+        }
+        if (done.get(0).removed().isEmpty()) {
+            store.checkpoint();
+        } else {
+            store.overwriteLog();
+        }
+        return done.get(0);
     }
 
-    private static Merge of(Store store, Path other, Said said, boolean keep) {
+    private static void mergeInto(Store store, ForeignFile taken, Said said, boolean whole, List<Merge> done) {
         Database database = store.database();
-        List<Merge> done = new ArrayList<>();
-        try (PrivateCopy copy = copyOf(other)) {
-            database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(copy.file()) + "' AS other"));
-            try {
-                database.write(Task.MERGE_FILES, c -> {
-                    Merge merge = merge(c, said);
-                    done.add(merge);
-                    if (!keep) {
-                        throw new Preview();
-                    }
-                    if (!merge.unsettled().isEmpty()) {
-                        throw new Refusal(
-                                Reason.NAME_CLASH, merge.unsettled().get(0).name());
-                    }
-                    return merge;
-                });
-            } catch (Preview e) {
-                return done.get(0);
-            } finally {
-                database.read(Task.MERGE_FILES, c -> run(c, "DETACH DATABASE other"));
-            }
-            store.checkpoint();
-            return done.get(0);
+        Set<UUID> removed = store.removedIds();
+        database.read(Task.MERGE_FILES, c -> {
+            BroughtBack.in(taken.file(), said.back(), removed);
+            Connections.run(c, "PRAGMA secure_delete = ON");
+            return c;
+        });
+        database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(taken.file()) + "' AS other"));
+        try {
+            database.write(Task.MERGE_FILES, c -> {
+                Merge merge = merge(c, said);
+                done.add(merge);
+                if (whole && !merge.unsettled().isEmpty()) {
+                    throw new Refusal(
+                            Reason.NAME_CLASH, merge.unsettled().get(0).name());
+                }
+                return merge;
+            });
+        } finally {
+            database.read(Task.MERGE_FILES, c -> run(c, "DETACH DATABASE other"));
         }
     }
 
@@ -119,12 +144,23 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         List<Children.Known> before = Children.all(c);
         MergedRows rows = new MergedRows(c);
         rows.refuseContradictions();
-        rows.keepAwayWhoIsOneWithARemovedChild(said.at());
-        RowCounts came = RowCounts.NONE
-                .plus(Kind.CHILD, rows.addChildren())
-                .plus(Kind.DRILL, rows.addDrills())
-                .plus(Kind.ANSWER, rows.addAnswers())
-                .plus(Kind.ACTION, rows.addActions());
+        Map<UUID, String> here = rows.names("main");
+        Map<UUID, String> there = rows.names("other");
+        Map<Kind, Long> last = new EnumMap<>(Kind.class);
+        for (Map.Entry<Kind, String> table : TABLES.entrySet()) {
+            last.put(table.getKey(), rows.last(table.getValue()));
+        }
+        rows.addRemovals();
+        rows.addChildren();
+        rows.addDrills();
+        rows.addAnswers();
+        rows.addActions();
+        Removal.carryOut(c);
+        RowCounts came = RowCounts.NONE;
+        for (Map.Entry<Kind, String> table : TABLES.entrySet()) {
+            came = came.plus(table.getKey(), rows.added(table.getValue(), last.getOrDefault(table.getKey(), 0L)));
+        }
+        Set<UUID> now = rows.names("main").keySet();
         List<Clash> unsettled = new ArrayList<>();
         List<ActionRecord> settling = new ArrayList<>();
         for (Clash clash : clashes(before, Children.all(c))) {
@@ -149,7 +185,15 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
         for (ActionRecord action : settling) {
             Actions.keep(c, action);
         }
-        return new Merge(came, unsettled, rows.leftOut());
+        return new Merge(came, unsettled, without(there, here.keySet(), now), without(here, Set.of(), now));
+    }
+
+    /** The names of those who are not there now; those who were known here are told apart. */
+    private static List<String> without(Map<UUID, String> names, Set<UUID> known, Set<UUID> now) {
+        return names.entrySet().stream()
+                .filter(e -> !now.contains(e.getKey()) && !known.contains(e.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     /** Children of one name: the first is the one that was here before. */
@@ -167,30 +211,6 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut)
             }
         }
         return clashes;
-    }
-
-    /** A copy that can be brought up to date without touching the other file. */
-    private static PrivateCopy copyOf(Path other) {
-        try {
-            if (!Files.exists(other)) {
-                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NO_FILE));
-            }
-            if (!Files.isRegularFile(other) || FileHead.of(other) != FileHead.OURS) {
-                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.NOT_TO_MERGE));
-            }
-            PrivateCopy copy = PrivateCopy.of(other);
-            try {
-                Store.open(copy.file()).close();
-                return copy;
-            } catch (RecordsFailure e) {
-                copy.close();
-                throw e;
-            }
-        } catch (IOException e) {
-            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
-        } catch (SQLException e) {
-            throw new RecordsFailure(Task.MERGE, Failure.shown(other), Failure.problem(e), e);
-        }
     }
 
     private static boolean run(Connection connection, String sql) throws SQLException {

@@ -5,13 +5,11 @@ import fourfold.store.AnswerRow;
 import fourfold.store.Database;
 import fourfold.store.Failure;
 import fourfold.store.Refusal;
-import fourfold.store.SameChildren;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
@@ -56,47 +54,61 @@ final class MergedRows {
         }
     }
 
-    /**
-     * A parent may have said on the other computer that a child removed here is one with another row there: then that
-     * row is the removed child too, unless it is a child of its own here.
-     */
-    void keepAwayWhoIsOneWithARemovedChild(Instant at) throws SQLException {
-        Set<UUID> removed = ids("SELECT id FROM main.removed_child");
-        Set<UUID> here = ids("SELECT id FROM main.child");
-        SameChildren there = SameChildren.ofOther(connection);
-        for (UUID child : ids("SELECT id FROM other.child")) {
-            boolean one = there.rows(child).stream().anyMatch(removed::contains);
-            if (one && !removed.contains(child) && !here.contains(child)) {
-                Database.run(connection, "INSERT INTO main.removed_child (id, removed_at) VALUES (?, ?)", values -> {
-                    values.setString(1, child.toString());
-                    values.setLong(2, at.toEpochMilli());
-                });
-            }
-        }
-    }
-
-    private Set<UUID> ids(String sql) throws SQLException {
-        return Set.copyOf(Database.query(connection, sql, none -> {}, row -> UUID.fromString(row.getString(1))));
-    }
-
-    int addChildren() throws SQLException {
-        return add("""
-                INSERT INTO main.child (id, name, created_at)
-                SELECT o.id, o.name, o.created_at FROM other.child o
-                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id)
-                  AND NOT EXISTS (SELECT 1 FROM main.removed_child r WHERE r.id = o.id) ORDER BY o.nr
+    /** What was removed on either computer is removed on both; where both name a drill, as far as the farther one goes. */
+    void addRemovals() throws SQLException {
+        add("""
+                INSERT INTO main.removed_child (id, removed_at)
+                SELECT o.id, o.removed_at FROM other.removed_child o
+                WHERE NOT EXISTS (SELECT 1 FROM main.removed_child m WHERE m.id = o.id)
+                """);
+        add("""
+                UPDATE main.removed_record SET answers = (SELECT o.answers FROM other.removed_record o
+                  WHERE o.id = removed_record.id)
+                WHERE answers < (SELECT o.answers FROM other.removed_record o WHERE o.id = removed_record.id)
+                """);
+        add("""
+                INSERT INTO main.removed_record (id, child_id, kind, answers, removed_at)
+                SELECT o.id, o.child_id, o.kind, o.answers, o.removed_at FROM other.removed_record o
+                WHERE NOT EXISTS (SELECT 1 FROM main.removed_record m WHERE m.id = o.id)
                 """);
     }
 
-    /** Children of the other file that were removed here; they and all that is theirs stay away. */
-    List<String> leftOut() throws SQLException {
-        return Database.query(connection, """
-                SELECT o.name FROM other.child o JOIN main.removed_child r ON r.id = o.id ORDER BY o.nr
-                """, none -> {}, row -> row.getString(1));
+    /** The names of these children of a database, {@code main} or {@code other}. */
+    Map<UUID, String> names(String database) throws SQLException {
+        Map<UUID, String> names = new LinkedHashMap<>();
+        Database.query(
+                connection,
+                "SELECT id, name FROM " + database + ".child ORDER BY nr",
+                none -> {},
+                row -> names.put(UUID.fromString(row.getString(1)), row.getString(2)));
+        return names;
     }
 
-    int addDrills() throws SQLException {
-        return add("""
+    /** How many rows each table has that were added after the given row. */
+    int added(String table, long after) throws SQLException {
+        return (int) one("SELECT COUNT(*) FROM main." + table + " WHERE rowid > " + after);
+    }
+
+    /** The last row of a table. */
+    long last(String table) throws SQLException {
+        return one("SELECT COALESCE(MAX(rowid), 0) FROM main." + table);
+    }
+
+    private long one(String sql) throws SQLException {
+        return Database.query(connection, sql, none -> {}, row -> row.getLong(1))
+                .get(0);
+    }
+
+    void addChildren() throws SQLException {
+        add("""
+                INSERT INTO main.child (id, name, created_at)
+                SELECT o.id, o.name, o.created_at FROM other.child o
+                WHERE NOT EXISTS (SELECT 1 FROM main.child m WHERE m.id = o.id) ORDER BY o.nr
+                """);
+    }
+
+    void addDrills() throws SQLException {
+        add("""
                 INSERT INTO main.drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)
                 SELECT o.id, mc.nr, o.started_at, o.zone_offset_min, o.planned_s, o.seed
                 FROM other.drill o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
@@ -104,8 +116,8 @@ final class MergedRows {
                 """);
     }
 
-    int addAnswers() throws SQLException {
-        return add("""
+    void addAnswers() throws SQLException {
+        add("""
                 INSERT INTO main.answer (drill_nr, position, %s)
                 SELECT md.nr, o.position, %s
                 FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr JOIN main.drill md ON md.id = od.id
@@ -113,8 +125,8 @@ final class MergedRows {
                 """.formatted(columns(", ", "%s"), columns(", ", "o.%s")));
     }
 
-    int addActions() throws SQLException {
-        return add("""
+    void addActions() throws SQLException {
+        add("""
                 INSERT INTO main.act (id, child_nr, made_at, zone_offset_min, kind, detail)
                 SELECT o.id, mc.nr, o.made_at, o.zone_offset_min, o.kind, o.detail
                 FROM other.act o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
@@ -127,9 +139,7 @@ final class MergedRows {
         return AnswerRow.COLUMNS.stream().map(form::formatted).collect(Collectors.joining(between));
     }
 
-    private int add(String sql) throws SQLException {
-        try (PreparedStatement statement = connection.prepareStatement(sql)) {
-            return statement.executeUpdate();
-        }
+    private void add(String sql) throws SQLException {
+        Database.run(connection, sql, none -> {});
     }
 }

@@ -6,20 +6,18 @@ import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Connections;
 import fourfold.store.Database;
-import fourfold.store.DatabaseCopy;
+import fourfold.store.Disk;
 import fourfold.store.Failure;
 import fourfold.store.FileHead;
 import fourfold.store.Journal;
-import fourfold.store.Rights;
+import fourfold.store.Replacement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Puts a backup in the place of the family's file. The present file, damaged or not, is kept aside under another name,
@@ -28,9 +26,11 @@ import java.util.stream.Stream;
  */
 public final class Restoration {
     private final Path file;
+    private final Disk disk;
 
-    private Restoration(Path file) {
-        this.file = file.toAbsolutePath().normalize();
+    private Restoration(Path file, Disk disk) {
+        this.file = Journal.real(file);
+        this.disk = disk;
     }
 
     /**
@@ -49,39 +49,24 @@ public final class Restoration {
      * @throws RecordsFailure if the backup is not whole, or the file is in use
      */
     public static Done of(Path file, Path backup) {
-        return new Restoration(file).from(backup);
+        return of(file, backup, Disk.REAL);
+    }
+
+    /** The same on a disk that may stop before any step. */
+    static Done of(Path file, Path backup, Disk disk) {
+        return new Restoration(file, disk).from(backup);
     }
 
     private Done from(Path backup) {
-        Path unfinished = file.resolveSibling(file.getFileName() + ".unfinished");
-        try {
-            if (FileHead.of(backup) != FileHead.OURS) {
-                throw new RecordsFailure(Task.RESTORE, Failure.shown(backup), Problem.of(Reason.NO_BACKUP));
-            }
-            Files.deleteIfExists(unfinished);
-            Rights.makeFile(unfinished);
-            copyWhole(backup, unfinished);
+        // Damage of the backup, and whatever else no Fourfold writes, is found before anything is changed.
+        try (ForeignFile taken = ForeignFile.of(backup, Task.RESTORE, Reason.NO_BACKUP);
+                Replacement replacement = Replacement.begin(file, disk).orElseThrow(() -> heldOpen(Optional.empty()))) {
             bringIntoOneFile();
-            Optional<Path> aside =
-                    Stream.of(file, Journal.log(file), Journal.rollback(file)).anyMatch(Files::exists)
-                            ? Optional.of(putAside())
-                            : Optional.empty();
-            DatabaseCopy.name(unfinished, file);
-            return new Done(backup, aside);
+            return new Done(backup, replacement.with(taken.file()));
         } catch (SQLException e) {
             throw failed(backup, Failure.problem(e), e);
         } catch (IOException e) {
             throw failed(backup, Failure.problem(e), e);
-        }
-    }
-
-    /** Damage of the backup is found before anything is changed. */
-    private static void copyWhole(Path backup, Path unfinished) throws IOException, SQLException {
-        try (PrivateCopy copy = PrivateCopy.of(backup)) {
-            DatabaseCopy.check(copy.file());
-            try (Connection connection = Connections.reading(copy.file())) {
-                DatabaseCopy.fill(unfinished, connection);
-            }
         }
     }
 
@@ -96,15 +81,17 @@ public final class Restoration {
                 Journal.intoOneFile(file);
             } catch (SQLException e) {
                 if (Failure.isInUse(e)) {
-                    throw heldOpen(e);
+                    throw heldOpen(Optional.of(e));
                 }
                 throw e;
             }
         }
     }
 
-    private RecordsFailure heldOpen(SQLException cause) {
-        return new RecordsFailure(Task.RESTORE, Failure.shown(file), Problem.of(Reason.HELD_OPEN), cause);
+    private RecordsFailure heldOpen(Optional<SQLException> cause) {
+        RecordsFailure failure = new RecordsFailure(Task.RESTORE, Failure.shown(file), Problem.of(Reason.HELD_OPEN));
+        cause.ifPresent(failure::initCause);
+        return failure;
     }
 
     private boolean isSound() throws SQLException {
@@ -116,38 +103,6 @@ public final class Restoration {
                 throw e;
             }
             return false;
-        }
-    }
-
-    /** Keeps the file under a second name, with what is left of writes that a damaged file could not take in. */
-    private Path putAside() throws IOException {
-        Path aside = DatabaseCopy.fresh(file, "aside");
-        if (Files.exists(file)) {
-            copyOrLink(file, aside);
-        }
-        List<Path> left = List.of(Journal.log(file), Journal.rollback(file));
-        for (Path beside : left) {
-            if (Files.exists(beside)) {
-                copyOrLink(
-                        beside,
-                        aside.resolveSibling(String.valueOf(beside.getFileName())
-                                .replace(String.valueOf(file.getFileName()), String.valueOf(aside.getFileName()))));
-            }
-        }
-        // Only now that both are kept: beside the new file they would be taken for its own and destroy it.
-        for (Path beside : left) {
-            Files.deleteIfExists(beside);
-        }
-        Files.deleteIfExists(Journal.beside(file, "-shm"));
-        return aside;
-    }
-
-    private static void copyOrLink(Path from, Path to) throws IOException {
-        Files.deleteIfExists(to);
-        try {
-            Files.createLink(to, from);
-        } catch (IOException | UnsupportedOperationException e) {
-            Files.copy(from, to, StandardCopyOption.COPY_ATTRIBUTES);
         }
     }
 

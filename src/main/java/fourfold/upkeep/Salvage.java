@@ -10,6 +10,7 @@ import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
 import fourfold.store.EarlierSlips;
 import fourfold.store.Failure;
+import fourfold.store.FittingRows;
 import fourfold.store.Journal;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
@@ -63,42 +64,21 @@ public record Salvage(RowCounts saved, int lost) {
 
     private static Salvage write(SalvagedRows rows, Path fresh) {
         try (Store store = Store.open(fresh)) {
-            Tally tally = new Tally();
-            for (Child child : rows.children()) {
-                tally.write(Kind.CHILD, () -> store.add(child));
-            }
+            List<Child> children = rows.children();
             List<DrillSession> sessions = rows.sessions();
             List<Answer> answers = rows.answers();
-            try {
-                store.keepAll(sessions, answers);
-                tally.saved = tally.saved.plus(Kind.DRILL, sessions.size()).plus(Kind.ANSWER, answers.size());
-            } catch (RecordsFailure e) {
-                // One row that the store refuses must not cost the others.
-                for (DrillSession session : sessions) {
-                    tally.write(Kind.DRILL, () -> store.begin(session));
-                }
-                for (Answer answer : answers) {
-                    tally.write(Kind.ANSWER, () -> store.keep(answer));
-                }
-            }
-            for (ActionRecord action : rows.actions()) {
-                tally.write(Kind.ACTION, () -> store.keep(action));
-            }
-            return new Salvage(tally.saved, tally.refused + rows.impossible());
+            List<ActionRecord> actions = rows.actions();
+            List<Object> refused = FittingRows.keep(store.database(), children, sessions, answers, actions);
+            RowCounts saved = RowCounts.NONE
+                    .plus(Kind.CHILD, kept(children, refused, Child.class))
+                    .plus(Kind.DRILL, kept(sessions, refused, DrillSession.class))
+                    .plus(Kind.ANSWER, kept(answers, refused, Answer.class))
+                    .plus(Kind.ACTION, kept(actions, refused, ActionRecord.class));
+            return new Salvage(saved, refused.size() + rows.impossible());
         }
     }
 
-    private static final class Tally {
-        private RowCounts saved = RowCounts.NONE;
-        private int refused;
-
-        void write(Kind kind, Runnable write) {
-            try {
-                write.run();
-                saved = saved.plus(kind, 1);
-            } catch (RecordsFailure e) {
-                refused++;
-            }
-        }
+    private static <T> int kept(List<T> all, List<Object> refused, Class<T> kind) {
+        return all.size() - (int) refused.stream().filter(kind::isInstance).count();
     }
 }

@@ -1,6 +1,7 @@
 /**
- * Care for the file: backup, restore, verify, salvage and merge. It also is the border for files from elsewhere: what
- * they hold is checked before it is believed.
+ * Care for the file: backup, restore, verify, salvage, merge, and the folder in which two computers meet. It also is the
+ * border for files from elsewhere: {@link fourfold.upkeep.ForeignFile} is the one door by which they come in, and what they
+ * hold is checked value by value before it is believed.
  *
  * <p>Begin with {@link fourfold.upkeep.Backups}, {@link fourfold.upkeep.Verification} and
  * {@link fourfold.upkeep.Merge}.

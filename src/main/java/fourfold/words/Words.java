@@ -217,25 +217,38 @@ public final class Words {
     }
 
     /**
-     * What a wrong answer looks like, in one calm line.
+     * What happened with a wrong answer, in one calm line.
      *
-     * @param inWords how a question with its result is written here
-     * @return empty where it looks like nothing in particular
+     * @param inWords how a question is written here
      */
-    public Optional<String> mixup(WrongAnswer wrong, Function<Question, String> inWords) {
+    public String mixup(WrongAnswer wrong, Function<Question, String> inWords) {
         Question asked = wrong.question();
+        String question = inWords.apply(asked);
         boolean product = asked.operation() == Operation.MULTIPLY;
         return switch (wrong.kind()) {
-            case NEIGHBOUR, SAME_TABLE ->
+            case NEIGHBOUR, SAME_TABLE, OTHER_TABLE ->
                 wrong.fits()
                         .map(f -> product
-                                ? say("mixup.product", inWords.apply(f.question()))
-                                : say("mixup.quotient", wrong.typed(), inWords.apply(f.question())));
+                                ? say("mixup." + direction(wrong), inWords.apply(f.question()), wrong.typed(), question)
+                                : say(
+                                        "mixup.quotient",
+                                        inWords.apply(Question.product(wrong.typed(), asked.right())),
+                                        wrong.typed() * asked.right(),
+                                        asked.left()))
+                        .orElseGet(() -> say("mixup.other"));
             case OTHER_OPERATION ->
-                Optional.of(say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right()));
-            case DIGITS_SWAPPED -> Optional.of(say("mixup.swapped"));
-            case OTHER_TABLE, OTHER -> Optional.empty();
+                say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right(), question);
+            case DIGITS_SWAPPED -> say("mixup.swapped");
+            case OTHER -> say("mixup.other");
         };
+    }
+
+    /** Whether a product is the next one up or down in the table, or stands elsewhere. */
+    private static String direction(WrongAnswer wrong) {
+        if (wrong.kind() != WrongAnswer.Kind.NEIGHBOUR) {
+            return "product";
+        }
+        return wrong.typed() > wrong.question().expected() ? "up" : "down";
     }
 
     /**

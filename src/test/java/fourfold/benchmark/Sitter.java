@@ -62,7 +62,7 @@ final class Sitter {
                 overlooked = seen;
             }
             seen = program.length();
-            if (text.contains("Well done")) {
+            if (text.contains("Everything is kept")) {
                 return;
             }
             Optional<String> prompt = prompt(text);

@@ -64,7 +64,13 @@ class ChildJourneyTest {
     }
 
     private static boolean isFromMemory(Drill drill) {
-        return drill.phase() instanceof Asking asking && !asking.isInView();
+        return drill.phase() instanceof Asking asking && asking.purpose().isFromMemory();
+    }
+
+    /** One of the two shelves of a drill on 80 columns and 24 rows, alone on a sheet. */
+    private static String shelf(Journey journey, int number) {
+        List<String> rows = journey.picture().lines().toList();
+        return String.join("\n", rows.subList(3 + 6 * number, 8 + 6 * number));
     }
 
     private static Asking asking(Journey journey) {
@@ -99,7 +105,7 @@ class ChildJourneyTest {
             journey.keys(ready).rest(100);
             assertFalse(journey.picture().contains("Pause"), journey.picture());
             journey.keys(pause + " " + pause);
-            shows(journey, "Well done");
+            shows(journey, "Everything is kept");
             journey.keys(ready);
             shows(journey, "Who wants to practise?");
         }
@@ -110,8 +116,8 @@ class ChildJourneyTest {
         try (Journey journey = practised("keys=keypad")) {
             journey.keys("1 Enter").rest(100);
             until(journey, ChildJourneyTest::isFromMemory);
-            shows(journey, "Enter show me   * pause");
-            shows(journey.keys("3"), "Enter ready   - take back   * pause");
+            shows(journey, "Enter show me   * pause   ? keys");
+            shows(journey.keys("3"), "Enter ready   - take back   * pause   ? keys");
         }
     }
 
@@ -128,7 +134,7 @@ class ChildJourneyTest {
             shows(journey, "The missing number is " + hidden.expected() + ". Type it once.");
             assertEquals(
                     hidden.known() + "×" + hidden.expected() + "=" + hidden.product(),
-                    DigitReader.read(journey.picture()).orElseThrow());
+                    DigitReader.read(shelf(journey, 1)).orElseThrow());
             journey.give(0);
             String export = CommandRun.of(folder.resolve("sample.db"), "export", "answers")
                     .out();
@@ -149,7 +155,17 @@ class ChildJourneyTest {
                             && d.phase().question().orElseThrow().left() > 2);
             fourfold.facts.Question asked = asking(journey).question().orElseThrow();
             journey.give(-asked.right());
-            shows(journey, "That is " + (asked.left() - 1) + " × " + asked.right() + ".");
+            int own = asked.expected() - asked.right();
+            String fact = asked.left() + " × " + asked.right();
+            shows(
+                    journey,
+                    (asked.left() - 1) + " × " + asked.right() + " is the next one down: " + own + ". You were asked "
+                            + fact + ".");
+            String question = asked.left() + "×" + asked.right() + "=";
+            assertEquals(question + own, DigitReader.read(shelf(journey, 0)).orElseThrow(), "the child's own answer");
+            assertEquals(
+                    question + asked.expected(),
+                    DigitReader.read(shelf(journey, 1)).orElseThrow());
             shows(journey, "It goes like this. Type it once.");
             assertFalse(journey.picture().toLowerCase(java.util.Locale.ROOT).contains("wrong"), journey.picture());
             journey.give(0);
@@ -188,9 +204,9 @@ class ChildJourneyTest {
             journey.rest(3000);
             assertEquals(countdown, journey.picture(), "no clock runs on the screen");
             until(journey, Drill::isFinished);
-            shows(journey, "In your minute: ");
+            shows(journey, " in 60 seconds: ");
             shows(journey, "Press Enter.");
-            journey.keys("Enter");
+            journey.rest(1500).keys("Enter");
             shows(journey, "Your minutes so far: digits right");
             journey.keys("Enter");
             shows(journey, "Who wants to practise?");
@@ -218,7 +234,7 @@ class ChildJourneyTest {
             shows(journey, "Esc pause");
             assertEquals("", journey.picture().lines().findFirst().orElseThrow());
             journey.keys("Esc Esc");
-            shows(journey, "Well done, ");
+            shows(journey, "Everything is kept.");
             assertEquals(List.of(name), Rows.column(file, "SELECT name FROM child"));
         }
     }
@@ -247,7 +263,7 @@ class ChildJourneyTest {
 
     private static int[] shades(Journey journey, Child child) {
         fourfold.insight.LifetimeProgress filling = journey.home().records().lifetime(child);
-        return fourfold.facts.Families.all().stream().mapToInt(filling::shade).toArray();
+        return fourfold.facts.Families.all().stream().mapToInt(filling::stones).toArray();
     }
 
     @Test
@@ -262,8 +278,7 @@ class ChildJourneyTest {
                 Environment::systemClock);
         try (Home home = Home.open(world, java.util.Optional.of(file), false)) {
             assertEquals(WindowSize.USUAL, home.settings().window());
-            home.settings().rememberWindow(100, 31);
-            home.settings().rememberWindow(3, 2);
+            home.settings().rememberWindow(new WindowSize(100, 31, 24));
             Child pip = home.children().list().get(1);
             home.steering()
                     .keep(

@@ -33,6 +33,7 @@ class ChildPicturesTest {
     @CsvSource({
         "80, 24, true, en",
         "60, 20, true, en",
+        "120, 40, true, en",
         "200, 60, true, en",
         "80, 24, false, en",
         "80, 24, true, de",
@@ -48,6 +49,8 @@ class ChildPicturesTest {
             journey.keys("Enter");
             take("minutes", journey.keys("Enter"));
             take("number to copy", journey.keys("9 Enter").rest(100));
+            journey.give(0);
+            take("a step climbed", journey);
             lesson(journey);
             errors(journey);
             pauses(journey);
@@ -74,16 +77,16 @@ class ChildPicturesTest {
         take("a new family", journey);
         take("a new family, one more", journey.keys("Enter"));
         until(journey, d -> isTaught(d, 0));
-        take("result in view", journey);
+        take("covered", journey);
         journey.give(0);
         take("turned around", journey);
         journey.give(0);
-        take("division in view", journey);
+        take("undone by division", journey);
     }
 
     private static boolean isTaught(Drill drill, int tries) {
         return drill.phase() instanceof Asking asking
-                && asking.reason() == Reason.MEETING
+                && asking.reason() == Reason.COVERED
                 && asking.tries() == tries
                 && !asking.question().orElseThrow().family().isSquare()
                 && asking.question().orElseThrow().family().low() > 1;
@@ -122,7 +125,7 @@ class ChildPicturesTest {
     }
 
     private static boolean isFromMemory(Drill drill) {
-        return drill.phase() instanceof Asking asking && !asking.isInView();
+        return drill.phase() instanceof Asking asking && asking.purpose().isFromMemory();
     }
 
     private static void until(Journey journey, Predicate<Drill> there) {

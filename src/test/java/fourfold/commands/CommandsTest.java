@@ -8,11 +8,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
+import fourfold.facts.Family;
+import fourfold.home.Home;
+import fourfold.log.ParentAction;
+import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
+import fourfold.words.InEnglish;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,18 +95,18 @@ class CommandsTest {
                 ok(CommandRun.of(Practised.once(folder), "grid")).lines().toList();
         assertEquals("Mina: 0 of 55 families fluent", grid.get(0));
         assertEquals("  1    1·", grid.get(2));
-        assertEquals("  7    7·   14·   21·   28·   35·   42░   49·", grid.get(8));
+        assertEquals("  7    7·    14·    21·    28·    35·    42▄    49·", grid.get(8));
         assertEquals(
                 10, Stream.of(grid.get(11).split("·")).count() + (grid.get(11).endsWith("·") ? 0 : 1));
-        assertEquals("     · new 54   ░ acquiring 1   ▒ accurate 0   ▓ fluent 0   █ lasting 0", grid.get(13));
+        assertEquals("     ·  new 54   ▄  acquiring 1   ▄▄ accurate 0   █▄ fluent 0   ██ lasting 0", grid.get(13));
     }
 
     @Test
     void withoutUnicodeTheGridAndAFamilyAreAscii() {
         Path file = Practised.once(folder);
         String grid = ok(CommandRun.ascii(file, "grid"));
-        assertTrue(grid.contains("  7    7.   14.   21.   28.   35.   42:   49."), grid);
-        assertTrue(grid.contains(". new 54   : acquiring 1   = accurate 0   # fluent 0   @ lasting 0"), grid);
+        assertTrue(grid.contains("  7    7.    14.    21.    28.    35.    42:    49."), grid);
+        assertTrue(grid.contains(".  new 54   :  acquiring 1   =  accurate 0   #  fluent 0   @  lasting 0"), grid);
         String family = ok(CommandRun.ascii(file, "family", "7x6"));
         assertTrue(family.contains("6 x 7, 7 x 6") && family.contains("42 / 7"), family);
         assertTrue(StandardCharsets.US_ASCII.newEncoder().canEncode(grid + family));
@@ -109,7 +118,7 @@ class CommandsTest {
         ok(CommandRun.of(file, "focus", "6x7"));
         ok(CommandRun.of(file, "hold", "9x9"));
         String grid = ok(CommandRun.of(file, "grid"));
-        assertTrue(grid.contains(" 42░*") && grid.contains(" 81·-"), grid);
+        assertTrue(grid.contains(" 42▄ *") && grid.contains(" 81· -"), grid);
     }
 
     @Test
@@ -213,13 +222,20 @@ class CommandsTest {
     @Test
     void aTableIsSteeredWholeOrNotAtAll() {
         Path file = Practised.once(folder);
-        Rows.change(
-                file,
-                "CREATE TRIGGER full BEFORE INSERT ON act WHEN NEW.detail = '5x7'"
-                        + " BEGIN SELECT RAISE(FAIL, 'no room'); END");
-        CommandRun run = CommandRun.of(file, "hold", "7");
-        assertEquals(1, run.code());
-        assertTrue(run.err().startsWith("fourfold: could not keep the change in " + file), run.err());
+        Instant now = Instant.parse("2026-03-02T16:00:00Z");
+        try (Store store = Store.open(file)) {
+            Home home = Home.on(store, new SessionClock(now, ZoneOffset.UTC, () -> 0L), () -> 1L);
+            Rows.change(
+                    file,
+                    "CREATE TRIGGER full BEFORE INSERT ON act WHEN NEW.detail = '5x7'"
+                            + " BEGIN SELECT RAISE(FAIL, 'no room'); END");
+            List<ParentAction> table = IntStream.rangeClosed(1, 10)
+                    .<ParentAction>mapToObj(n -> new ParentAction.Hold(Family.of(n, 7)))
+                    .toList();
+            String told = InEnglish.failure(
+                    () -> home.steering().keep(home.children().list().get(0), table, now));
+            assertTrue(told.startsWith("could not keep the change in " + file), told);
+        }
         assertEquals(List.of(), actions(file));
     }
 

@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.UUID;
 import org.apache.commons.csv.CSVFormat;
@@ -88,6 +89,9 @@ class ExportAnswersTest {
         CommandRun run = CommandRun.of(file, "export", "answers", csv.toString());
         assertEquals("", run.out() + run.err());
         assertEquals(CommandRun.of(file, "export", "answers").out(), Files.readString(csv, StandardCharsets.UTF_8));
+        if (csv.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(csv)));
+        }
     }
 
     @Test

@@ -23,6 +23,8 @@ class HeldFileEndToEnd {
         Path file = Practised.children(folder, "Mina");
         List<String> command = PackagedProgramEndToEnd.fourfold("drill", "--minutes", "5");
         try (PtyProgram program = PtyProgram.start(Map.of("FOURFOLD_STORE", file.toString()), 80, 24, command)) {
+            program.awaitText("Type each answer");
+            program.type("\r");
             program.awaitThat(
                     "a number stands there",
                     () -> DigitReader.read(program.text())

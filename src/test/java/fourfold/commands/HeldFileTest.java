@@ -244,7 +244,7 @@ class HeldFileTest {
                 Holder other = Holder.writing(file())) {
             answered(journey, "Esc Esc");
             journey.waitsForFile();
-            assertTrue(journey.picture().contains("Well done, Mina."), journey.picture());
+            assertTrue(journey.picture().contains("Everything is kept."), journey.picture());
             assertNoKeyWaited();
             other.letGo();
         }

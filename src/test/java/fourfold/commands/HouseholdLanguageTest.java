@@ -43,7 +43,18 @@ class HouseholdLanguageTest {
         Path file = Practised.children(folder, "Mina", "Noa");
         CommandRun run = CommandRun.of(file, "settings", "--language", "de");
         assertEquals(0, run.code(), run.err());
-        assertEquals("language   de", run.out().strip());
+        assertEquals("language   de\ntheme      system", run.out().strip());
+    }
+
+    @Test
+    void theColoursAreSetForAllAndTakenBack() {
+        Path file = Practised.children(folder, "Mina", "Noa");
+        CommandRun dark = CommandRun.of(file, "settings", "--theme", "dark");
+        assertTrue(dark.out().contains("theme      dark"), dark.out() + dark.err());
+        CommandRun unknown = CommandRun.of(file, "settings", "--theme", "pink");
+        assertEquals(2, unknown.code());
+        assertTrue(unknown.err().contains("dark, light, system, not pink"), unknown.err());
+        assertTrue(CommandRun.of(file, "settings", "--theme", "system").out().contains("theme      system"));
     }
 
     @Test

@@ -78,6 +78,39 @@ class ImportAnswersTest {
         assertEquals(demo, CommandRun.of(file, "export", "answers").out());
     }
 
+    @Test
+    void aPartOfAnExportIsNotTakenForAWholeDrill() throws IOException {
+        List<String> lines = Files.readAllLines(exported());
+        for (int left : new int[] {1, 4, 14}) {
+            List<String> part = new ArrayList<>(lines);
+            part.remove(left);
+            Path csv = Files.write(folder.resolve("part" + left + ".csv"), part);
+            Path file = fresh();
+            CommandRun run = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
+            assertEquals(2, run.code(), run.err());
+            assertTrue(
+                    run.err().contains("has no answer at position " + left + " here; take the whole export"),
+                    run.err());
+            assertEquals(0, CommandRun.of(file, "verify").code());
+        }
+        Path beginning = Files.write(folder.resolve("beginning.csv"), lines.subList(0, 6));
+        Path file = fresh();
+        assertEquals(
+                0,
+                CommandRun.of(file, "import", "answers", "--yes", beginning.toString())
+                        .code());
+        assertEquals(0, CommandRun.of(file, "verify").code());
+    }
+
+    @Test
+    void aLongFieldIsNotRepeatedWhole() throws IOException {
+        Path csv = exported();
+        Files.writeString(csv, Files.readString(csv).replaceFirst("copy", "c".repeat(100_000)));
+        CommandRun run = CommandRun.of(fresh(), "import", "answers", csv.toString());
+        assertTrue(run.err().contains("c".repeat(80) + "…"), run.err());
+        assertTrue(run.err().length() < 500, run.err());
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -159,7 +192,7 @@ class ImportAnswersTest {
         assertEquals(text, CommandRun.of(file, "export", "answers").out());
     }
 
-    /** Bytes flipped, doubled, cut, moved, and pieces of CSV put in: what is read is whole, or told with its line. */
+    /** Bytes flipped, doubled, cut, moved, and pieces of CSV put in: what is read is whole, or told with its line or drill. */
     @Test
     void mutatedFilesGiveClearErrorsOnly() throws IOException {
         byte[] whole = Files.readAllBytes(exported());
@@ -174,7 +207,7 @@ class ImportAnswersTest {
                     taken++;
                 } catch (InvalidValue e) {
                     String told = Words.english().problem(e.problem());
-                    assertTrue(told.matches("(?s)line \\d+( or below)?: \\S.*"), told);
+                    assertTrue(told.matches("(?s)line \\d+( or below)?: \\S.*|.*the drill [0-9a-f-]{36} .*"), told);
                     assertTrue(!told.contains("Exception") && !told.contains("null"), told);
                 }
             }

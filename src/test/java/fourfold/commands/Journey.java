@@ -247,7 +247,7 @@ public final class Journey implements AutoCloseable {
     }
 
     /** Types letters, spaces too. */
-    Journey type(String text) {
+    public Journey type(String text) {
         for (char c : text.toCharArray()) {
             press(new KeyStroke(c, false, false), 100);
         }

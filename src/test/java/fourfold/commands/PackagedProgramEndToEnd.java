@@ -153,7 +153,8 @@ class PackagedProgramEndToEnd {
         List<PtyChild.Reply> replies;
         try (PtyProgram program = open("drill", "--child", "mina", "--minutes", "1")) {
             PtyChild child = new PtyChild(program);
-            child.playUntil("Well done");
+            child.playUntil("Everything is kept");
+            child.watchTheStones();
             program.type("\r");
             assertEquals(0, program.exitCode());
             assertTrue(program.look(ScreenModel::isAsFound));

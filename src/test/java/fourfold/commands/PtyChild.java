@@ -101,6 +101,11 @@ final class PtyChild {
         }
     }
 
+    /** Looks on while the day's stones are laid, which any key would end. */
+    void watchTheStones() {
+        pause(2000);
+    }
+
     /** Waits as long as a paste may take to pass, and takes back what it left standing. */
     void letAPastePass() {
         pause(500);
@@ -125,7 +130,7 @@ final class PtyChild {
         if (!waitFor(TYPED, true, 2000)) {
             return;
         }
-        if (!DigitReader.read(program.text()).equals(Optional.of(shown))) {
+        if (!isStill(shown)) {
             program.type("\u007f".repeat(Integer.toString(answer).length()));
             waitFor(TYPED, false, 2000);
             return; // The next question had come in the meantime.
@@ -141,8 +146,14 @@ final class PtyChild {
 
     private boolean isAnother(String shown) {
         pause(300);
-        return !program.text().contains(TYPED)
-                && !DigitReader.read(program.text()).equals(Optional.of(shown));
+        return !program.text().contains(TYPED) && !isStill(shown);
+    }
+
+    /** Whether the same prompt stands there, with or without what is typed behind it. */
+    private boolean isStill(String shown) {
+        return DigitReader.read(program.text())
+                .filter(now -> now.startsWith(shown) || shown.contains("?"))
+                .isPresent();
     }
 
     private void showMe(String shown) {

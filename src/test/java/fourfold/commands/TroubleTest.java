@@ -54,7 +54,7 @@ class TroubleTest {
             Rows.change(file(), DENY);
             journey.answer();
             assertTrue(journey.picture().contains("The last answer is not kept yet. It is not your fault."));
-            assertTrue(journey.picture().contains("no room"), journey.picture());
+            assertTrue(journey.picture().contains("breaks a rule"), journey.picture());
             journey.keys("Enter");
             assertTrue(journey.picture().contains("The last answer is not kept yet."));
             journey.keys("Space").rest(700);

@@ -163,24 +163,65 @@ class DrillTest {
     }
 
     @Test
-    void afterTheCalmLimitWithoutAKeyTheAnswerIsShown() {
+    void afterTheCalmLimitWithoutAKeyTheAnswerIsShownAndCountsWhenTheChildTypesIt() {
         shown();
         rest(19_999);
-        assertTrue(effects.isEmpty());
+        assertEquals(Reason.RECALL, asking().reason());
         rest(1);
-        Answer answer = kept();
-        assertTrue(answer.isMissing());
-        assertTrue(answer.firstKey().isEmpty());
         assertEquals(Reason.SHOWN, asking().reason());
+        assertTrue(effects.isEmpty(), "the child may have gone");
+        shown();
+        type("56", 2000);
+        enter(100);
+        List<Answer> kept =
+                effects.stream().map(e -> ((Effect.Keep) e).answer()).toList();
+        assertEquals(2, kept.size());
+        assertTrue(kept.get(0).isMissing());
+        assertTrue(kept.get(0).firstKey().isEmpty());
+        assertEquals(Purpose.INTRODUCE, kept.get(1).purpose());
+        assertEquals(kept.get(0).position() + 1, kept.get(1).position());
     }
 
     @Test
-    void twoMissingAnswersInARowPauseTheDrillByItself() {
+    void aChildWhoWalksAwayIsNotCountedAsNotKnowing() {
         shown();
         rest(20_000);
         shown();
         rest(20_000);
         assertTrue(assertInstanceOf(Paused.class, drill.phase()).byItself());
+        assertTrue(effects.isEmpty());
+        now = now.plusSeconds(900);
+        enter(0);
+        assertEquals(Reason.RECALL, asking().reason(), "the same question waits");
+        shown();
+        type("56", 1000);
+        enter(100);
+        assertTrue(kept().isCorrect());
+        assertTrue(kept().whole().isEmpty(), "and its time says nothing");
+    }
+
+    @Test
+    void digitsThatNobodyEndedWithEnterWaitInAPause() {
+        shown();
+        type("5", 1000);
+        rest(20_000);
+        assertTrue(assertInstanceOf(Paused.class, drill.phase()).byItself());
+        assertTrue(effects.isEmpty());
+        enter(100);
+        assertEquals("5", asking().typed());
+    }
+
+    @Test
+    void whatManyKeysAtOnceHaveTypedIsWiped() {
+        shown();
+        type("1234", 400);
+        for (int i = 0; i < 12; i++) {
+            on(new Event.Digit(7, later(30)));
+        }
+        assertInstanceOf(Phase.HandsOff.class, drill.phase());
+        enter(1500);
+        assertEquals("", asking().typed());
+        assertTrue(effects.isEmpty());
     }
 
     @Test
@@ -215,7 +256,7 @@ class DrillTest {
     }
 
     @Test
-    void aNewFamilyIsShownAndItsFourFactsAreTypedInView() {
+    void aNewFamilyIsShownInThreeStepsCoveredAndRecalled() {
         script.clear();
         script.add(new Turn(Question.product(7, 8), Purpose.INTRODUCE));
         shown();
@@ -225,21 +266,44 @@ class DrillTest {
         assertEquals(
                 "7x8", assertInstanceOf(Meeting.class, drill.phase()).family().toString());
         effects.clear();
-        for (int row = 2; row <= 7; row++) {
+        for (int rows : new int[] {3, 6, 7}) {
+            assertEquals(rows, assertInstanceOf(Meeting.class, drill.phase()).grown(), "at the child's own key");
             enter(1000);
-            assertEquals(
-                    row, assertInstanceOf(Meeting.class, drill.phase()).grown(), "a row more at the child's own key");
         }
-        enter(2000);
         for (String typed : List.of("56", "56", "8", "7")) {
-            assertEquals(Reason.MEETING, asking().reason());
+            assertEquals(Reason.COVERED, asking().reason());
+            assertFalse(asking().isInView());
             shown();
             type(typed, 800);
             enter(100);
             rest(600);
         }
         assertEquals(4, effects.size());
+        assertTrue(effects.stream().allMatch(e -> ((Effect.Keep) e).answer().purpose() == Purpose.INTRODUCE));
         assertTrue(drill.isFinished(), "the script has no further turn");
+    }
+
+    @Test
+    void whatIsNotRecalledInALessonIsComparedAndTypedOnce() {
+        script.clear();
+        script.add(new Turn(Question.product(7, 7), Purpose.INTRODUCE));
+        shown();
+        type("56", 1000);
+        enter(100);
+        rest(600);
+        while (drill.phase() instanceof Meeting) {
+            enter(1000);
+        }
+        shown();
+        type("42", 800);
+        enter(100);
+        assertEquals(Reason.PUTTING_RIGHT, asking().reason());
+        assertEquals(42, asking().help().mixup().orElseThrow().typed());
+        shown();
+        type("49", 800);
+        enter(100);
+        rest(600);
+        assertEquals("49 ÷ 7", asking().prompt().toString().replace(":", "÷"), "no fact is copied twice in a row");
     }
 
     @Test

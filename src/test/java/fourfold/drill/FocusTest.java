@@ -10,7 +10,6 @@ import fourfold.facts.Prompt;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.ParentAction;
-import fourfold.log.Purpose;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
@@ -54,7 +53,7 @@ class FocusTest {
     private void aWeek() {
         SplittableRandom dice = new SplittableRandom(7);
         Player.Child child = (prompt, purpose, position) -> {
-            boolean right = purpose == Purpose.COPY || dice.nextInt(200) >= prompt.expected();
+            boolean right = !purpose.isFromMemory() || dice.nextInt(200) >= prompt.expected();
             return right
                     ? right(prompt, 900 + 30L * prompt.expected())
                     : new Player.Reply(Integer.toString(prompt.expected() + 1), 2500);

@@ -157,6 +157,50 @@ class SummaryTest {
     }
 
     @Test
+    void theOneGainIsTheMostTelling() {
+        Progress before = new History()
+                .asked(SIX_SEVENS, "0s 0s 0s")
+                .asked(Family.of(3, 4), "0s 0s 0s 1s")
+                .progress();
+        Summary firmer = summary(
+                before,
+                answer(PRODUCT, Purpose.PRACTISE, 5, true, 9_000),
+                answer(new Question(Operation.DIVIDE, 42, 6), Purpose.PRACTISE, 5, true, 9_000),
+                answer(new Question(Operation.DIVIDE, 42, 7), Purpose.PRACTISE, 5, true, 9_000),
+                answer(Question.product(9, 9), Purpose.INTRODUCE, 5, true, 500));
+        assertEquals(Gain.Kind.FIRMER, firmer.gain().orElseThrow().kind());
+        assertEquals(SIX_SEVENS, firmer.gain().orElseThrow().family());
+        Summary met = summary(
+                before,
+                answer(Question.product(2, 2), Purpose.INTRODUCE, 5, true, 500),
+                answer(Question.product(8, 9), Purpose.INTRODUCE, 5, true, 500),
+                answer(Question.product(1, 10), Purpose.INTRODUCE, 5, true, 500));
+        assertEquals(Optional.of(new Gain(Gain.Kind.MET, Family.of(8, 9), 3)), met.gain(), "the hardest is named");
+        Summary recalled = summary(before, answer(PRODUCT, Purpose.PRACTISE, 9, true, 9_000));
+        assertEquals(Gain.Kind.RECALLED, recalled.gain().orElseThrow().kind());
+        assertTrue(recalled.gain().orElseThrow().number() >= 7);
+        assertEquals(Optional.empty(), summary(before).gain());
+    }
+
+    @Test
+    void theDayIsShortHardOrGood() {
+        Progress before = new History().asked(SIX_SEVENS, "0s 0s 0s 1s").progress();
+        assertEquals(Summary.Day.EMPTY, summary(before).day());
+        assertEquals(
+                Summary.Day.SHORT,
+                summary(before, answer(PRODUCT, Purpose.PRACTISE, 5, true, 9_000))
+                        .day());
+        assertEquals(Summary.Day.HARD, summary(before, many(20, 10)).day());
+        assertEquals(Summary.Day.GOOD, summary(before, many(20, 15)).day());
+    }
+
+    private static Answer[] many(int asked, int right) {
+        return java.util.stream.IntStream.range(0, asked)
+                .mapToObj(i -> answer(PRODUCT, Purpose.PRACTISE, 5, i < right, 9_000))
+                .toArray(Answer[]::new);
+    }
+
+    @Test
     void aTimingIsToldBesideTheDrillAndNotAsPartOfIt() {
         Summary summary = summary(
                 new History().asked(SIX_SEVENS, "0s 0s 0s 1s").progress(),
@@ -244,7 +288,7 @@ class SummaryTest {
                     Surface.TERMINAL));
         }
         assertEquals(known, WarmUp.handsKnown(hands, Surface.TERMINAL));
-        assertEquals(known ? 4 : 10, WarmUp.numbers(known, 1).size());
+        assertEquals(known ? 4 : 10, WarmUp.numbers(known, 4).size());
     }
 
     @Property(tries = 50)

@@ -14,7 +14,9 @@ import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,6 +87,42 @@ class GateTest {
     }
 
     @Test
+    void aClockSetAheadAndAStartOfTheProgramEndNoWait() {
+        Path file = Practised.children(folder, "Mina");
+        Instant tomorrow = NOW.plusSeconds(86_400);
+        try (Store store = Store.open(file)) {
+            Gate gate = new Gate(store, 1000, NOW);
+            gate.set("4711", NOW);
+            for (int i = 0; i < 3; i++) {
+                assertFalse(gate.opens("0000", NOW));
+            }
+            Gate again = new Gate(store, 1000, tomorrow);
+            assertFalse(again.opens("4711", tomorrow), "a fresh try for a clock set ahead");
+            assertEquals(Duration.ofSeconds(30), again.wait(tomorrow));
+            assertTrue(again.opens("4711", tomorrow.plusSeconds(30)));
+        }
+    }
+
+    @Test
+    void twoProgramsHaveNoMoreTriesThanOne() throws Exception {
+        Path file = Practised.children(folder, "Mina");
+        try (Store one = Store.open(file);
+                Store other = Store.open(file)) {
+            new Gate(one, 1000).set("4711", NOW);
+            List<Thread> programs = new ArrayList<>();
+            for (Store store : List.of(one, other, one, other, one, other)) {
+                Thread program = new Thread(() -> new Gate(store, 1000).opens("0000", NOW));
+                program.start();
+                programs.add(program);
+            }
+            for (Thread program : programs) {
+                program.join();
+            }
+            assertEquals(3, one.gate().orElseThrow().wrongTries(), "from the third on there is a wait");
+        }
+    }
+
+    @Test
     void whatCanBeNoPinIsNoTry() {
         try (Store store = Store.open(Practised.children(folder, "Mina"))) {
             Gate gate = new Gate(store, 1000);
@@ -107,6 +145,8 @@ class GateTest {
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
             journey.keys("3");
             assertTrue(journey.picture().contains("Type the PIN"), journey.picture());
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("typed one by one"), "a pasted PIN was called wrong");
             journey.keys("1 2 3 4 Enter");
             assertTrue(journey.picture().contains("That is not it."), journey.picture());
             assertFalse(journey.picture().contains("1234"));

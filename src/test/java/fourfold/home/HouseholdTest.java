@@ -8,18 +8,26 @@ import fourfold.commands.CommandRun;
 import fourfold.commands.Journey;
 import fourfold.commands.Practised;
 import fourfold.commands.Rows;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.log.Moment;
 import fourfold.progress.Setting;
+import fourfold.records.AnswersCsv;
 import fourfold.store.DrillLock;
 import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import fourfold.upkeep.RowCounts;
 import fourfold.upkeep.Verification;
 import java.io.IOException;
+import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -70,6 +78,41 @@ class HouseholdTest {
         assertEquals(2, CommandRun.of(file, "settings", "minutes", "99").code());
         assertEquals(2, CommandRun.of(file, "settings", "colour", "red").code());
         assertTrue(CommandRun.of(file, "history").out().lines().count() > 10);
+    }
+
+    @Test
+    void anAnswerHasTheZoneThatWasInForceWhenItWasAsked() throws IOException {
+        // Summer time began in Berlin on 29 March 2026 at 01:00 UTC (IANA time zone database).
+        Instant before = Instant.parse("2026-03-29T00:58:00Z");
+        try (Store store = Store.open(Practised.children(folder, "Mina"))) {
+            Home home = Home.on(store, new SessionClock(before, ZoneId.of("Europe/Berlin"), () -> 0L), () -> 1L);
+            Child mina = home.children().list().get(0);
+            DrillSession session = home.practice().newSession(mina, 8, before).orElseThrow();
+            home.practice().begin(session);
+            Answer first = AnswersCsv.read(
+                            new StringReader(CommandRun.of(
+                                            Practised.once(Files.createDirectories(folder.resolve("other"))),
+                                            "export",
+                                            "answers")
+                                    .out()),
+                            n -> mina.id())
+                    .get(0);
+            for (int position = 1; position <= 2; position++) {
+                home.practice()
+                        .keep(new Answer(
+                                Answer.Place.in(session, position),
+                                new Moment(before.plusSeconds(90L * position), session.zoneOffsetMinutes()),
+                                first.purpose(),
+                                first.prompt(),
+                                first.typing(),
+                                first.surface()));
+            }
+            assertEquals(
+                    List.of(60, 120),
+                    store.answers(mina.id()).stream()
+                            .map(Answer::zoneOffsetMinutes)
+                            .toList());
+        }
     }
 
     @Test

@@ -54,24 +54,34 @@ class LifetimeProgressTest {
 
     @ParameterizedTest
     @CsvSource({"0, 0", "1, 1", "4, 1", "5, 2", "14, 2", "15, 3", "39, 3", "40, 4", "400, 4"})
-    void aCellGetsOneShadeFullerAtOneFiveFifteenAndFortyRightAnswers(int right, int shade) {
-        assertEquals(shade, filled(right).shade(SEVEN_EIGHTS));
+    void aStoneIsLaidWithTheFirstFifthFifteenthAndFortiethRightAnswer(int right, int stones) {
+        assertEquals(stones, filled(right).stones(SEVEN_EIGHTS));
         assertEquals(right > 0 ? 1 : 0, filled(right).begun());
-        assertTrue(shade < LifetimeProgress.SHADES);
+        assertTrue(stones <= LifetimeProgress.MOST);
     }
 
     @Test
-    void aFullCellHasTheLastOfTheShades() {
-        assertEquals(LifetimeProgress.SHADES - 1, filled(40).shade(SEVEN_EIGHTS));
+    void aWholeSquareHasFourStones() {
+        assertEquals(LifetimeProgress.MOST, filled(40).stones(SEVEN_EIGHTS));
+    }
+
+    @Test
+    void whatItWasBeforeTheNewestAnswersIsKnown() {
+        LifetimeProgress now = filled(6);
+        LifetimeProgress before =
+                now.before(java.util.Collections.nCopies(2, answer(Question.product(8, 7), Purpose.PRACTISE, true)));
+        assertEquals(1, before.stones(SEVEN_EIGHTS));
+        assertEquals(2, now.stones(SEVEN_EIGHTS));
+        assertEquals(2, now.laid());
     }
 
     @Test
     void bothOrdersBothDivisionsAndAHiddenFactorFillTheSameCellAndNoOther() {
         LifetimeProgress filling = new LifetimeProgress();
         SEVEN_EIGHTS.questions().forEach(q -> filling.accept(answer(q, Purpose.PRACTISE, true)));
-        assertEquals(1, filling.shade(SEVEN_EIGHTS));
+        assertEquals(1, filling.stones(SEVEN_EIGHTS));
         filling.accept(answer(new MissingFactor(new Question(Operation.DIVIDE, 56, 7)), Purpose.AGAIN, true));
-        assertEquals(2, filling.shade(SEVEN_EIGHTS));
+        assertEquals(2, filling.stones(SEVEN_EIGHTS));
         assertEquals(1, filling.begun());
     }
 
@@ -93,10 +103,10 @@ class LifetimeProgressTest {
         LifetimeProgress filling = new LifetimeProgress();
         java.util.SplittableRandom random = new java.util.SplittableRandom(seed);
         for (int question : questions) {
-            int[] before = shades(filling);
+            int[] before = stones(filling);
             int begun = filling.begun();
             filling.accept(answer(Families.questions().get(question), Purpose.PRACTISE, random.nextBoolean()));
-            int[] after = shades(filling);
+            int[] after = stones(filling);
             for (int i = 0; i < before.length; i++) {
                 assertTrue(after[i] >= before[i]);
             }
@@ -104,7 +114,7 @@ class LifetimeProgressTest {
         }
     }
 
-    private static int[] shades(LifetimeProgress filling) {
-        return Families.all().stream().mapToInt(filling::shade).toArray();
+    private static int[] stones(LifetimeProgress filling) {
+        return Families.all().stream().mapToInt(filling::stones).toArray();
     }
 }

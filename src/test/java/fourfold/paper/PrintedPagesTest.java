@@ -126,7 +126,7 @@ class PrintedPagesTest {
         Document page = printed(sample, "print", "progress");
         assertTrue(page.text().contains("All 55 families fluent, as foreseen on 2026-03-02"), page.text());
         assertEquals(1, page.select("section").size());
-        assertEquals(60, page.select("svg").get(0).select("rect").size(), "55 families and five levels");
+        assertEquals(4 * 60, page.select("svg").get(0).select("rect").size(), "55 families and five levels");
         assertTrue(page.select("circle").size() > 20);
         assertTrue(page.text().contains("qualified specialist"));
     }

@@ -64,6 +64,13 @@ public final class DigitReader {
                 text.append(sign.get());
                 at += step;
                 sign = sign(lines, y, at, size, look);
+                if (sign.isEmpty()
+                        && text.length() > 0
+                        && sign(lines, y, at + step, size, look).isPresent()) {
+                    // The place of a second digit is kept free.
+                    at += step;
+                    sign = sign(lines, y, at, size, look);
+                }
             }
             boolean alone = blank(lines, y, 0, x, size.rows() * look.times)
                     && blank(lines, y, at, widest + 1, size.rows() * look.times);

@@ -34,7 +34,7 @@ class FactPictureTest {
     void jumpsForwardsForAProduct() {
         assertEquals("""
                      +8      +8      +8
-                  ┌──────▸┌──────▸┌──────▸
+                  ┌──────►┌──────►┌──────►
                   ┴───────┴───────┴───────┴
                   0       8      16      24""", drawn(FactPicture.of(Depiction.JUMPS, Question.product(3, 8))));
     }
@@ -43,7 +43,7 @@ class FactPictureTest {
     void jumpsBackwardsForAQuotient() {
         assertEquals("""
                      −8      −8      −8
-                  ◂──────┐◂──────┐◂──────┐
+                  ◄──────┐◄──────┐◄──────┐
                   ┴───────┴───────┴───────┴
                   0       8      16      24""", drawn(FactPicture.of(Depiction.JUMPS, Question.quotient(Family.of(3, 8), 8))));
     }
@@ -61,7 +61,7 @@ class FactPictureTest {
     void aPictureGrowsByOneGroupAndStaysWhereItIs() {
         assertEquals("""
                      +8
-                  ┌──────▸
+                  ┌──────►
                   ┴───────┴───────┴───────┴
                   0       8""", drawn(FactPicture.of(Depiction.JUMPS, Family.of(3, 8), 1)));
         assertEquals("● ● ● ●\n● ● ● ●\n", drawn(FactPicture.of(Depiction.ARRAY, Family.of(3, 4), 2)));
@@ -70,14 +70,15 @@ class FactPictureTest {
                 FactPicture.of(Depiction.ARRAY, Family.of(3, 4), 2).words(WORDS));
     }
 
+    /** Two dots in one cell read as half as many rows as the text says. */
     @Test
-    void dotsArePackedTwoRowsToALineWhereThereIsLessRoom() {
-        assertEquals(
-                List.of(": : :", ": : :", "· · ·"),
-                FactPicture.of(Depiction.ARRAY, Question.product(5, 3)).rows(56, 3));
-        assertEquals(
-                List.of(),
-                FactPicture.of(Depiction.ARRAY, Question.product(5, 3)).rows(56, 2));
+    void whereDotsCannotBeCountedAnotherPictureOfTheFactIsDrawn() {
+        FactPicture ten = FactPicture.of(Depiction.ARRAY, Question.product(10, 10));
+        assertEquals(ten, ten.fitted(56, 10));
+        assertEquals(10, ten.rows(56, 10).size());
+        assertEquals("10 jumps of 10 reach 100", ten.fitted(56, 5).words(WORDS));
+        FactPicture apart = FactPicture.of(Depiction.ARRAY, Question.quotient(Family.of(7, 9), 7));
+        assertEquals("63 in 7 equal parts: 9 in each", apart.fitted(56, 5).words(WORDS));
     }
 
     /** Every one of the 200 facts, in each picture, on the smallest screen on which pictures are promised. */
@@ -85,11 +86,11 @@ class FactPictureTest {
     @EnumSource(Depiction.class)
     void everyFactHasEveryPictureOnASmallScreen(Depiction depiction) {
         for (Question question : Families.questions()) {
-            FactPicture picture = FactPicture.of(depiction, question);
+            FactPicture picture = FactPicture.of(depiction, question).fitted(56, 5);
             List<String> rows = picture.rows(56, 5);
             assertFalse(rows.isEmpty(), question + " has no room");
             assertTrue(rows.stream().allMatch(r -> Picture.columns(r) <= 56), question.toString());
-            assertEquals(question.family().product(), counted(depiction, rows, picture), question.toString());
+            assertEquals(question.family().product(), counted(picture.depiction(), rows, picture), question.toString());
             List<Integer> numbers = Pattern.compile("\\d+")
                     .matcher(picture.words(WORDS))
                     .results()
@@ -106,14 +107,13 @@ class FactPictureTest {
     private static int counted(Depiction depiction, List<String> rows, FactPicture picture) {
         return switch (depiction) {
             case ARRAY ->
-                rows.stream()
-                        .mapToInt(r -> r.chars()
-                                .map(c -> c == ':' ? 2 : c == ' ' ? 0 : 1)
-                                .sum())
-                        .sum();
+                (int) rows.stream()
+                        .flatMapToInt(String::chars)
+                        .filter(c -> c == '●')
+                        .count();
             case JUMPS -> {
                 String arcs = rows.get(1);
-                yield (int) arcs.chars().filter(c -> c == '▸' || c == '◂').count() * picture.each();
+                yield (int) arcs.chars().filter(c -> c == '►' || c == '◄').count() * picture.each();
             }
             case BAR ->
                 Pattern.compile("\\d+")
@@ -133,23 +133,13 @@ class FactPictureTest {
                 Picture picture = new Picture(columns, rows, true);
                 LessonPictures.meeting(picture, family, depiction);
                 String shown = picture.toString();
-                String words = FactPicture.of(depiction, family, family.low()).words(WORDS);
-                assertTrue(shown.contains(words), shown);
-                assertTrue(shown.contains("Look at it. Then press Enter."), shown);
-                if (depiction == Depiction.ARRAY) {
-                    long dots = shown.chars().filter(c -> c == '●').count()
-                            + 2
-                                    * shown.lines()
-                                            .filter(l -> l.strip().matches("(: )*:"))
-                                            .mapToLong(l -> l.chars()
-                                                    .filter(c -> c == ':')
-                                                    .count())
-                                            .sum()
-                            + shown.lines()
-                                    .filter(l -> l.strip().matches("(· )*·"))
-                                    .mapToLong(
-                                            l -> l.chars().filter(c -> c == '·').count())
-                                    .sum();
+                // Title, square of four, words, hint and keys leave nine rows of twenty.
+                FactPicture drawn =
+                        FactPicture.of(depiction, family, family.low()).fitted(columns - 4, rows - 11);
+                assertTrue(shown.contains(drawn.words(WORDS)), shown);
+                assertTrue(shown.contains("Say it aloud. Then press Enter to cover it."), shown);
+                if (drawn.depiction() == Depiction.ARRAY) {
+                    long dots = shown.chars().filter(c -> c == '●').count();
                     assertEquals(family.product(), dots, shown);
                 }
             }

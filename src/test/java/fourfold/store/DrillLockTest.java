@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Guards against one child in two drills at once, and against a seat that a dead program keeps for ever. */
@@ -33,6 +36,16 @@ class DrillLockTest {
         mina.close();
         DrillLock.take(file(), MINA).orElseThrow().close();
         ivo.close();
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whoeverComesByALinkComesToTheSameSeat() throws IOException {
+        Files.writeString(file(), "");
+        Path link = Files.createSymbolicLink(file().resolveSibling("link.db"), file());
+        DrillLock mina = DrillLock.take(file(), MINA).orElseThrow();
+        assertTrue(DrillLock.take(link, MINA).isEmpty());
+        mina.close();
     }
 
     @Test

@@ -99,7 +99,7 @@ class EarlierFilesTest {
     private static List<Path> copiesLeft() throws IOException {
         try (Stream<Path> folders = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
             return folders.filter(f -> String.valueOf(f.getFileName()).startsWith("fourfold-copy"))
-                    .filter(f -> Files.exists(f.resolve("copy-before-2.db")))
+                    .filter(f -> Files.exists(f.resolve("copy-before-3.db")))
                     .toList();
         }
     }

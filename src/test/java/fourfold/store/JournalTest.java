@@ -75,7 +75,8 @@ class JournalTest {
     private List<String> beside(Path file) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(p -> p.getFileName().toString())
-                    .filter(name -> name.startsWith(file.getFileName() + "-"))
+                    // The empty file of the seats holds nothing.
+                    .filter(name -> name.startsWith(file.getFileName() + "-") && !name.endsWith("-drills"))
                     .sorted()
                     .toList();
         }
@@ -398,7 +399,7 @@ class JournalTest {
     @Test
     void theCopyBeforeAMigrationIsWholeByItself() throws IOException {
         StoreFile.open(killed(), StoreFile.PATIENCE, Later.schema()).close();
-        assertWholeAlone(folder.resolve("family-before-3.db"));
+        assertWholeAlone(folder.resolve("family-before-4.db"));
         assertTrue(FileHead.isLogged(file()));
     }
 

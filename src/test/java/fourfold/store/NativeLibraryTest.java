@@ -11,12 +11,15 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.sqlite.SQLiteJDBCLoader;
 import org.sqlite.util.OSInfo;
@@ -39,8 +42,38 @@ class NativeLibraryTest {
         assertEquals(folder, NativeLibrary.unpacked(cache));
         assertEquals(first, Files.getLastModifiedTime(library));
         try (Stream<Path> files = Files.list(folder)) {
-            assertEquals(List.of(library), files.toList(), "nothing half done is left");
+            assertEquals(
+                    Set.of(library, folder.resolve(library.getFileName() + ".crc32c")),
+                    Set.copyOf(files.toList()),
+                    "nothing half done is left");
         }
+    }
+
+    @Test
+    void aSpoiltLibraryIsUnpackedAnew() throws IOException {
+        Path library = NativeLibrary.unpacked(cache).resolve(System.mapLibraryName("sqlitejdbc"));
+        byte[] whole = Files.readAllBytes(library);
+        byte[] spoilt = whole.clone();
+        spoilt[whole.length / 2] ^= 1;
+        Files.write(library, spoilt);
+        NativeLibrary.unpacked(cache);
+        assertArrayEquals(whole, Files.readAllBytes(library));
+        Files.write(library, java.util.Arrays.copyOf(whole, 5_000));
+        NativeLibrary.unpacked(cache);
+        assertArrayEquals(whole, Files.readAllBytes(library));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aLibraryThatOthersCouldHavePutThereIsNotLoaded() throws IOException {
+        Path folder = NativeLibrary.unpacked(cache);
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxrwxrwx"));
+        assertThrows(IOException.class, () -> NativeLibrary.unpacked(cache));
+        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        Path library = folder.resolve(System.mapLibraryName("sqlitejdbc"));
+        Path elsewhere = Files.move(library, cache.resolve("elsewhere"));
+        Files.createSymbolicLink(library, elsewhere);
+        assertThrows(IOException.class, () -> NativeLibrary.unpacked(cache));
     }
 
     @Test

@@ -27,6 +27,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.sqlite.SQLiteDataSource;
 
 /** Guards against harming a file that is not ours, and against opening one that should not be opened. */
@@ -84,6 +86,36 @@ class StoreFileTest {
         ask(other, "PRAGMA journal_mode = WAL");
         assertLeftAlone(other, "it belongs to another program; name another file");
         assertFalse(Files.exists(temporary.resolve("other.db-wal")));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "thief  | CREATE TRIGGER thief AFTER INSERT ON answer BEGIN DELETE FROM answer WHERE position > 1; END",
+                "answer_log | DROP VIEW answer_log; CREATE VIEW answer_log AS SELECT 1 AS nickname",
+                "ix_more | CREATE UNIQUE INDEX ix_more ON answer (drill_nr)",
+                "ix_act_child | DROP INDEX ix_act_child",
+                "removed_child | DROP TABLE removed_child; CREATE VIEW removed_child AS SELECT 'x' AS id, 1 AS removed_at"
+            })
+    void aFileWhoseTablesWereChangedBehindOurBackIsNotPractisedIn(String name, String sql)
+            throws IOException, SQLException {
+        Path file = usual();
+        for (String one : sql.split("; (?=CREATE)")) {
+            ask(file, one);
+        }
+        assertLeftAlone(
+                file,
+                "\"" + name + "\" in it is not as Fourfold makes it; restore a backup, or save what is good with"
+                        + " fourfold salvage");
+    }
+
+    @Test
+    void aTableOrViewOfOnesOwnBesideOursIsNoHindrance() throws SQLException {
+        Path file = usual();
+        ask(file, "CREATE TABLE note (text TEXT)");
+        ask(file, "CREATE VIEW wrong AS SELECT * FROM answer_log WHERE outcome = 'wrong'");
+        Store.open(file).close();
     }
 
     @Test
@@ -241,7 +273,7 @@ class StoreFileTest {
                 List.of("CREATE TABLE note (words VARCHAR(40))"),
                 ask(file, "SELECT sql FROM sqlite_schema WHERE name = 'note'"));
 
-        Path copy = file.resolveSibling("fourfold-before-3.db");
+        Path copy = file.resolveSibling("fourfold-before-4.db");
         try (Store before = Store.open(copy)) {
             assertEquals(List.of(ANA), before.children());
         }

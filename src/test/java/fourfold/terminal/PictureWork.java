@@ -49,7 +49,7 @@ public class PictureWork {
     /** The difference between the pictures. */
     @Benchmark
     public Object pictureDifference() {
-        after.show(stage.screen(), before, Theme.TERMINAL);
+        after.show(stage.screen(), before, Theme.PLAIN);
         return after;
     }
 

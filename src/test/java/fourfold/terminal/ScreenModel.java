@@ -23,6 +23,9 @@ public final class ScreenModel {
             .newDecoder()
             .onMalformedInput(CodingErrorAction.REPLACE)
             .onUnmappableCharacter(CodingErrorAction.REPLACE);
+    /** What a terminal is asked about its colours and its kind; this one does not answer. */
+    private static final Set<String> QUESTIONS = Set.of("]10;?\u0007", "]11;?\u0007", "[c");
+
     private final Set<String> unknown = new TreeSet<>();
     private boolean orderAsSent;
     private final Set<String> styles = new TreeSet<>();
@@ -111,7 +114,7 @@ public final class ScreenModel {
             mode(Integer.parseInt(body.substring(1)), last == 'h');
         } else if (text.equals("[8l") || text.equals("[8h")) {
             orderAsSent = last == 'l';
-        } else if (!text.equals(">")) {
+        } else if (!text.equals(">") && !QUESTIONS.contains(text)) {
             unknown.add("ESC " + text);
         }
     }

@@ -1,22 +1,22 @@
 package fourfold.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import fourfold.progress.Mastery;
-import fourfold.progress.Setting;
-import fourfold.progress.Settings;
 import fourfold.screens.Colours;
+import fourfold.words.Stones;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Guards against letters that cannot be read: the contrast of Web Content Accessibility Guidelines 2.2, 4.5 to 1 for text
- * (1.4.3), 7 to 1 where the contrast is to be strong (1.4.6), 3 to 1 for graphics (1.4.11).
+ * (1.4.3), 3 to 1 for graphics (1.4.11), as the colours leave the program at each depth.
  */
 class ThemeTest {
     /** Relative luminance, as the guidelines define it. */
@@ -44,38 +44,78 @@ class ThemeTest {
         assertEquals(4.5422, contrast(white, new TextColor.RGB(0x76, 0x76, 0x76)), 1e-4);
     }
 
-    @ParameterizedTest
-    @CsvSource({"DARK, 7, 4.5, 3", "LIGHT, 7, 4.5, 3", "CONTRAST, 21, 7, 7"})
-    void everythingCanBeReadInEveryTheme(Theme theme, double text, double quiet, double levels) {
-        for (Ink ink : List.of(Ink.PLAIN, Ink.STRONG, Ink.CHOSEN)) {
-            assertTrue(contrast(theme.of(ink), theme.ground()) >= text, theme + " " + ink);
+    /** xterm's 256 colours: a cube of six steps 0, 95, 135, 175, 215, 255 from 16 on, and greys 8 + 10 n from 232 on. */
+    private static TextColor.RGB published(int entry) {
+        if (entry >= 232) {
+            int grey = 8 + 10 * (entry - 232);
+            return new TextColor.RGB(grey, grey, grey);
         }
-        assertTrue(contrast(theme.of(Ink.QUIET), theme.ground()) >= quiet, theme.toString());
-        for (Mastery level : Mastery.values()) {
-            double its = contrast(theme.of(Colours.of(level)), theme.ground());
-            assertTrue(its >= levels, theme + " " + level + " " + its);
-        }
+        int[] steps = {0, 95, 135, 175, 215, 255};
+        int cube = entry - 16;
+        return new TextColor.RGB(steps[cube / 36], steps[cube / 6 % 6], steps[cube % 6]);
     }
 
     @ParameterizedTest
-    @EnumSource(value = Theme.class, mode = EnumSource.Mode.EXCLUDE, names = "TERMINAL")
-    void aHigherLevelStandsOutMore(Theme theme) {
-        double before = 0;
-        for (Mastery level : List.of(Mastery.ACQUIRING, Mastery.ACCURATE, Mastery.FLUENT, Mastery.LASTING)) {
-            double its = contrast(theme.of(Colours.of(level)), theme.ground());
-            assertTrue(its > before, theme + " " + level);
-            before = its;
+    @EnumSource(
+            value = ColourDepth.class,
+            names = {"FULL", "PALETTE"})
+    void everythingCanBeReadOnADarkAndOnALightGround(ColourDepth depth) {
+        for (Theme theme : List.of(Theme.DARK, Theme.LIGHT)) {
+            TextColor ground = shown(depth, theme.ground());
+            for (Ink ink : List.of(Ink.PLAIN, Ink.STRONG, Ink.CHOSEN, Ink.QUIET)) {
+                assertTrue(contrast(shown(depth, theme.of(ink)), ground) >= 4.5, theme + " " + ink);
+            }
+            double before = 0;
+            for (Mastery level : Mastery.values()) {
+                double its = contrast(shown(depth, theme.of(Colours.of(level))), ground);
+                assertTrue(its >= 3, theme + " " + level + " " + its);
+                assertTrue(its > before, "a higher level stands out more: " + theme + " " + level);
+                before = its;
+            }
         }
+    }
+
+    /** The colour that is sent, as the standard palette shows it. */
+    private static TextColor shown(ColourDepth depth, TextColor colour) {
+        TextColor sent = depth.nearest(colour);
+        assertTrue(sent instanceof TextColor.Indexed, sent.toString());
+        int entry =
+                Integer.parseInt(new String(sent.getForegroundSGRSequence(), java.nio.charset.StandardCharsets.US_ASCII)
+                        .replace("38;5;", ""));
+        assertTrue(entry >= 16, "the first sixteen have no known value");
+        assertEquals(
+                List.of(
+                        published(entry).getRed(),
+                        published(entry).getGreen(),
+                        published(entry).getBlue()),
+                List.of(sent.getRed(), sent.getGreen(), sent.getBlue()));
+        return published(entry);
     }
 
     @Test
-    void everyChoiceOfTheParentHasItsTheme() {
-        List<Theme> themes = Setting.COLOURS.offered().stream()
-                .map(c -> Colours.of(Settings.USUAL.with(Setting.COLOURS.key(), c)))
-                .toList();
-        assertEquals(List.of(Theme.values()), themes);
-        assertEquals(Theme.LIGHT, Colours.shared(List.of(Theme.LIGHT, Theme.LIGHT)));
-        assertEquals(Theme.TERMINAL, Colours.shared(List.of(Theme.LIGHT, Theme.DARK)));
-        assertEquals(Theme.TERMINAL, Colours.shared(List.of()));
+    void withSixteenColoursOnlyTheTerminalsOwnPairIsUsed() {
+        for (Ink ink : Ink.values()) {
+            TextCharacter cell = Theme.PLAIN.cell('7', ink);
+            assertEquals(TextColor.ANSI.DEFAULT, cell.getForegroundColor());
+            assertEquals(TextColor.ANSI.DEFAULT, cell.getBackgroundColor());
+        }
+        for (ColourDepth depth : List.of(ColourDepth.SIXTEEN, ColourDepth.EIGHT, ColourDepth.NONE)) {
+            assertTrue(!depth.hasPalette());
+        }
+    }
+
+    /** Every pair of levels, not only neighbours, on every terminal. */
+    @Test
+    void levelsDifferInShape() {
+        for (boolean unicode : new boolean[] {true, false}) {
+            for (Mastery a : Mastery.values()) {
+                for (Mastery b : Mastery.values()) {
+                    if (a != b) {
+                        assertNotEquals(Stones.of(a, unicode), Stones.of(b, unicode));
+                    }
+                }
+                assertEquals(Stones.WIDTH, Stones.of(a, unicode).length());
+            }
+        }
     }
 }

@@ -2,6 +2,7 @@ package fourfold.upkeep;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Family;
@@ -190,7 +191,7 @@ class MergeTest {
         assertArrayEquals(other, Files.readAllBytes(b), "the other file was written to");
         try (Store store = Store.open(a)) {
             assertEquals(told, Merge.of(store, b, NOTHING));
-            assertEquals(new Merge(RowCounts.NONE, List.of(), List.of()), Merge.of(store, b, NOTHING));
+            assertEquals(new Merge(RowCounts.NONE, List.of(), List.of(), List.of()), Merge.of(store, b, NOTHING));
         }
         assertTrue(told.came().of(RowCounts.Kind.ANSWER) > 0);
     }
@@ -262,24 +263,93 @@ class MergeTest {
     }
 
     @Test
-    void aRemovedChildDoesNotComeBackUnderARowThatIsTheSameChildElsewhere() {
+    void aRemovalGoesAlongInBothDirectionsAndTakesNoAnswerThatItDoesNotName() {
+        Path here = with(ANA, 1);
+        Path there = with(ANA, 1);
+        try (Store store = Store.open(here)) {
+            store.remove(ANA.id(), NOW);
+            Merge merge = Merge.of(store, there, NOTHING);
+            assertEquals(List.of("Ana"), merge.leftOut());
+            assertEquals(RowCounts.NONE, merge.came());
+            assertEquals(List.of(), store.allChildren());
+        }
+        try (Store store = Store.open(there)) {
+            Merge merge = Merge.of(store, here, NOTHING);
+            assertEquals(List.of("Ana"), merge.removed());
+            assertEquals(List.of(), store.allChildren(), "removed there, and she stayed here");
+        }
+        Path later = with(ANA, 1);
+        try (Store store = Store.open(later)) {
+            DrillSession session = Invented.session(ANA, 2);
+            store.begin(session);
+            store.keep(Invented.answer(session, 1));
+            assertEquals(List.of(), Merge.of(store, here, NOTHING).removed());
+            assertEquals(List.of(Invented.answer(session, 1)), store.answers(ANA.id()), "a later answer was taken too");
+        }
+        assertEquals(content(merged(here, later)), content(merged(later, here)));
+    }
+
+    @Test
+    void aRemovalIsTakenBackWhereACopyRemainsAndHoldsNoLongerThanThat() throws IOException {
+        Path here = with(ANA, 1);
+        try (Store store = Store.open(here)) {
+            store.keep(Invented.action(ANA, 1, new ParentAction.Choose("minutes", "7")));
+            store.keep(Invented.action(ANA, 2, new ParentAction.Undo(Invented.id(2_000_001))));
+        }
+        Path copy = Files.copy(here, folder.resolve("copy.db"));
+        Merge.Said back = new Merge.Said(Set.of(), Map.of(), Set.of("ana"), NOW, 60);
+        Path removed = empty();
+        for (int time = 1; time <= 2; time++) {
+            try (Store store = Store.open(here)) {
+                store.remove(store.children().get(0).id(), NOW);
+                assertEquals(List.of("Ana"), Merge.of(store, copy, NOTHING).leftOut());
+                assertEquals(List.of(), store.allChildren());
+                if (time == 1) {
+                    Merge.of(store, copy, back);
+                    Child ana = store.children().get(0);
+                    assertEquals("Ana", ana.name());
+                    assertEquals(1, store.answers(ana.id()).size());
+                    assertEquals(List.of(), fourfold.log.ActionRecord.inForce(store.actions(ana.id())));
+                }
+            }
+            removed = merged(removed, here);
+        }
+        Path both = merged(removed, copy, back);
+        assertEquals(content(both), content(merged(here, copy, back)), "two computers bring back one child");
+        assertEquals(content(both), content(merged(both, here)), "the removal takes the child again");
+        assertEquals(List.of(), Verification.of(both));
+    }
+
+    @Test
+    void whatARemovalNamesIsGoneFromTheFilesBytesAlsoOnTheOtherComputer() throws IOException {
+        Path here = with(ANA, 1);
+        Path there = with(ANA, 1);
+        try (Store store = Store.open(here)) {
+            store.remove(ANA.id(), NOW);
+        }
+        try (Store store = Store.open(there)) {
+            Merge.of(store, here, NOTHING);
+        }
+        for (Path file : List.of(here, there)) {
+            String bytes = new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1);
+            assertFalse(bytes.contains("Ana"), file + " still holds the name");
+        }
+    }
+
+    @Test
+    void aRowThatIsTheSameChildElsewhereKeepsItsOwnAnswers() {
         Merge.Said same = new Merge.Said(Set.of("Ana"), Map.of(), NOW, 60);
         Path here = with(ANA, 1);
         Path there = merged(with(ANA_TOO, 2), here, same);
         try (Store store = Store.open(here)) {
             store.remove(ANA.id(), NOW);
-            Merge merge = Merge.of(store, there, NOTHING);
-            assertEquals(Set.of("Ana", "ana"), Set.copyOf(merge.leftOut()));
-            assertEquals(RowCounts.NONE, merge.came());
-            assertEquals(List.of(), store.allChildren());
-        }
-        Path apart = with(ANA, 1);
-        try (Store store = Store.open(apart)) {
-            store.remove(ANA.id(), NOW);
-            store.add(ANA_TOO);
-            Merge merge = Merge.of(store, there, NOTHING);
-            assertEquals(List.of("Ana"), merge.leftOut());
-            assertEquals(1, store.answers(ANA_TOO.id()).size(), "a child of its own here keeps what is its own");
+            Merge.of(store, there, NOTHING);
+            assertEquals(1, store.children().size());
+            assertEquals(
+                    List.of(Invented.session(ANA_TOO, 2).id()),
+                    store.answers(store.children().get(0).id()).stream()
+                            .map(Answer::drill)
+                            .toList());
         }
     }
 

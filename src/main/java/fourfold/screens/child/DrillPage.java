@@ -3,13 +3,11 @@ package fourfold.screens.child;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.log.Child;
-import fourfold.screens.Colours;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Page;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.terminal.WaitSign;
 import fourfold.words.Words;
 import java.time.Instant;
@@ -29,6 +27,7 @@ import java.util.Optional;
  * @param sign what is shown while the file is waited for
  * @param ending the picture of the drill's end
  * @param advice what a grown-up should know; empty for nothing
+ * @param note why the last key did nothing; empty if it did something
  */
 public record DrillPage(
         Words words,
@@ -41,10 +40,13 @@ public record DrillPage(
         DrillFile file,
         WaitSign sign,
         SummaryPicture ending,
-        String advice)
+        String advice,
+        String note)
         implements Page {
     /** What the page is about. */
     enum Mood {
+        /** The child is greeted; Enter begins. */
+        GREETING,
         /** The child practises, or sees the end. */
         PRACTISING,
         /** The disk did not take it, and the child is asked what to do. */
@@ -66,7 +68,14 @@ public record DrillPage(
                 DrillFile.FRESH,
                 new WaitSign(words.say("drill.moment")),
                 SummaryPicture.without(words, child, ready.progress()),
+                "",
                 "");
+    }
+
+    /** The same with a greeting before it, which says how to answer: it begins with Enter. */
+    public DrillPage greeting() {
+        return new DrillPage(
+                words, child, drill, waiting, pauseMeant, counted, Mood.GREETING, file, sign, ending, advice, note);
     }
 
     @Override
@@ -85,17 +94,12 @@ public record DrillPage(
             }
             drawing.mark(picture, file.answersBehind(), advice);
         }
-        picture.centred(picture.height() - 2, sign.shown(), Ink.PLAIN);
+        picture.centred(picture.height() - 2, sign.shown().isEmpty() ? note : sign.shown(), Ink.PLAIN);
     }
 
     /** Why the disk did not take it, in one line. */
     private String reason() {
         return file.state().failure().map(words::failure).orElse("");
-    }
-
-    @Override
-    public Optional<Theme> theme() {
-        return Optional.of(Colours.of(drill.progress().steering().settings()));
     }
 
     @Override

@@ -3,21 +3,20 @@ package fourfold.screens.child;
 import fourfold.drill.Drill;
 import fourfold.drill.Phase;
 import fourfold.drill.Phase.Asking;
-import fourfold.facts.MissingFactor;
+import fourfold.drill.Phase.Reason;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Child;
+import fourfold.log.Purpose;
 import fourfold.progress.Settings;
-import fourfold.screens.TallDigits;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** How a drill looks: almost empty, the question in tall digits, the answer in tall digits beneath. */
 final class DrillPicture {
@@ -33,12 +32,14 @@ final class DrillPicture {
 
     void draw(Picture picture, Drill drill) {
         Phase phase = drill.phase();
-        if (phase instanceof Asking asking) {
-            asking(picture, asking);
+        if (phase instanceof Phase.Ready) {
+            greeting(picture);
+        } else if (phase instanceof Asking asking) {
+            asking(picture, drill, asking);
         } else if (phase instanceof Phase.Right right) {
-            right(picture, right);
+            right(picture, drill, right);
         } else if (phase instanceof Phase.Meeting meeting) {
-            new LessonPicture(words, keys).meeting(picture, meeting);
+            new LessonPicture(words).meeting(picture, meeting, keys.ready());
         } else if (phase instanceof Phase.Paused paused) {
             waiting(picture, "pause.title", paused.byItself() ? "pause.away" : "pause.still");
         } else if (phase instanceof Phase.HandsOff) {
@@ -80,67 +81,73 @@ final class DrillPicture {
         }
     }
 
-    private void asking(Picture picture, Asking asking) {
-        Optional<Question> question = asking.question();
-        if (question.isPresent() && asking.isInView()) {
-            new LessonPicture(words, keys).inView(picture, asking, inView(asking.prompt()));
+    private void asking(Picture picture, Drill drill, Asking asking) {
+        Shelves shelves = new Shelves(picture, words);
+        if (asking.question().isPresent() && asking.isInView()) {
+            new LessonPicture(words).inView(picture, shelves, asking);
             return;
         }
-        TallDigits tall = TallDigits.on(picture);
-        int top = top(picture, tall);
-        String line = switch (asking.reason()) {
-            case WARMING_UP -> words.say(asking.tries() > 0 ? "drill.nearly" : "drill.copy");
+        picture.centred(shelves.told(), told(asking), Ink.PLAIN);
+        shelves.ask(asking.prompt(), asking.typed(), Ink.PLAIN, Ink.STRONG);
+        if (asking.reason() == Reason.WARMING_UP) {
+            LanternPicture.draw(picture, shelves, copied(drill));
+        }
+    }
+
+    private String told(Asking asking) {
+        return switch (asking.reason()) {
+            case WARMING_UP -> words.say(asking.tries() > 0 ? "drill.once.more" : "drill.copy");
             case NO_HURRY -> words.say("drill.nohurry");
+            case COVERED -> words.say(covered(asking.question().orElseThrow()));
             default -> "";
         };
-        picture.centred(top - 2, line, Ink.PLAIN);
-        picture.centredBlock(top, tall.rows(shown(asking.prompt()), picture), Ink.PLAIN);
-        int below = top + tall.height() + 2;
-        picture.centredBlock(below, tall.rows(asking.typed(), picture), Ink.STRONG);
-        int places = Math.max(2, asking.typed().length());
-        picture.centred(below + tall.height(), "─".repeat(tall.width(places)), Ink.QUIET);
     }
 
-    /** The question's first row: question and answer stand in the middle. */
-    private static int top(Picture picture, TallDigits tall) {
-        return Math.max(3, (picture.height() - 2 * tall.height() - 7) / 2);
-    }
-
-    /** A prompt as it is asked. */
-    private String shown(Prompt prompt) {
-        if (prompt instanceof MissingFactor hidden) {
-            return hidden.known() + "" + words.sign(Operation.MULTIPLY) + "?=" + hidden.product();
+    private static String covered(Question question) {
+        if (question.operation() == Operation.DIVIDE) {
+            return "drill.covered.undone";
         }
-        return prompt instanceof Question question ? signs(question) + "=" : Integer.toString(prompt.expected());
+        return question.left() > question.right() ? "drill.covered.turned" : "drill.covered";
     }
 
-    /** A prompt with its answer in view. */
-    private String inView(Prompt prompt) {
-        if (prompt instanceof MissingFactor hidden) {
-            return hidden.known() + "" + words.sign(Operation.MULTIPLY) + hidden.expected() + "=" + hidden.product();
+    /** How many numbers to copy are done. */
+    private static int copied(Drill drill) {
+        return (int) drill.progress().drill().orElseThrow().answers().stream()
+                .filter(a -> a.purpose() == Purpose.COPY && a.isCorrect())
+                .count();
+    }
+
+    /** The answer stays where it was typed. */
+    private void right(Picture picture, Drill drill, Phase.Right right) {
+        Shelves shelves = new Shelves(picture, words);
+        Prompt prompt = right.answer().prompt();
+        String typed = right.answer().typed();
+        if (prompt instanceof NumberToCopy) {
+            shelves.ask(prompt, typed, Ink.PLAIN, Ink.STRONG);
+            LanternPicture.draw(picture, shelves, copied(drill));
+            return;
         }
-        return shown(prompt) + (prompt instanceof Question ? prompt.expected() : "");
+        shelves.ask(prompt, typed, Ink.STRONG, Ink.STRONG);
+        picture.centred(shelves.told(), words.say("drill.right"), Ink.PLAIN);
     }
 
-    private String signs(Question question) {
-        return question.left() + "" + words.sign(question.operation()) + question.right();
-    }
-
-    private void right(Picture picture, Phase.Right right) {
-        TallDigits tall = TallDigits.on(picture);
-        int top = top(picture, tall);
-        picture.centredBlock(top, tall.rows(inView(right.answer().prompt()), picture), Ink.STRONG);
-        if (!(right.answer().prompt() instanceof NumberToCopy)) {
-            picture.centred(top + tall.height() + 2, words.say("drill.right"), Ink.PLAIN);
-        }
+    private void greeting(Picture picture) {
+        int y = picture.height() / 2 - 3;
+        picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
+        picture.centred(y + 2, words.say("minutes.how", keys.ready()), Ink.PLAIN);
+        picture.centred(y + 3, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
+        picture.centred(y + 5, words.say("minute.begin", keys.ready()), Ink.PLAIN);
     }
 
     private void waiting(Picture picture, String title, String line) {
-        int y = picture.height() / 2 - 3;
+        int y = picture.height() / 2 - 5;
         picture.centred(y, words.say(title), Ink.STRONG);
         picture.centred(y + 2, words.say(line), Ink.PLAIN);
         picture.centred(y + 4, words.say("pause.on", keys.ready()), Ink.PLAIN);
         picture.centred(y + 5, words.say("pause.stop", keys.pause()), Ink.PLAIN);
+        picture.centred(y + 7, words.say("pause.keys"), Ink.QUIET);
+        picture.centred(y + 8, words.say("pause.keys.ready", keys.ready()), Ink.QUIET);
+        picture.centred(y + 9, words.say("pause.keys.erase", keys.erase(), keys.pause()), Ink.QUIET);
     }
 
     private void oneMinute(Picture picture, Operation operation) {
@@ -163,7 +170,8 @@ final class DrillPicture {
         String minutes = "▪".repeat(minutesPractised(drill)) + " ";
         picture.text(0, y, name, Ink.QUIET);
         picture.right(y, minutes, Ink.QUIET);
-        boolean waits = drill.phase() instanceof Phase.Paused
+        boolean waits = drill.phase() instanceof Phase.Ready
+                || drill.phase() instanceof Phase.Paused
                 || drill.phase() instanceof Phase.HandsOff
                 || drill.phase() instanceof Phase.OneMinute;
         if (!waits) {
@@ -172,6 +180,7 @@ final class DrillPicture {
         }
     }
 
+    /** As many of the keys as there is room for; pause is always among them. */
     private String keysFor(Phase phase, int room) {
         List<String> told = new ArrayList<>();
         if (phase instanceof Asking asking && !asking.typed().isEmpty()) {
@@ -181,8 +190,9 @@ final class DrillPicture {
             told.add(words.say("drill.foot.showme", keys.ready()));
         }
         told.add(words.say("drill.foot.pause", keys.pause()));
-        if (told.size() > 2 && Picture.columns(String.join("   ", told)) > room) {
-            told.remove(1);
+        told.add(words.say("drill.foot.keys"));
+        while (told.size() > 2 && Picture.columns(String.join("   ", told)) > room) {
+            told.remove(told.size() == 3 ? 2 : 1);
         }
         return String.join("   ", told);
     }

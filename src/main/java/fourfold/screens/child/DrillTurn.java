@@ -32,6 +32,7 @@ final class DrillTurn {
     private WaitSign sign;
     private SummaryPicture ending;
     private String advice;
+    private String note;
 
     private DrillTurn(DrillPage page) {
         this.page = page;
@@ -44,6 +45,7 @@ final class DrillTurn {
         sign = page.sign();
         ending = page.ending();
         advice = page.advice();
+        note = page.note();
     }
 
     /** What follows. */
@@ -61,14 +63,17 @@ final class DrillTurn {
                 turn.file,
                 turn.sign,
                 turn.ending,
-                turn.advice);
+                turn.advice,
+                turn.note);
         return new PageResult(next.equals(page) ? page : next, turn.effects);
     }
 
     private void hear(PageEvent event) {
         Instant at = event.at();
         if (event instanceof PageEvent.Opened) {
-            apply(new Event.Enter(at));
+            if (mood != DrillPage.Mood.GREETING) {
+                apply(new Event.Enter(at));
+            }
         } else if (event instanceof PageEvent.Pressed pressed) {
             key(pressed.key(), at);
         } else if (event instanceof PageEvent.Tick) {
@@ -96,14 +101,35 @@ final class DrillTurn {
         } else if (drill.isFinished()) {
             onFinished(key, at);
         } else {
-            apply(DrillKeys.event(key, at));
+            Drill before = drill;
+            Event meant = meant(key, at);
+            apply(meant);
+            note = waiting.isEmpty() && isSame(before.phase(), drill.phase())
+                    ? new RefusedKey(page.words(), before).why(key, meant)
+                    : "";
         }
+    }
+
+    /** Whether the child sees the same; when a key last came is no part of that. */
+    private static boolean isSame(Phase before, Phase now) {
+        return now.equals(before)
+                || (before instanceof Phase.Asking then
+                        && now instanceof Phase.Asking asking
+                        && asking.prompt().equals(then.prompt())
+                        && asking.reason() == then.reason()
+                        && asking.typed().equals(then.typed()));
+    }
+
+    /** What a key means here: the one that shows the keys pauses, for the pause shows them. */
+    private Event meant(Key key, Instant at) {
+        boolean asksForKeys = key.is('?') && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute);
+        return asksForKeys ? new Event.Pause(at) : DrillKeys.event(key, at);
     }
 
     /** A key before its question: it is seen not to count, but for a pause, which comes when the answer is kept. */
     private void early(Key key, Instant at) {
         sign = sign.early(at);
-        if (DrillKeys.event(key, at) instanceof Event.Pause) {
+        if (meant(key, at) instanceof Event.Pause) {
             pauseMeant = pauseMeant.or(() -> Optional.of(at));
         }
     }
@@ -126,6 +152,10 @@ final class DrillTurn {
     }
 
     private void onFinished(Key key, Instant at) {
+        if (ending.isMoving()) {
+            ending = ending.still();
+            return;
+        }
         if (key.kind() == Key.Kind.ENTER && file.isBehind()) {
             ask(new DrillEffect.TryAgain(at));
             sign = sign.begin(at);
@@ -160,6 +190,9 @@ final class DrillTurn {
         }
         if (mood == DrillPage.Mood.REFUSED) {
             return;
+        }
+        if (drill.isFinished()) {
+            ending = ending.at(at);
         }
         if (file.isToBeTried(at)) {
             ask(new DrillEffect.Keep(List.of(), at));
@@ -216,7 +249,9 @@ final class DrillTurn {
     }
 
     private boolean isAtRest() {
-        return drill.phase() instanceof Phase.Paused || drill.phase() instanceof Phase.HandsOff;
+        return drill.phase() instanceof Phase.Paused
+                || drill.phase() instanceof Phase.HandsOff
+                || drill.phase() instanceof Phase.Ready;
     }
 
     private void ask(DrillEffect effect) {
@@ -231,6 +266,7 @@ final class DrillTurn {
         Step step = drill.on(event);
         boolean ends = step.next().isFinished() && !drill.isFinished();
         if (!ends && step.effects().isEmpty()) {
+            note = step.next().phase().getClass().equals(drill.phase().getClass()) ? note : "";
             drill = step.next();
             return;
         }
@@ -255,13 +291,14 @@ final class DrillTurn {
 
     /** What waited counts now: all is kept, or the child goes on without. */
     private void counts(Instant at) {
-        if (mood == DrillPage.Mood.REFUSED) {
+        if (mood != DrillPage.Mood.LEAVING) {
             mood = DrillPage.Mood.PRACTISING;
         }
         if (waiting.isPresent()) {
             drill = waiting.get();
             waiting = Optional.empty();
             counted = at;
+            note = "";
         }
         Optional<Instant> meant = pauseMeant;
         pauseMeant = Optional.empty();

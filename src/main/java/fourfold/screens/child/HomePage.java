@@ -5,8 +5,6 @@ import fourfold.home.Home;
 import fourfold.home.KnownChild;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
-import fourfold.progress.Steering;
-import fourfold.screens.Colours;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.screens.parent.GuidePage;
@@ -19,12 +17,10 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * The first page: who wants to practise?
@@ -32,10 +28,9 @@ import java.util.Optional;
  * @param children who practises here
  * @param known whether there is any child, those put away among them
  */
-public record HomePage(
-        PageContext context, List<Child> children, boolean known, Theme shared, Menu menu, String trouble)
+public record HomePage(PageContext context, List<Child> children, boolean known, Menu menu, String trouble)
         implements KeyPage {
-    private static HomePage of(PageContext context, List<Child> children, boolean known, Theme theme) {
+    private static HomePage of(PageContext context, List<Child> children, boolean known) {
         Words words = context.words();
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(words.say("home.add"));
@@ -43,7 +38,7 @@ public record HomePage(
             lines.add(words.say("home.parents"));
         }
         lines.add(words.say("home.leave"));
-        return new HomePage(context, children, known, theme, new Menu(lines), "");
+        return new HomePage(context, children, known, new Menu(lines), "");
     }
 
     /** Reads who practises here, and makes the page. */
@@ -53,11 +48,7 @@ public record HomePage(
             List<KnownChild> all = home.children().all();
             List<Child> children =
                     all.stream().filter(k -> !k.away()).map(KnownChild::child).toList();
-            Theme theme = Colours.shared(children.stream()
-                    .map(child -> Colours.of(
-                            Steering.of(home.records().actions(child)).settings()))
-                    .toList());
-            return new Made(of(context, children, !all.isEmpty(), theme));
+            return new Made(of(context, children, !all.isEmpty()));
         }
 
         /** The page a program begins with; with nobody on it, and why, if the records can't be read. */
@@ -65,14 +56,13 @@ public record HomePage(
             try {
                 return ((Made) perform(home)).page();
             } catch (RecordsFailure e) {
-                return of(context, List.of(), false, Theme.TERMINAL)
-                        .with(context.words().failure(e));
+                return of(context, List.of(), false).with(context.words().failure(e));
             }
         }
     }
 
     private HomePage with(String line) {
-        return new HomePage(context, children, known, shared, menu, line);
+        return new HomePage(context, children, known, menu, line);
     }
 
     @Override
@@ -93,11 +83,6 @@ public record HomePage(
     }
 
     @Override
-    public Optional<Theme> theme() {
-        return Optional.of(shared);
-    }
-
-    @Override
     public PageResult pressed(PageEvent.Pressed key) {
         if (key.key().kind() == Key.Kind.ESCAPE) {
             return PageResult.of(this, PageEffect.LEAVE);
@@ -106,7 +91,7 @@ public record HomePage(
             return PageResult.of(this, new PageEffect.Open(GuidePage.of(context.words())));
         }
         Menu next = menu.on(key.key());
-        HomePage page = new HomePage(context, children, known, shared, next, trouble);
+        HomePage page = new HomePage(context, children, known, next, trouble);
         return next.picked() ? PageResult.of(page, chosen(next.chosen(), key.at())) : PageResult.of(page);
     }
 

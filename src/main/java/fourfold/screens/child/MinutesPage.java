@@ -4,7 +4,6 @@ import fourfold.drill.Drill;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.progress.Progress;
-import fourfold.screens.Colours;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Ink;
@@ -12,14 +11,12 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.terminal.Wrapping;
 import fourfold.words.ClockAdvice;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** How many minutes today? Enter begins. */
 record MinutesPage(PageContext context, Child child, Progress progress, int minutes, String trouble)
@@ -60,11 +57,6 @@ record MinutesPage(PageContext context, Child child, Progress progress, int minu
             picture.centred(line++, part, Ink.STRONG);
         }
         picture.centred(picture.height() - 1, words.say("minutes.foot"), Ink.QUIET);
-    }
-
-    @Override
-    public Optional<Theme> theme() {
-        return Optional.of(Colours.of(progress.steering().settings()));
     }
 
     @Override

@@ -1,10 +1,13 @@
 package fourfold.screens.child;
 
+import fourfold.drill.Gain;
 import fourfold.drill.Summary;
+import fourfold.drill.Summary.Day;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
+import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
@@ -12,33 +15,68 @@ import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The end of a drill: what was practised, what became firmer or quicker than the child's own past, what comes next, a
- * sentence to read aloud, and beside it the child's own stairs, which only ever fill.
+ * The end of a drill: a word for the day, the one gain most worth telling as a sentence to read aloud, the child's stairs
+ * as they grow by what was done today, what a stone is, and what comes next.
  */
 record SummaryPicture(
         Words words,
         Child child,
         Settings settings,
-        Optional<LifetimeProgress> filling,
+        List<Answer> today,
+        Optional<TodaysStones> stones,
         Optional<Timings> timings,
         boolean showsGraph) {
     /** More names than this make a list that nobody reads. */
-    private static final int MOST_NAMES = 4;
+    private static final int MOST_NAMES = 3;
+
+    private static final int WIDEST_TEXT = 56;
+
+    /** The last step beside which the text stands. */
+    private static final int BESIDE = 5;
 
     /** Without stairs and minutes. */
     static SummaryPicture without(Words words, Child child, Progress progress) {
         return new SummaryPicture(
-                words, child, progress.steering().settings(), Optional.empty(), Optional.empty(), false);
+                words,
+                child,
+                progress.steering().settings(),
+                progress.drill().map(d -> d.answers()).orElse(List.of()),
+                Optional.empty(),
+                Optional.empty(),
+                false);
     }
 
-    /** With the child's stairs and minutes. */
+    /** With the child's stairs, in which today is counted, and minutes. */
     SummaryPicture with(LifetimeProgress stairs, Timings minutes) {
-        return new SummaryPicture(words, child, settings, Optional.of(stairs), Optional.of(minutes), showsGraph);
+        TodaysStones laid = TodaysStones.between(stairs.before(today), stairs);
+        return new SummaryPicture(words, child, settings, today, Optional.of(laid), Optional.of(minutes), showsGraph);
+    }
+
+    private SummaryPicture with(Optional<TodaysStones> shown) {
+        return new SummaryPicture(words, child, settings, today, shown, timings, showsGraph);
+    }
+
+    /** The stairs as they are at that moment; this very picture if nothing moves. */
+    SummaryPicture at(Instant now) {
+        Optional<TodaysStones> shown = stones.map(s -> s.at(now));
+        return shown.equals(stones) ? this : with(shown);
+    }
+
+    /** Whether stones are still being laid. */
+    boolean isMoving() {
+        return stones.filter(TodaysStones::isMoving).isPresent();
+    }
+
+    /** With all stones laid. */
+    SummaryPicture still() {
+        return with(stones.map(TodaysStones::all));
     }
 
     /** Whether there is more to see: the graph of the child's minutes, if one was taken today. */
@@ -48,7 +86,7 @@ record SummaryPicture(
 
     /** The graph of the child's minutes. */
     SummaryPicture more() {
-        return new SummaryPicture(words, child, settings, filling, timings, true);
+        return new SummaryPicture(words, child, settings, today, stones, timings, true);
     }
 
     void draw(Picture picture, Summary summary) {
@@ -58,7 +96,7 @@ record SummaryPicture(
             told(picture, summary);
         }
         picture.centred(
-                picture.height() - 1, words.say("summary.press", new DrillKeys(words, settings).ready()), Ink.PLAIN);
+                picture.height() - 1, words.say("summary.press", new DrillKeys(words, settings).ready()), Ink.QUIET);
     }
 
     private void graph(Picture picture, Summary summary) {
@@ -69,68 +107,90 @@ record SummaryPicture(
     }
 
     private void told(Picture picture, Summary summary) {
-        ChildStairs stairs = new ChildStairs(picture, filling);
-        int gap = 4;
-        int textWidth = Math.min(56, picture.width() - stairs.width() - gap - 4);
-        int left = Math.max(1, (picture.width() - stairs.width() - gap - textWidth) / 2);
-        int top = Math.max(2, (picture.height() - stairs.height() - 2) / 2 - 1);
-        picture.centred(top - 2, words.say("summary.title", Words.isolated(child.name())), Ink.STRONG);
-        stairs.draw(left, top);
-        picture.text(left, top + stairs.height() + 1, words.say("summary.stairs"), Ink.QUIET);
-        int y = top;
-        for (String line : fitted(summary, textWidth, picture.height() - top - 2)) {
-            picture.text(left + stairs.width() + gap, y++, line, Ink.PLAIN);
+        ChildStairs stairs = new ChildStairs(picture);
+        int spare = picture.height() - stairs.height() - 5;
+        boolean drawn = stones.isPresent() && spare >= 0 && picture.width() >= stairs.width() + 20;
+        int top = drawn ? 2 + spare / 2 : 2;
+        int beside = drawn ? stairs.widthOf(BESIDE) + 4 : 0;
+        int width = Math.min(WIDEST_TEXT, picture.width() - beside - 4);
+        int left = Math.max(2, (picture.width() - beside - width) / 2);
+        picture.centred(
+                top - 2, words.say("summary.title." + key(summary.day()), Words.isolated(child.name())), Ink.STRONG);
+        if (drawn) {
+            stairs.draw(left, top, stones.get()::stones);
         }
+        int rows = drawn ? (stairs.height() * BESIDE) / 10 : picture.height() - top - 4;
+        int y = top;
+        for (String line : fitted(sentences(summary), width, rows)) {
+            picture.text(left + beside, y, line, y == top || line.startsWith("  ") ? Ink.STRONG : Ink.PLAIN);
+            y++;
+        }
+        int below = drawn ? top + stairs.height() : picture.height() - 3;
+        if (drawn) {
+            picture.centred(below, words.say("summary.stone"), Ink.QUIET);
+        }
+        String next = next(summary);
+        picture.centred(below + 1, next, Ink.PLAIN);
+    }
+
+    private static String key(Enum<?> one) {
+        return one.name().toLowerCase(Locale.ROOT);
     }
 
     /** As many sentences as there is room for; what matters least goes first. */
-    private List<String> fitted(Summary summary, int width, int rows) {
-        List<String> sentences = new ArrayList<>(sentences(summary));
-        List<String> lines = wrapped(sentences, width);
-        for (int drop = sentences.size() - 3; lines.size() > rows && drop > 1; drop--) {
-            sentences.remove(drop);
-            lines = wrapped(sentences, width);
+    private static List<String> fitted(List<String> sentences, int width, int rows) {
+        List<String> kept = new ArrayList<>(sentences);
+        List<String> lines = wrapped(kept, width);
+        while (lines.size() > rows && kept.size() > 1) {
+            kept.remove(kept.size() - 1);
+            lines = wrapped(kept, width);
         }
         return lines;
     }
 
     private static List<String> wrapped(List<String> sentences, int width) {
         List<String> lines = new ArrayList<>();
-        for (String sentence : sentences) {
-            List<String> parts = Wrapping.lines(sentence, width);
-            lines.add(parts.get(0));
-            parts.subList(1, parts.size()).forEach(part -> lines.add("  " + part));
-        }
+        sentences.forEach(sentence -> lines.addAll(Wrapping.lines(sentence, width)));
         return lines;
     }
 
-    /** Everything there is to tell, the sentence to read aloud before the last. */
+    /** Everything there is to tell, the sentence to read aloud first. */
     private List<String> sentences(Summary summary) {
         List<String> told = new ArrayList<>();
-        told.add(words.say("summary.practised", words.minutes(summary.practised())));
-        told.add(
-                summary.answers().asked() == 0
-                        ? words.say("summary.none")
-                        : words.say(
-                                "summary.right",
-                                summary.answers().right(),
-                                summary.answers().asked()));
-        summary.timing().ifPresent(t -> told.add(timed(t)));
-        add(told, "summary.met", summary.changes().met());
-        add(told, "summary.firmer", summary.changes().firmer());
-        add(told, "summary.quicker", summary.changes().quicker());
-        add(told, "summary.again", summary.changes().again());
-        summary.changes().next().ifPresent(f -> add(told, "summary.next", List.of(f)));
-        told.add("");
         told.add(words.say("summary.read", aloud(words, summary)));
-        told.add(words.say("summary.kept"));
+        summary.timing().ifPresent(t -> told.add(timed(t)));
+        int laid = stones.map(s -> s.laid().size()).orElse(0);
+        if (laid > 0) {
+            told.add(words.counted("summary.laid", laid, laid));
+        }
+        List<Family> met = summary.changes().met();
+        if (!met.isEmpty() && met.size() <= MOST_NAMES && !(met.size() == 1 && isTold(summary))) {
+            told.add(words.say("summary.met", words.names(met, MOST_NAMES)));
+        }
+        if (summary.day() == Day.GOOD) {
+            told.add(words.say(
+                    "summary.right",
+                    summary.answers().right(),
+                    summary.answers().asked()));
+        }
+        told.add(words.say("summary.practised", words.minutes(summary.practised())));
         return told;
     }
 
-    private void add(List<String> told, String key, List<Family> families) {
-        if (!families.isEmpty()) {
-            told.add(words.say(key, words.names(families, MOST_NAMES)));
+    /** Whether the one family that was met is the gain that is told. */
+    private static boolean isTold(Summary summary) {
+        return summary.gain().filter(g -> g.kind() == Gain.Kind.MET).isPresent();
+    }
+
+    private String next(Summary summary) {
+        List<Family> again = summary.changes().again();
+        if (!again.isEmpty()) {
+            return words.say("summary.again", words.names(again, MOST_NAMES));
         }
+        return summary.changes()
+                .next()
+                .map(f -> words.say("summary.next", words.name(f)))
+                .orElseGet(() -> words.say("summary.goon"));
     }
 
     private String timed(Summary.Timed timed) {
@@ -141,33 +201,26 @@ record SummaryPicture(
                 Math.round(timed.rates().digitsPerMinute()));
     }
 
-    /** One sentence a child can read aloud to a parent: the best thing there is to tell. */
+    /** One sentence a child can read aloud to a parent: the gain most worth telling. */
     static String aloud(Words words, Summary summary) {
-        String minutes = words.minutes(summary.practised());
-        if (!summary.changes().firmer().isEmpty()) {
-            return words.say(
-                    "summary.aloud.firmer",
-                    minutes,
-                    words.name(summary.changes().firmer().get(0)));
+        if (summary.gain().isEmpty()) {
+            return summary.day() == Day.GOOD
+                    ? words.say(
+                            "summary.aloud.right",
+                            summary.answers().right(),
+                            summary.answers().asked())
+                    : words.say("summary.aloud." + key(summary.day()));
         }
-        if (!summary.changes().quicker().isEmpty()) {
-            return words.say(
-                    "summary.aloud.quicker",
-                    minutes,
-                    words.name(summary.changes().quicker().get(0)));
-        }
-        if (!summary.changes().met().isEmpty()) {
-            return words.say(
-                    "summary.aloud.met",
-                    minutes,
-                    words.name(summary.changes().met().get(0)));
-        }
-        return summary.answers().asked() == 0
-                ? words.say("summary.aloud.none")
-                : words.say(
-                        "summary.aloud.plain",
-                        minutes,
-                        summary.answers().right(),
-                        summary.answers().asked());
+        Gain gain = summary.gain().get();
+        String name = words.name(gain.family());
+        return switch (gain.kind()) {
+            case TABLE -> words.say("summary.aloud.table", gain.number());
+            case RECALLED -> words.say("summary.aloud.recalled", name, gain.number());
+            case MET ->
+                gain.number() == 1
+                        ? words.say("summary.aloud.met.one", name)
+                        : words.say("summary.aloud.met.many", gain.number(), name);
+            case FLUENT, FIRMER, QUICKER -> words.say("summary.aloud." + key(gain.kind()), name);
+        };
     }
 }

@@ -19,14 +19,14 @@ public final class Tour {
     private record Played(KeyStroke key, long millis) {}
 
     private static final Duration TICK = Duration.ofMillis(50);
-    private static final long LOOK = 1300;
-    private static final long THINK = 900;
-    private static final long TYPE = 300;
-    private static final long READ = 4000;
+    private static final long LOOK = 1000;
+    private static final long THINK = 700;
+    private static final long TYPE = 250;
+    private static final long READ = 3000;
     /** So many questions from memory are enough of a drill. */
     private static final int QUESTIONS = 8;
 
-    private static final Duration LONGEST_DRILL = Duration.ofSeconds(80);
+    private static final Duration LONGEST_DRILL = Duration.ofSeconds(55);
 
     private final TerminalSession stage;
     private final PageLoop loop;

@@ -4,7 +4,9 @@
  * <p>Begin with {@link fourfold.screens.child.HomePage} and {@link fourfold.screens.child.DrillPage}, a drill as it is
  * shown; {@link fourfold.screens.child.DrillTurn} works out what follows from an event,
  * {@link fourfold.screens.child.DrillEffect} is what it asks of the file, {@link fourfold.screens.child.DrillPicture}
- * draws it, {@link fourfold.screens.child.DrillKeys} gives keys their meaning.
+ * draws it on {@link fourfold.screens.child.Shelves}, its fixed places;
+ * {@link fourfold.screens.child.DrillKeys} gives keys their meaning, {@link fourfold.screens.child.RefusedKey} says why a
+ * key did nothing. {@link fourfold.screens.child.SummaryPicture} is the end.
  *
  * <p>May use what screens may, screens itself, scheduling, and screens.parent, which it opens behind the gate. A
  * child never sees jargon, a comparison with others, or blame.

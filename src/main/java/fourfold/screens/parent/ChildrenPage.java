@@ -55,7 +55,7 @@ record ChildrenPage(
         int first = Math.max(0, Math.min(chosen - room / 2, children.size() - room));
         for (int i = first; i < Math.min(children.size(), first + room); i++) {
             KnownChild known = children.get(i);
-            String line = (i == chosen ? "▸ " : "  ")
+            String line = (i == chosen ? "► " : "  ")
                     + known.child().name()
                     + (known.away() ? "   " + words.say("children.away") : "");
             picture.text(x, y++, line, i == chosen ? Ink.STRONG : Ink.PLAIN);

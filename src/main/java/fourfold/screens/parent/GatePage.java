@@ -1,5 +1,6 @@
 package fourfold.screens.parent;
 
+import fourfold.home.Gate;
 import fourfold.home.Home;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
@@ -61,6 +62,9 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         if (tried.opens()) {
             return PageResult.of(this, behind);
         }
+        if (!tried.possible()) {
+            return PageResult.of(with(pin, words.say("gate.typed")));
+        }
         return PageResult.of(with(
                 pin,
                 tried.left().isZero()
@@ -73,7 +77,10 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         @Override
         public Outcome perform(Home home) {
             boolean opens = home.gate().opens(pin, at);
-            return new Tried(opens, opens ? Duration.ZERO : home.gate().wait(at));
+            return new Tried(
+                    Gate.isPossible(pin),
+                    opens,
+                    opens ? Duration.ZERO : home.gate().wait(at));
         }
 
         @Override
@@ -82,6 +89,6 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
         }
     }
 
-    /** Whether the gate opens, and if not, how long there is to wait before the next try. */
-    private record Tried(boolean opens, Duration left) implements PageEffect.Outcome {}
+    /** Whether it could be a PIN, whether the gate opens, and if not, how long there is to wait before the next try. */
+    private record Tried(boolean possible, boolean opens, Duration left) implements PageEffect.Outcome {}
 }

@@ -4,7 +4,6 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
 import fourfold.progress.Progress;
-import fourfold.screens.Colours;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
@@ -14,7 +13,6 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -41,7 +39,7 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         }
     }
 
-    /** How the grid is looked at: what cells show, how far keys reach, letters in place of shades. */
+    /** How the grid is looked at: what cells show, how far keys reach, letters in place of stones. */
     record Look(View view, SelectionScope reach, boolean letters) {}
 
     /** The grid as it opens: with the shakiest family chosen. */
@@ -63,11 +61,6 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         return PageResult.of(with(steers.say("")), steers.say("").renew(at));
     }
 
-    @Override
-    public Optional<Theme> theme() {
-        return Optional.of(Colours.of(steers.progress().steering().settings()));
-    }
-
     private Words words() {
         return steers.words();
     }
@@ -80,10 +73,13 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
         keys.add("v " + words().say(look.view().next().key()));
         keys.add("t " + words().say(look.reach().next().key()));
-        keys.add(words().say(look.letters() ? "grid.shades" : "grid.letters"));
+        keys.add(words().say(look.letters() ? "grid.stones" : "grid.letters"));
         keys.add(words().say("grid.open", chosen.high()));
         keys.add(words().say("grid.close"));
         int above = Footer.draw(picture, keys);
+        if (!line.isEmpty()) {
+            picture.text(0, above - 1, " ".repeat(picture.width()));
+        }
         picture.centred(above - 1, line, Ink.STRONG);
     }
 

@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Reads what one of the parent's pages shows of a child, and makes the page. */
 record OpenPage(What what, Words words, Child child, Instant at) implements HomeEffect {
@@ -31,7 +32,8 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         CHILDREN,
         GATE,
         CAUTIONS,
-        GUIDE;
+        GUIDE,
+        TOGETHER;
 
         /** Its name in texts. */
         String key() {
@@ -66,6 +68,8 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
             case GATE -> new GateSettingPage(words, home.gate().isSet());
             case CAUTIONS -> new CautionsPage(words);
             case GUIDE -> GuidePage.of(words);
+            case TOGETHER ->
+                new TogetherPage(words, home.moments().zone(), home.together().state(), Optional.empty(), "");
         };
     }
 

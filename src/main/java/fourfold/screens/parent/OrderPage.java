@@ -33,7 +33,7 @@ record OrderPage(SteeringKeys steers, List<Integer> order, int chosen) implement
         int y = picture.height() >= 22 ? 3 : 2;
         int x = picture.width() / 2 - 10;
         for (int i = 0; i < order.size(); i++) {
-            String line = (i == chosen ? "▸ " : "  ") + words.say("order.table", i + 1, order.get(i));
+            String line = (i == chosen ? "► " : "  ") + words.say("order.table", i + 1, order.get(i));
             picture.text(x, y + i, line, i == chosen ? Ink.STRONG : Ink.PLAIN);
         }
         y += order.size() + 1;

@@ -57,7 +57,7 @@ record PaperPage(Words words, Child child, List<Question> questions, Set<Integer
         int left = (picture.width() - columns * WIDE) / 2;
         for (int i = 0; i < questions.size(); i++) {
             Question question = questions.get(i);
-            String line = (i == chosen ? "▸" : " ") + (wrong.contains(i) ? "–" : " ") + words.fact(question.fact());
+            String line = (i == chosen ? "►" : " ") + (wrong.contains(i) ? "–" : " ") + words.fact(question.fact());
             picture.text(left + i / rows * WIDE, top + i % rows, line, wrong.contains(i) ? Ink.QUIET : Ink.PLAIN);
         }
         if (!questions.isEmpty()) {

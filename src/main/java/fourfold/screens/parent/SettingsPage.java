@@ -41,7 +41,7 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
         int y = tall ? 3 : 2;
         int x = Math.max(1, (picture.width() - 56) / 2);
         for (int line = 0; line <= Setting.values().length; line++) {
-            String mark = line == chosen ? "▸ " : "  ";
+            String mark = line == chosen ? "► " : "  ";
             picture.text(x, y + line, mark + row(line), line == chosen ? Ink.STRONG : Ink.PLAIN);
         }
         int below = y + Setting.values().length + 2;
@@ -62,8 +62,8 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
             return padded(words().say("settings.order")) + order;
         }
         Setting setting = Setting.values()[line];
-        return padded(words().say("settings." + setting.key())) + "◂ "
-                + words().value(setting, settings().value(setting)) + " ▸";
+        return padded(words().say("settings." + setting.key())) + "◄ "
+                + words().value(setting, settings().value(setting)) + " ►";
     }
 
     private static String padded(String name) {

@@ -6,10 +6,10 @@ import fourfold.insight.Grid;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
-import fourfold.screens.Shades;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
+import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,23 +72,28 @@ final class StairsPicture {
         int x = left + 4 + (cell.family().low() - 1) * cellWidth;
         int y = row(cell.family().high());
         boolean marked = reach.families(chosen).contains(cell.family());
+        char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
         String number = String.format("%3d", cell.family().product());
-        if (cell.family().equals(chosen) && number.startsWith(" ")) {
-            number = "▸" + number.substring(1);
+        boolean narrow = cellWidth < 6;
+        if (number.startsWith(" ")) {
+            // The chosen one is pointed at; where a cell has no column for it, a mark stands there too.
+            char before = cell.family().equals(chosen) ? '►' : narrow ? mark : ' ';
+            number = before + number.substring(1);
         }
         picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
-        picture.text(x + 3, y, shade(level), Colours.of(level));
-        char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
-        picture.text(x + 4, y, Character.toString(mark), Ink.STRONG);
+        picture.text(x + 3, y, stones(level), Colours.of(level));
+        if (!narrow) {
+            picture.text(x + 5, y, Character.toString(mark), Ink.STRONG);
+        }
         int change = grid.change(cell.family(), lastWeek);
-        if (change != 0 && cellWidth > 5) {
-            picture.text(x + 5, y, change > 0 ? "↑" : "↓", Ink.PLAIN);
+        if (change != 0 && !narrow) {
+            picture.text(x + 6, y, change > 0 ? "↑" : "↓", Ink.PLAIN);
         }
     }
 
-    /** The shade of a level, or its letter. */
-    private String shade(Mastery level) {
-        return letters ? words.say("letter." + level.word()) : Character.toString(Shades.of(level));
+    /** The stones of a level, or its letter. */
+    private String stones(Mastery level) {
+        return letters ? words.say("letter." + level.word()) : Stones.of(level, picture.unicode());
     }
 
     private Mastery shown(Grid.Cell cell) {
@@ -103,9 +108,9 @@ final class StairsPicture {
         int y = row(Families.LARGEST_FACTOR) + 2;
         int x = left + 4;
         for (Mastery level : Mastery.values()) {
-            picture.text(x, y, shade(level), Colours.of(level));
-            picture.text(x + 2, y, words.level(level));
-            x += words.level(level).length() + 4;
+            picture.text(x, y, stones(level), Colours.of(level));
+            picture.text(x + 3, y, words.level(level));
+            x += words.level(level).length() + (cellWidth < 6 ? 4 : 5);
         }
         picture.text(left + 4, y + 1, words.say("grid.marks"), Ink.QUIET);
         picture.text(left + 4, y + 2, words.say("grid.week", grid.firmer(lastWeek), grid.weaker(lastWeek)), Ink.QUIET);

@@ -3,7 +3,6 @@ package fourfold.screens.child;
 import fourfold.drill.Depiction;
 import fourfold.drill.Phase;
 import fourfold.facts.Family;
-import fourfold.progress.Settings;
 import fourfold.terminal.Picture;
 import fourfold.words.Words;
 import java.util.Optional;
@@ -14,7 +13,10 @@ public final class LessonPictures {
 
     /** A family's introduction, its picture whole. */
     public static void meeting(Picture picture, Family family, Depiction depiction) {
-        new LessonPicture(Words.english(), new DrillKeys(Words.english(), Settings.USUAL))
-                .meeting(picture, new Phase.Meeting(family, Optional.of(depiction), Optional.empty(), family.low()));
+        new LessonPicture(Words.english())
+                .meeting(
+                        picture,
+                        new Phase.Meeting(family, Optional.of(depiction), Optional.empty(), family.low()),
+                        "Enter");
     }
 }

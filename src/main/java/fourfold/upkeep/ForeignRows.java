@@ -1,0 +1,285 @@
+package fourfold.upkeep;
+
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.ChildName;
+import fourfold.log.DrillSession;
+import fourfold.log.InvalidValue;
+import fourfold.log.Moment;
+import fourfold.log.ParentAction;
+import fourfold.log.Reason;
+import fourfold.store.ActionText;
+import fourfold.store.AnswerRow;
+import fourfold.store.Codes;
+import fourfold.store.Connections;
+import fourfold.store.Database;
+import fourfold.store.Refusal;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * The rows of a file from elsewhere, each looked at value by value before it is written into a fresh file. Its tables are
+ * known to be as ours; what stands in them is not.
+ */
+final class ForeignRows {
+    private static final UUID SOMEONE = new UUID(0, 0);
+    private static final String MADE = "made_at";
+
+    /** A value's kind and the longest text it may be. */
+    private record Column(String name, boolean text, boolean nullable, int longest) {
+        static Column number(String name) {
+            return new Column(name, false, false, 0);
+        }
+
+        static Column text(String name, int longest) {
+            return new Column(name, true, false, longest);
+        }
+
+        Column orNull() {
+            return new Column(name, text, true, longest);
+        }
+
+        boolean admits(Object value) {
+            if (value == null) {
+                return nullable;
+            }
+            return text
+                    ? value instanceof String written
+                            && written.length() <= longest
+                            && written.codePoints().noneMatch(ChildName::isControl)
+                    : value instanceof Integer || value instanceof Long;
+        }
+    }
+
+    /** What a row's values mean together; it throws if they mean nothing. */
+    private interface Meaning {
+        Object of(Object... values);
+    }
+
+    /** A table, in the order in which rows refer to each other, with the most rows that a family can have. */
+    private record Table(String name, int most, List<Column> columns, Meaning meaning) {
+        String names() {
+            return String.join(", ", columns.stream().map(Column::name).toList());
+        }
+    }
+
+    private static final List<Table> TABLES = List.of(
+            new Table(
+                    "child",
+                    1_000,
+                    List.of(Column.number("nr"), id(), Column.text("name", 80), Column.number("created_at")),
+                    v -> new Child(uuid(v[1]), (String) v[2], instant(v[3]))),
+            new Table(
+                    "drill",
+                    500_000,
+                    List.of(
+                            Column.number("nr"),
+                            id(),
+                            Column.number("child_nr"),
+                            Column.number("started_at"),
+                            Column.number("zone_offset_min"),
+                            Column.number("planned_s"),
+                            Column.number("seed")),
+                    v -> new DrillSession(
+                            uuid(v[1]),
+                            SOMEONE,
+                            new Moment(instant(v[3]), small(v[4])).at(),
+                            small(v[4]),
+                            Duration.ofSeconds(small(v[5])),
+                            number(v[6]))),
+            new Table(
+                    "act",
+                    100_000,
+                    List.of(
+                            Column.number("nr"),
+                            id(),
+                            Column.number("child_nr"),
+                            Column.number(MADE),
+                            Column.number("zone_offset_min"),
+                            Column.text("kind", 10),
+                            Column.text("detail", 400)),
+                    ForeignRows::action),
+            new Table("answer", 5_000_000, answerColumns(), ForeignRows::answer),
+            new Table(
+                    "gate",
+                    1,
+                    List.of(
+                            Column.number("nr"),
+                            Column.text("hash", 400),
+                            Column.number("set_at"),
+                            Column.number("wrong_tries"),
+                            Column.number("wrong_at").orNull()),
+                    v -> instant(v[2])),
+            new Table(
+                    "removed_child",
+                    100_000,
+                    List.of(id(), Column.number("removed_at")),
+                    v -> List.of(uuid(v[0]), instant(v[1]))),
+            new Table(
+                    "removed_record",
+                    1_000_000,
+                    List.of(
+                            id(),
+                            Column.text("child_id", 36),
+                            Column.number("kind"),
+                            Column.number("answers"),
+                            Column.number("removed_at")),
+                    v -> List.of(uuid(v[0]), uuid(v[1]))),
+            new Table("home_setting", 10_000, List.of(Column.text("name", 40), Column.text("text", 400)), v -> v));
+
+    private final Connection from;
+    private final Connection to;
+
+    ForeignRows(Connection from, Connection to) {
+        this.from = from;
+        this.to = to;
+    }
+
+    private static Column id() {
+        return Column.text("id", 36);
+    }
+
+    private static List<Column> answerColumns() {
+        return List.of(
+                Column.number("drill_nr"),
+                Column.number("position"),
+                Column.number(AnswerRow.COLUMNS.get(0)),
+                Column.number(AnswerRow.COLUMNS.get(1)),
+                Column.number(AnswerRow.COLUMNS.get(2)),
+                Column.number(AnswerRow.COLUMNS.get(3)).orNull(),
+                Column.number(AnswerRow.COLUMNS.get(4)),
+                Column.number(AnswerRow.COLUMNS.get(5)).orNull(),
+                Column.text(AnswerRow.COLUMNS.get(6), Answer.LONGEST_TYPED).orNull(),
+                Column.number(AnswerRow.COLUMNS.get(7)).orNull(),
+                Column.number(AnswerRow.COLUMNS.get(8)).orNull(),
+                Column.number(AnswerRow.COLUMNS.get(9)),
+                Column.number(AnswerRow.COLUMNS.get(10)));
+    }
+
+    private static Object action(Object... v) {
+        UUID id = uuid(v[1]);
+        Instant at = new Moment(instant(v[3]), small(v[4])).at();
+        ParentAction action = new ActionText((String) v[5], (String) v[6]).action();
+        if (action instanceof ParentAction.Choose choose) {
+            if (choose.setting().equals(ParentAction.Choose.NAME)) {
+                return new Child(SOMEONE, choose.chosen(), at);
+            } else if (choose.setting().equals(ParentAction.Choose.SAME)) {
+                return uuid(choose.chosen());
+            }
+        }
+        return List.of(id, action);
+    }
+
+    private static Object answer(Object... v) {
+        return new Answer(
+                new Answer.Place(SOMEONE, SOMEONE, small(v[1])),
+                new Moment(instant(v[2]), small(v[3])),
+                Codes.purpose(small(v[4])),
+                Codes.prompt(v[5] == null ? 0 : small(v[5]), small(v[6]), v[7] == null ? 0 : small(v[7])),
+                new Answer.Typing(
+                        v[8] == null ? "" : (String) v[8], new Answer.Times(millis(v[9]), millis(v[10])), small(v[11])),
+                Codes.surface(small(v[12])));
+    }
+
+    /**
+     * Counts before anything is read in full.
+     *
+     * @throws Refusal if a table has more rows than a family's can have
+     */
+    static void checkCounts(Connection connection) throws SQLException {
+        List<String> there = Database.query(
+                connection, "SELECT name FROM sqlite_schema WHERE type = 'table'", none -> {}, row -> row.getString(1));
+        for (Table table : TABLES) {
+            // An older file has fewer tables.
+            long rows = !there.contains(table.name())
+                    ? 0
+                    : Database.query(
+                                    connection,
+                                    "SELECT COUNT(*) FROM " + table.name(),
+                                    none -> {},
+                                    row -> row.getLong(1))
+                            .get(0);
+            if (rows > table.most()) {
+                throw new Refusal(Reason.TOO_MANY_ROWS, table.name(), table.most());
+            }
+        }
+    }
+
+    /**
+     * Copies all of them, or throws.
+     *
+     * @throws Refusal with the table and the row that no Fourfold writes
+     */
+    void copy() throws SQLException {
+        Connections.run(to, "BEGIN IMMEDIATE");
+        for (Table table : TABLES) {
+            copy(table);
+        }
+        Connections.run(to, "COMMIT");
+    }
+
+    private void copy(Table table) throws SQLException {
+        int width = table.columns().size();
+        String marks = String.join(", ", Collections.nCopies(width, "?"));
+        Object[] values = new Object[width];
+        long number = 0;
+        try (PreparedStatement insert = to.prepareStatement(
+                        "INSERT INTO " + table.name() + " (" + table.names() + ") VALUES (" + marks + ")");
+                PreparedStatement select =
+                        from.prepareStatement("SELECT " + table.names() + " FROM " + table.name() + " ORDER BY rowid");
+                ResultSet rows = select.executeQuery()) {
+            while (rows.next()) {
+                number++;
+                for (int i = 0; i < width; i++) {
+                    values[i] = rows.getObject(i + 1);
+                    if (!table.columns().get(i).admits(values[i])) {
+                        throw new Refusal(Reason.ROW_UNFIT, number, table.name());
+                    }
+                    insert.setObject(i + 1, values[i]);
+                }
+                check(table, number, values);
+                insert.executeUpdate();
+            }
+        }
+    }
+
+    private static void check(Table table, long number, Object... values) {
+        try {
+            table.meaning().of(values);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new Refusal(Reason.ROW_UNFIT, number, table.name());
+        }
+    }
+
+    private static UUID uuid(Object value) {
+        UUID id = UUID.fromString((String) value);
+        if (!id.toString().equals(value)) {
+            throw new InvalidValue(Reason.ID, "id", value);
+        }
+        return id;
+    }
+
+    private static long number(Object value) {
+        return ((Number) value).longValue();
+    }
+
+    private static int small(Object value) {
+        return Math.toIntExact(number(value));
+    }
+
+    private static Instant instant(Object value) {
+        return Instant.ofEpochMilli(number(value));
+    }
+
+    private static Optional<Duration> millis(Object value) {
+        return value == null ? Optional.empty() : Optional.of(Duration.ofMillis(number(value)));
+    }
+}

@@ -1,0 +1,74 @@
+package fourfold.upkeep;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.store.Invented;
+import fourfold.store.Store;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteDataSource;
+
+/** Guards against one bad row that costs the others, or makes saving them take hours. */
+class SalvageTest {
+    private static final Child ANA = Invented.child(1, "Ana");
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void aRowThatIsRefusedCostsOnlyItselfAndNoTime() throws SQLException {
+        Path file = folder.resolve("fourfold.db");
+        List<DrillSession> sessions = new ArrayList<>();
+        List<Answer> answers = new ArrayList<>();
+        for (int number = 0; number < 40; number++) {
+            DrillSession session = Invented.session(ANA, number);
+            sessions.add(session);
+            for (int position = 1; position <= 50; position++) {
+                answers.add(Invented.answer(session, position));
+            }
+        }
+        try (Store store = Store.open(file)) {
+            store.add(ANA);
+            store.keepAll(sessions, answers);
+        }
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + file);
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
+            // Another child of that name, which the program never lets be, with a drill and an answer.
+            statement.execute(
+                    "INSERT INTO child SELECT 2, '00000000-0000-4000-8000-00000000000b', 'ANA', created_at FROM child");
+            statement.execute(
+                    "INSERT INTO drill SELECT 99, '00000000-0000-4000-8000-00000000000c', 2, started_at, 0, 480, 1"
+                            + " FROM drill WHERE nr = 1");
+            statement.execute(
+                    "INSERT INTO answer SELECT 99, 1, asked_at, 0, purpose, operation, left_number, right_number,"
+                            + " typed, first_key_ms, whole_ms, 0, 1 FROM answer WHERE drill_nr = 1 AND position = 1");
+        }
+        long started = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        Salvage salvage = Salvage.of(file, Optional.empty(), folder.resolve("saved.db"), n -> "Nameless " + n);
+        long took = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - started;
+        assertEquals(
+                new Salvage(
+                        RowCounts.NONE
+                                .plus(RowCounts.Kind.CHILD, 1)
+                                .plus(RowCounts.Kind.DRILL, 40)
+                                .plus(RowCounts.Kind.ANSWER, 2_000),
+                        3),
+                salvage);
+        assertTrue(took < 10_000_000_000L, took + " ns of work");
+        assertEquals(List.of(), Verification.of(folder.resolve("saved.db")));
+    }
+}
