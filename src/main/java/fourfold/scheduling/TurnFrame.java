@@ -190,7 +190,7 @@ public final class TurnFrame implements Scheduler {
         /** What the parent wants practised comes first; of the rest what has the greatest value, or what is easy. */
         private double value(int t) {
             double focus = isFocused(t) ? 1e6 : 0;
-            return focus + (gentle ? here.memory.activation(t, here.now) : ranking.value(t));
+            return focus + (gentle ? here.memory.chanceQuick(t, here.now) : ranking.value(t));
         }
 
         /** Whether the parent wants the trace practised, and it was not asked often enough in this drill yet. */
@@ -227,7 +227,7 @@ public final class TurnFrame implements Scheduler {
             double least = Double.POSITIVE_INFINITY;
             for (int t = 0; t < Trace.COUNT; t++) {
                 if (here.isMet(t) && asked.times(t) == 0 && canAsk(t)) {
-                    double sureness = gentle ? -ranking.sureness(t) : ranking.sureness(t);
+                    double sureness = gentle ? -here.memory.chanceQuick(t, here.now) : ranking.sureness(t);
                     if (sureness < least) {
                         least = sureness;
                         best = t;

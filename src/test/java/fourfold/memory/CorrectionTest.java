@@ -13,6 +13,9 @@ import org.junit.jupiter.api.Test;
 
 /** Guards against a child's own record that corrects the forecasts the wrong way, too late, or too sure of itself. */
 class CorrectionTest {
+    /** Log odds. Less doubt draws a forecast away from one half, and a weight at its end takes no part in a change. */
+    private static final double LESS_DOUBT = 0.05;
+
     private static final Offset NONE = Offset.unknown(0);
     private static final Offset TRACE = Offset.unknown(0.3);
 
@@ -101,8 +104,10 @@ class CorrectionTest {
         Correction.Learned up = correction.after(chance, days, TRACE, true);
         Correction.Learned down = correction.after(chance, days, TRACE, false);
         // At its ends a weight counts as if it stood there, so the child's forecast may stay as it is.
-        assertTrue(up.correction().middle(chance, days, TRACE) >= before);
-        assertTrue(down.correction().middle(chance, days, TRACE) <= before);
+        double higher = up.correction().middle(chance, days, TRACE);
+        double lower = down.correction().middle(chance, days, TRACE);
+        assertTrue(higher >= before - LESS_DOUBT, () -> higher + " after " + before);
+        assertTrue(lower <= before + LESS_DOUBT, () -> lower + " after " + before);
         assertTrue(up.own().value() > 0 && down.own().value() < 0);
         assertTrue(up.own().doubt() <= TRACE.doubt() && down.own().doubt() <= TRACE.doubt());
     }

