@@ -41,6 +41,7 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -174,6 +175,28 @@ class ArchitectureTest {
                     .toList();
             assertTrue(tour.size() >= 4 && tour.size() <= 15, room + ": a tour of " + tour.size() + " lines");
         }
+    }
+
+    /** A file of the program fits in a reader's head; what grows longer has a part with a name of its own. */
+    @Test
+    void noFileOfTheProgramHasMoreThanThreeHundredLines(@TempDir Path planted) throws IOException {
+        assertEquals(List.of(), tooLong(Path.of("src/main/java")));
+        Files.writeString(planted.resolve("Fits.java"), "\n".repeat(300));
+        Files.writeString(planted.resolve("TooLong.java"), "\n".repeat(301));
+        assertEquals(List.of("TooLong.java has 301 lines"), tooLong(planted));
+    }
+
+    private static List<String> tooLong(Path folder) throws IOException {
+        List<String> found = new ArrayList<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(f -> f.toString().endsWith(".java")).toList()) {
+                int lines = Files.readAllLines(file).size();
+                if (lines > 300) {
+                    found.add(file.getFileName() + " has " + lines + " lines");
+                }
+            }
+        }
+        return found;
     }
 
     /** Of four numbers side by side two can change places, and neither compiler nor reader sees it. */

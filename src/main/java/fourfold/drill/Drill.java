@@ -35,9 +35,6 @@ public final class Drill {
     /** How long a right answer is shown before the next question (our own choice). */
     public static final Duration RIGHT_STANDS = Duration.ofMillis(600);
 
-    /** How long no key may come before Enter goes on after too many keys at once (our own choice). */
-    static final Duration HANDS_REST = Duration.ofMillis(1200);
-
     /** The most tries at typing what is in view; then the drill goes on all the same. */
     private static final int MOST_TRIES = 3;
 
@@ -186,7 +183,7 @@ public final class Drill {
             return Step.to(rested(paused.since(), event.at()).finished(event.at()));
         }
         return event instanceof Event.Enter
-                ? Step.to(rested(paused.since(), event.at()).resume(paused.resumed(), event.at()))
+                ? Step.to(rested(paused.since(), event.at()).with(paused.resumed().goingOn(event.at())))
                 : Step.to(this);
     }
 
@@ -195,28 +192,15 @@ public final class Drill {
         if (event instanceof Event.Pause) {
             return Step.to(rested(handsOff.since(), at).finished(at));
         }
-        boolean rested = Duration.between(handsOff.lastKeyAt(), at).compareTo(HANDS_REST) >= 0;
-        if (event instanceof Event.Enter && rested) {
-            return Step.to(rested(handsOff.since(), at).resume(wiped(handsOff.resumed()), at));
+        if (event instanceof Event.Enter && handsOff.isAtRest(at)) {
+            return Step.to(rested(handsOff.since(), at).with(handsOff.wiped().goingOn(at)));
         }
-        return Step.to(event.isKey() ? with(new HandsOff(handsOff.resumed(), handsOff.since(), at)) : this);
+        return Step.to(event.isKey() ? with(handsOff.pressed(at)) : this);
     }
 
     private Drill rested(Instant since, Instant at) {
         return with(progress.pausedFor(atLeastZero(Duration.between(since, at))))
                 .with(attention.meantKey());
-    }
-
-    /** What many keys at once have typed is nothing that a child meant. */
-    private static Phase wiped(Phase resumed) {
-        return resumed instanceof Asking asking ? asking.wiped() : resumed;
-    }
-
-    private Drill resume(Phase again, Instant at) {
-        if (again instanceof Asking asking) {
-            return with(asking.afterPause());
-        }
-        return with(again instanceof Right right ? new Right(right.answer(), at.plus(RIGHT_STANDS)) : again);
     }
 
     private Step onAsking(Asking asking, Event event) {

@@ -169,13 +169,54 @@ public sealed interface Phase {
     record Paused(Phase resumed, Instant since, boolean byItself) implements Phase {}
 
     /** Too many keys came at once. When the hands have come to rest, Enter goes on with {@code resumed}. */
-    record HandsOff(Phase resumed, Instant since, Instant lastKeyAt) implements Phase {}
+    record HandsOff(Phase resumed, Instant since, Instant lastKeyAt) implements Phase {
+        /** How long no key may come before Enter goes on (our own choice). */
+        static final Duration REST = Duration.ofMillis(1200);
+
+        /** Whether no key has come for long enough. */
+        boolean isAtRest(Instant at) {
+            return Duration.between(lastKeyAt, at).compareTo(REST) >= 0;
+        }
+
+        /** The same after one more key. */
+        HandsOff pressed(Instant at) {
+            return new HandsOff(resumed, since, at);
+        }
+
+        /** What goes on: what many keys at once have typed is nothing that a child meant. */
+        Phase wiped() {
+            return resumed instanceof Asking asking ? asking.wiped() : resumed;
+        }
+    }
 
     /** A one-minute timing is offered; Enter begins it, pause leaves it out. */
     record OneMinute(Operation operation) implements Phase {}
 
     /** The drill is over. */
     record Finished(Summary summary) implements Phase {}
+
+    /** The same after a break: what is asked is painted again and no longer timed, a right answer stands once more. */
+    default Phase goingOn(Instant at) {
+        if (this instanceof Asking asking) {
+            return asking.afterPause();
+        }
+        return this instanceof Right right ? new Right(right.answer(), at.plus(Drill.RIGHT_STANDS)) : this;
+    }
+
+    /** Whether nothing is asked and nothing goes on until a key says so: before the drill, or in a break. */
+    default boolean isAtRest() {
+        return this instanceof Ready || this instanceof Paused || this instanceof HandsOff;
+    }
+
+    /** Whether a child sees the same as in another phase; when a key last came is no part of that. */
+    default boolean looksLike(Phase other) {
+        return equals(other)
+                || (this instanceof Asking asking
+                        && other instanceof Asking then
+                        && asking.prompt().equals(then.prompt())
+                        && asking.reason() == then.reason()
+                        && asking.typed().equals(then.typed()));
+    }
 
     /** The question on the screen in whichever form, if there is one. */
     default Optional<Question> question() {

@@ -12,6 +12,7 @@ import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.RecordsFailure;
 import fourfold.words.SafeText;
+import fourfold.words.MixupWords;
 import fourfold.words.Words;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ final class PlainWords {
         }
         String mixup = asking.help()
                 .mixup()
-                .map(m -> words.mixup(m, this::asked) + " ")
+                .map(m -> MixupWords.told(words, m, this::asked) + " ")
                 .orElse("");
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())

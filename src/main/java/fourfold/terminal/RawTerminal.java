@@ -11,17 +11,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
-import java.io.Reader;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * The user's own terminal on standard input and output.
  *
- * <p>It replaces what the library does badly there: keys are decoded by {@link KeyDecoder}, a frame leaves in one write,
+ * <p>It replaces what the library does badly there: keys come by the {@link Keyboard}, a frame leaves in one write,
  * the size is asked of the system and not of the terminal, and the program can be stopped and continued.
  *
  * <p>The library's constructor already calls the methods for terminal modes, before a field of this class is set; they
@@ -29,9 +27,6 @@ import java.util.Optional;
  * {@link #exitPrivateMode()} and {@link #restoreTerminalSettings()}, which is all that a signal needs.
  */
 final class RawTerminal extends UnixTerminal {
-    /** A reply that comes later than this after the question comes no more. */
-    private static final long LATEST_REPLY_NANOS = 2_000_000_000L;
-
     private static final String ALTERNATE_SCREEN = "\u001b[?1049h";
     /**
      * Plain keypad and cursor keys, no wrapping at the right edge, pastes marked as such, and letters left in the order in
@@ -43,17 +38,7 @@ final class RawTerminal extends UnixTerminal {
 
     private final FrameStream frames;
     private final TerminalModes modes;
-    private final InputStream in = new FileInputStream(FileDescriptor.in);
-    private final Reader characters;
-    private final KeyDecoder decoder = new KeyDecoder();
-    private final Ground ground = new Ground();
-    /** When the terminal was asked for its ground, and how long its replies may be late. */
-    private volatile long asked;
-
-    private volatile boolean awaiting;
-    /** As much as the system and the decoding of characters hand over at once, so that no piece is cut in two. */
-    private final char[] chunk = new char[8192];
-
+    private final Keyboard keyboard;
     private volatile TerminalSize size = new TerminalSize(80, 24);
     private volatile boolean sizeStale;
     private volatile boolean continued;
@@ -66,12 +51,13 @@ final class RawTerminal extends UnixTerminal {
         this.frames = frames;
         this.modes = modes;
         this.size = modes.sizeFound().orElse(size);
-        this.characters = new InputStreamReader(in, charset);
+        InputStream in = new FileInputStream(FileDescriptor.in);
+        this.keyboard = new Keyboard(new InputStreamReader(in, charset), () -> suspended);
     }
 
     /** Loads this class and those it needs; the terminal is left alone. */
     static void load() {
-        new KeyDecoder().next();
+        Keyboard.load();
         TerminalModes.load();
     }
 
@@ -86,9 +72,7 @@ final class RawTerminal extends UnixTerminal {
         Signals.ignore("TTIN");
         modes.makeRaw();
         if (asksForGround) {
-            terminal.asked = System.nanoTime();
-            terminal.awaiting = true;
-            terminal.decoder.awaiting(true);
+            terminal.keyboard.expectReplies(System.nanoTime());
             terminal.frames.write(Ground.QUESTION);
             terminal.frames.flush();
         }
@@ -97,92 +81,25 @@ final class RawTerminal extends UnixTerminal {
 
     /** The theme that fits the terminal's ground, if it was asked for and answers in time. */
     Optional<Theme> ground() {
-        return awaiting ? ground.theme(asked + Ground.PATIENCE_NANOS - System.nanoTime()) : Optional.empty();
+        return keyboard.ground();
     }
 
     // ---- keys
 
     @Override
     public KeyStroke readInput() throws IOException {
-        while (true) {
-            Optional<KeyStroke> key = decoder.next();
-            if (key.isPresent()) {
-                return key.get();
-            }
-            hearReplies();
-            long patience = decoder.patience().toNanos();
-            if (patience > 0 && !moreWithin(patience)) {
-                decoder.silence();
-            } else if (!read()) {
-                return new KeyStroke(KeyType.EOF);
-            }
-        }
-    }
-
-    private void hearReplies() {
-        if (awaiting) {
-            for (Optional<String> reply = decoder.reply(); reply.isPresent(); reply = decoder.reply()) {
-                ground.take(reply.get());
-            }
-            if (ground.isAnswered() || System.nanoTime() - asked > LATEST_REPLY_NANOS) {
-                decoder.awaiting(false);
-            }
-        }
+        return keyboard.key();
     }
 
     /** Waits for keys and gives all that came in one piece: one as a rule, many in a paste. */
     List<KeyStroke> readPiece() throws IOException {
-        List<KeyStroke> piece = new ArrayList<>();
-        for (Optional<KeyStroke> key = Optional.of(readInput()); key.isPresent(); key = decoder.next()) {
-            piece.add(key.get());
-        }
-        return piece;
+        return keyboard.piece();
     }
 
     /** The library's own way to read; keys come by {@link #readPiece()} alone. */
     @Override
     public KeyStroke pollInput() {
         return new KeyStroke(KeyType.EOF);
-    }
-
-    private boolean read() throws IOException {
-        int length;
-        try {
-            length = characters.read(chunk);
-        } catch (IOException e) {
-            if (!suspended) {
-                throw e;
-            }
-            // Continued in the background: the terminal is not ours to read until the stop is over.
-            pause(50);
-            return true;
-        }
-        hearReplies();
-        for (int i = 0; i < length; i++) {
-            decoder.take(chunk[i]);
-        }
-        return length >= 0;
-    }
-
-    private boolean moreWithin(long nanos) throws IOException {
-        long waited = 0;
-        while (!characters.ready()) {
-            if (waited >= nanos) {
-                return false;
-            }
-            pause(1);
-            waited += 1_000_000;
-        }
-        return true;
-    }
-
-    private static void pause(long millis) throws IOException {
-        try {
-            Thread.sleep(millis);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("interrupted while reading keys", e);
-        }
     }
 
     // ---- pictures

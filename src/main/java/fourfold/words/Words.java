@@ -11,7 +11,6 @@ import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
 import fourfold.progress.Rates;
 import fourfold.progress.Setting;
-import fourfold.progress.WrongAnswer;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -214,41 +213,6 @@ public final class Words {
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
         return families.size() > most ? names + " …" : names;
-    }
-
-    /**
-     * What happened with a wrong answer, in one calm line.
-     *
-     * @param inWords how a question is written here
-     */
-    public String mixup(WrongAnswer wrong, Function<Question, String> inWords) {
-        Question asked = wrong.question();
-        String question = inWords.apply(asked);
-        boolean product = asked.operation() == Operation.MULTIPLY;
-        return switch (wrong.kind()) {
-            case NEIGHBOUR, SAME_TABLE, OTHER_TABLE ->
-                wrong.fits()
-                        .map(f -> product
-                                ? say("mixup." + direction(wrong), inWords.apply(f.question()), wrong.typed(), question)
-                                : say(
-                                        "mixup.quotient",
-                                        inWords.apply(Question.product(wrong.typed(), asked.right())),
-                                        wrong.typed() * asked.right(),
-                                        asked.left()))
-                        .orElseGet(() -> say("mixup.other"));
-            case OTHER_OPERATION ->
-                say(product ? "mixup.sum" : "mixup.difference", asked.left(), asked.right(), question);
-            case DIGITS_SWAPPED -> say("mixup.swapped");
-            case OTHER -> say("mixup.other");
-        };
-    }
-
-    /** Whether a product is the next one up or down in the table, or stands elsewhere. */
-    private static String direction(WrongAnswer wrong) {
-        if (wrong.kind() != WrongAnswer.Kind.NEIGHBOUR) {
-            return "product";
-        }
-        return wrong.typed() > wrong.question().expected() ? "up" : "down";
     }
 
     /**

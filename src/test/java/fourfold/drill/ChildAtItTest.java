@@ -108,7 +108,7 @@ class ChildAtItTest {
         now = now.plusMillis(200);
         on(new Event.Enter(now));
         assertInstanceOf(HandsOff.class, drill.phase(), "an Enter out of the mashing is no answer to the question");
-        now = now.plus(Drill.HANDS_REST);
+        now = now.plus(HandsOff.REST);
         on(new Event.Enter(now));
         assertTrue(assertInstanceOf(Asking.class, drill.phase()).interrupted(), "and the question is no longer timed");
         assertEquals(List.of(), kept);

@@ -89,7 +89,7 @@ class ChildsWordsTest {
         for (Question question : Families.questions()) {
             for (int typed = 0; typed <= 100; typed++) {
                 if (typed != question.expected()) {
-                    String said = words.mixup(WrongAnswer.of(question, typed), words::asked);
+                    String said = MixupWords.told(words, WrongAnswer.of(question, typed), words::asked);
                     assertTrue(Picture.columns(said) <= 60, said);
                 }
             }
@@ -101,18 +101,18 @@ class ChildsWordsTest {
         Words words = Words.english();
         assertEquals(
                 "8 × 7 is the next one up: 56. You were asked 8 × 6.",
-                words.mixup(WrongAnswer.of(Question.product(8, 6), 56), words::asked));
+                MixupWords.told(words, WrongAnswer.of(Question.product(8, 6), 56), words::asked));
         assertEquals(
                 "54 is 6 × 9. You were asked 7 × 8.",
-                words.mixup(WrongAnswer.of(Question.product(7, 8), 54), words::asked));
+                MixupWords.told(words, WrongAnswer.of(Question.product(7, 8), 54), words::asked));
         assertEquals(
                 "That is 8 plus 6. You were asked 8 × 6.",
-                words.mixup(WrongAnswer.of(Question.product(8, 6), 14), words::asked));
+                MixupWords.told(words, WrongAnswer.of(Question.product(8, 6), 14), words::asked));
         assertEquals(
                 "9 × 7 is 63. Here you have 56.",
-                words.mixup(WrongAnswer.of(Question.quotient(fourfold.facts.Family.of(7, 8), 7), 9), words::asked));
+                MixupWords.told(words, WrongAnswer.of(Question.quotient(fourfold.facts.Family.of(7, 8), 7), 9), words::asked));
         assertEquals(
                 "You have the right digits. They changed places.",
-                words.mixup(WrongAnswer.of(Question.product(4, 7), 82), words::asked));
+                MixupWords.told(words, WrongAnswer.of(Question.product(4, 7), 82), words::asked));
     }
 }

@@ -1,6 +1,7 @@
 package fourfold.screens.child;
 
 import fourfold.drill.Event;
+import fourfold.drill.Phase;
 import fourfold.progress.Setting;
 import fourfold.progress.Settings;
 import fourfold.terminal.Key;
@@ -31,6 +32,12 @@ final class DrillKeys {
             case LETTER -> letter(key, at);
             default -> new Event.Stray(at);
         };
+    }
+
+    /** The same in a phase of the drill: the key that shows the keys makes a pause, for the pause shows them. */
+    static Event meant(Key key, Phase phase, Instant at) {
+        boolean asksForKeys = key.is('?') && !phase.isAtRest() && !(phase instanceof Phase.OneMinute);
+        return asksForKeys ? new Event.Pause(at) : event(key, at);
     }
 
     private static Event letter(Key key, Instant at) {

@@ -170,10 +170,7 @@ final class DrillPicture {
         String minutes = "▪".repeat(minutesPractised(drill)) + " ";
         picture.text(0, y, name, Ink.QUIET);
         picture.right(y, minutes, Ink.QUIET);
-        boolean waits = drill.phase() instanceof Phase.Ready
-                || drill.phase() instanceof Phase.Paused
-                || drill.phase() instanceof Phase.HandsOff
-                || drill.phase() instanceof Phase.OneMinute;
+        boolean waits = drill.phase().isAtRest() || drill.phase() instanceof Phase.OneMinute;
         if (!waits) {
             int room = picture.width() - 2 * Math.max(Picture.columns(name), Picture.columns(minutes)) - 2;
             picture.centred(y, keysFor(drill.phase(), room), Ink.QUIET);

@@ -102,34 +102,18 @@ final class DrillTurn {
             onFinished(key, at);
         } else {
             Drill before = drill;
-            Event meant = meant(key, at);
+            Event meant = DrillKeys.meant(key, drill.phase(), at);
             apply(meant);
-            note = waiting.isEmpty() && isSame(before.phase(), drill.phase())
+            note = waiting.isEmpty() && drill.phase().looksLike(before.phase())
                     ? new RefusedKey(page.words(), before).why(key, meant)
                     : "";
         }
     }
 
-    /** Whether the child sees the same; when a key last came is no part of that. */
-    private static boolean isSame(Phase before, Phase now) {
-        return now.equals(before)
-                || (before instanceof Phase.Asking then
-                        && now instanceof Phase.Asking asking
-                        && asking.prompt().equals(then.prompt())
-                        && asking.reason() == then.reason()
-                        && asking.typed().equals(then.typed()));
-    }
-
-    /** What a key means here: the one that shows the keys pauses, for the pause shows them. */
-    private Event meant(Key key, Instant at) {
-        boolean asksForKeys = key.is('?') && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute);
-        return asksForKeys ? new Event.Pause(at) : DrillKeys.event(key, at);
-    }
-
     /** A key before its question: it is seen not to count, but for a pause, which comes when the answer is kept. */
     private void early(Key key, Instant at) {
         sign = sign.early(at);
-        if (meant(key, at) instanceof Event.Pause) {
+        if (DrillKeys.meant(key, drill.phase(), at) instanceof Event.Pause) {
             pauseMeant = pauseMeant.or(() -> Optional.of(at));
         }
     }
@@ -243,15 +227,9 @@ final class DrillTurn {
                 pauseMeant = Optional.of(at);
                 effects.add(new PageEffect.Settle(BEFORE_A_STOP));
             }
-        } else if (!isAtRest()) {
+        } else if (!drill.phase().isAtRest()) {
             apply(new Event.Pause(at));
         }
-    }
-
-    private boolean isAtRest() {
-        return drill.phase() instanceof Phase.Paused
-                || drill.phase() instanceof Phase.HandsOff
-                || drill.phase() instanceof Phase.Ready;
     }
 
     private void ask(DrillEffect effect) {
@@ -307,7 +285,7 @@ final class DrillTurn {
                 file = file.ending();
                 ask(new DrillEffect.End(drill.session(), page.words(), at));
             }
-        } else if (meant.isPresent() && !isAtRest() && !(drill.phase() instanceof Phase.OneMinute)) {
+        } else if (meant.isPresent() && !drill.phase().isAtRest() && !(drill.phase() instanceof Phase.OneMinute)) {
             apply(new Event.Pause(meant.get()));
         }
     }

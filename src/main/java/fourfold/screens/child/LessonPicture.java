@@ -12,6 +12,7 @@ import fourfold.screens.FactPicture;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
+import fourfold.words.MixupWords;
 import fourfold.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -111,6 +112,6 @@ final class LessonPicture {
     private String why(Asking asking) {
         return asking.reason() == Reason.SHOWN
                 ? words.say("drill.shown.why")
-                : asking.help().mixup().map(m -> words.mixup(m, words::asked)).orElse("");
+                : asking.help().mixup().map(m -> MixupWords.told(words, m, words::asked)).orElse("");
     }
 }
