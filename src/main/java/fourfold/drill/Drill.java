@@ -183,7 +183,8 @@ public final class Drill {
             return Step.to(rested(paused.since(), event.at()).finished(event.at()));
         }
         return event instanceof Event.Enter
-                ? Step.to(rested(paused.since(), event.at()).with(paused.resumed().goingOn(event.at())))
+                ? Step.to(
+                        rested(paused.since(), event.at()).with(paused.resumed().goingOn(event.at())))
                 : Step.to(this);
     }
 

@@ -11,8 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** The library's table of sequences, with the keypad's application codes and two keys it lacks. */
 final class KeyTable extends EscapeSequenceCharacterPattern {
     private static final String KEYPAD = "*+,-./0123456789";
-    private static final List<KeyType> CONSOLE =
-            List.of(KeyType.F1, KeyType.F2, KeyType.F3, KeyType.F4, KeyType.F5);
+    private static final List<KeyType> CONSOLE = List.of(KeyType.F1, KeyType.F2, KeyType.F3, KeyType.F4, KeyType.F5);
 
     KeyTable() {
         stdMap.put(7, KeyType.Home);

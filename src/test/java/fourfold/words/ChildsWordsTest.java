@@ -110,7 +110,8 @@ class ChildsWordsTest {
                 MixupWords.told(words, WrongAnswer.of(Question.product(8, 6), 14), words::asked));
         assertEquals(
                 "9 × 7 is 63. Here you have 56.",
-                MixupWords.told(words, WrongAnswer.of(Question.quotient(fourfold.facts.Family.of(7, 8), 7), 9), words::asked));
+                MixupWords.told(
+                        words, WrongAnswer.of(Question.quotient(fourfold.facts.Family.of(7, 8), 7), 9), words::asked));
         assertEquals(
                 "You have the right digits. They changed places.",
                 MixupWords.told(words, WrongAnswer.of(Question.product(4, 7), 82), words::asked));

@@ -112,6 +112,9 @@ final class LessonPicture {
     private String why(Asking asking) {
         return asking.reason() == Reason.SHOWN
                 ? words.say("drill.shown.why")
-                : asking.help().mixup().map(m -> MixupWords.told(words, m, words::asked)).orElse("");
+                : asking.help()
+                        .mixup()
+                        .map(m -> MixupWords.told(words, m, words::asked))
+                        .orElse("");
     }
 }
