@@ -9,6 +9,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.Moment;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -26,7 +27,7 @@ public final class Practised {
 
     /** A file with children and no answers. */
     public static Path children(Path folder, String... names) {
-        Path file = folder.resolve("family.db");
+        Path file = MadeOnce.EMPTY.at(folder.resolve("family.db"));
         try (Store store = Store.open(file)) {
             for (int i = 0; i < names.length; i++) {
                 store.add(new Child(new UUID(7, i), names[i], BEGAN.minusSeconds(100 - i)));

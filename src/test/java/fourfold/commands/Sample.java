@@ -7,6 +7,7 @@ import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.scheduling.GrowingGaps;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -20,10 +21,18 @@ import java.util.UUID;
 public final class Sample {
     static final Instant START = Instant.parse("2026-01-12T08:00:00Z");
 
+    private static Instant next = START;
+    private static final MadeOnce MADE = MadeOnce.by(file -> next = make(file));
+
     private Sample() {}
 
-    /** Fills the file; gives the time of the next drill. */
+    /** Lays the file down; gives the time of the next drill. */
     public static Instant fill(Path file) {
+        MADE.at(file);
+        return next;
+    }
+
+    private static Instant make(Path file) {
         Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
         SplittableRandom random = new SplittableRandom(20_260_112);
         for (int drill = 0; drill < 30; drill++) {

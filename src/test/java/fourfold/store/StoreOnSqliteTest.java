@@ -10,6 +10,6 @@ class StoreOnSqliteTest extends StoreLaws {
 
     @Override
     Store fresh() {
-        return Store.open(folder.resolve("family.db"));
+        return Store.open(MadeOnce.EMPTY.at(folder.resolve("family.db")));
     }
 }

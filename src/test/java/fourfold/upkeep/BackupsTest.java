@@ -10,6 +10,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
 import fourfold.store.Invented;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import fourfold.words.InEnglish;
 import java.io.IOException;
@@ -39,7 +40,7 @@ class BackupsTest {
     private Path folder = Path.of("");
 
     private Path filled() {
-        Path file = folder.resolve("fourfold.db");
+        Path file = MadeOnce.EMPTY.at(folder.resolve("fourfold.db"));
         try (Store store = Store.open(file)) {
             store.add(ANA);
         }

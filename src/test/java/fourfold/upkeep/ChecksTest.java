@@ -11,6 +11,7 @@ import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
 import fourfold.store.Database;
 import fourfold.store.Invented;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import fourfold.words.Words;
 import java.nio.file.Path;
@@ -43,7 +44,7 @@ class ChecksTest {
 
     @BeforeEach
     void fill() {
-        try (Store store = Store.open(file())) {
+        try (Store store = Store.open(MadeOnce.EMPTY.at(file()))) {
             store.add(ana);
             store.begin(session);
         }

@@ -11,6 +11,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.store.Invented;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import fourfold.words.InEnglish;
@@ -46,7 +47,7 @@ class DamagedTest {
 
     @BeforeEach
     void fill() throws IOException {
-        file = folder.resolve("fourfold.db");
+        file = MadeOnce.EMPTY.at(folder.resolve("fourfold.db"));
         try (Store store = Store.open(file)) {
             store.add(ANA);
             store.add(BO);

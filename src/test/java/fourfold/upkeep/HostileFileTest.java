@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.store.Invented;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import fourfold.words.InEnglish;
 import java.io.IOException;
@@ -74,7 +75,7 @@ class HostileFileTest {
     }
 
     private static void filled(Path file, Child child) {
-        try (Store store = Store.open(file)) {
+        try (Store store = Store.open(MadeOnce.EMPTY.at(file))) {
             store.add(child);
             DrillSession session = Invented.session(child, child.id().getLeastSignificantBits() & 0xff);
             store.begin(session);

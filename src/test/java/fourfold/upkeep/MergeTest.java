@@ -12,6 +12,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
 import fourfold.store.Invented;
+import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import fourfold.words.InEnglish;
 import java.io.IOException;
@@ -47,7 +48,7 @@ class MergeTest {
     @BeforeTry
     void makeFolder() throws IOException {
         folder = Files.createTempDirectory("merge");
-        Store.open(folder.resolve("template")).close();
+        MadeOnce.EMPTY.at(folder.resolve("template"));
     }
 
     @AfterEach
