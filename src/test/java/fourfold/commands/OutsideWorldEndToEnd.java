@@ -75,10 +75,7 @@ class OutsideWorldEndToEnd {
      */
     @Test
     void aSlowDiskIsWaitedForAndIsNoThinkingTime() throws IOException, InterruptedException {
-        assertEquals(
-                0,
-                run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "")
-                        .code());
+        Practised.children(folder, "Mina");
         long begun = System.nanoTime();
         Told told = tampered("inject=fsync,fdatasync:delay_enter=300000", "1\n2\n3\n");
         long took = System.nanoTime() - begun;
@@ -93,7 +90,7 @@ class OutsideWorldEndToEnd {
     /** From some write on, the system says that the person's share of the disk is used up (EDQUOT). */
     @Test
     void aShareOfTheDiskThatIsUsedUpIsSaidAndNothingKeptBeforeIsLost() throws IOException, InterruptedException {
-        run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "");
+        Practised.children(folder, "Mina");
         run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "1\n2\n");
         Told told = tampered("inject=pwrite64:error=EDQUOT:when=20+", "1\ng\n2\ng\n3\ng\n4\ng\n");
         assertEquals(1, told.code(), told.out());
@@ -122,10 +119,7 @@ class OutsideWorldEndToEnd {
     /** The limit is the shell's on the size of files, in blocks of 512 bytes (POSIX, ulimit -f). */
     @Test
     void whenTheDiskTakesNoMoreTheChildGoesOnAndTheLossIsSaid() throws IOException, InterruptedException {
-        assertEquals(
-                0,
-                run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "")
-                        .code());
+        Practised.children(folder, "Mina");
         run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "1\n2\n");
         int before = Rows.column(file(), "SELECT typed FROM answer_log").size();
         List<String> command = new ArrayList<>(PackagedProgramEndToEnd.fourfold("drill", "--plain"));
@@ -147,7 +141,7 @@ class OutsideWorldEndToEnd {
 
     @Test
     void anErrorNamesNoAnswersAndNoOtherPeople() throws IOException, InterruptedException {
-        run(PackagedProgramEndToEnd.fourfold("children", "--add", "Mina"), "");
+        Practised.children(folder, "Mina");
         run(PackagedProgramEndToEnd.fourfold("drill", "--plain"), "4711\n");
         Files.write(file(), java.util.Arrays.copyOf(Files.readAllBytes(file()), 9000));
         Told told = run(PackagedProgramEndToEnd.fourfold("--debug", "grid"), "");

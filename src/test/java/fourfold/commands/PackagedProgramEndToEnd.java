@@ -21,7 +21,10 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -31,6 +34,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
  * pseudo-terminal, is played by keys, and its file is read with plain SQL. Terminal modes are asked of the system's stty.
  */
 @Execution(ExecutionMode.CONCURRENT)
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class PackagedProgramEndToEnd {
     private static final String ASKED_AND_TYPED = "SELECT asked, COALESCE(typed, '') FROM answer_log ORDER BY position";
 
@@ -41,14 +45,10 @@ class PackagedProgramEndToEnd {
         return folder.resolve("family.db");
     }
 
+    /** The program as README starts it, from the project's folder. */
     static List<String> fourfold(String... arguments) {
         List<String> command = new ArrayList<>(List.of(
-                System.getProperty("java.home") + "/bin/java",
-                "-XX:TieredStopAtLevel=1",
-                "-XX:+UseSerialGC",
-                "-Djava.awt.headless=true",
-                "-jar",
-                System.getProperty("fourfold.jar")));
+                System.getProperty("java.home") + "/bin/java", "-Djava.awt.headless=true", "@target/fourfold.start"));
         command.addAll(List.of(arguments));
         return command;
     }
@@ -147,7 +147,9 @@ class PackagedProgramEndToEnd {
         assertEquals(1, printed.lines().count(), printed);
     }
 
+    /** The longest, so that it begins first and the others run beside it. */
     @Test
+    @Order(1)
     void aDrillOfOneMinuteIsInTheFileAsItWasTyped() throws IOException, InterruptedException {
         told(0, "", "children", "--add", "Mina");
         List<PtyChild.Reply> replies;
@@ -212,8 +214,8 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
-    void aClosedTerminalEndsTheProgramAndLosesNothing() throws IOException, InterruptedException {
-        told(0, "", "children", "--add", "Mina");
+    void aClosedTerminalEndsTheProgramAndLosesNothing() {
+        Practised.children(folder, "Mina");
         try (PtyProgram program = open("drill")) {
             PtyChild child = new PtyChild(program);
             child.answer(3);
@@ -225,6 +227,7 @@ class PackagedProgramEndToEnd {
 
     @Test
     void twoProgramsOnOneFileBothKeepWhatTheyCount() throws IOException, InterruptedException {
+        // By the program itself, for their ids are drawn by lot: two seats would be one for ids that begin alike.
         told(0, "", "children", "--add", "Mina");
         told(0, "", "children", "--add", "Ivo");
         try (PtyProgram first = open("drill", "--child", "Mina");
@@ -255,7 +258,7 @@ class PackagedProgramEndToEnd {
 
     @Test
     void aSecondDrillOfTheSameChildIsRefusedKindly() throws IOException, InterruptedException {
-        told(0, "", "children", "--add", "Mina");
+        Practised.children(folder, "Mina");
         try (PtyProgram first = open("drill")) {
             new PtyChild(first).answer(1);
             assertEquals(
@@ -268,8 +271,8 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
-    void aPasteOfTenThousandCharactersAnswersNothing() throws IOException, InterruptedException {
-        told(0, "", "children", "--add", "Mina");
+    void aPasteOfTenThousandCharactersAnswersNothing() {
+        Practised.children(folder, "Mina");
         try (PtyProgram program = open("drill")) {
             PtyChild child = new PtyChild(program);
             child.answer(2);
@@ -286,8 +289,8 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
-    void theDemoAsksNothingAndLeavesNoTrace() throws IOException, InterruptedException {
-        told(0, "", "children", "--add", "Mina");
+    void theDemoAsksNothingAndLeavesNoTrace() throws IOException {
+        Practised.children(folder, "Mina");
         byte[] own = Files.readAllBytes(file());
         Path temporary = Files.createDirectory(folder.resolve("temporary"));
         List<String> command = new ArrayList<>(fourfold("--demo"));
@@ -307,7 +310,7 @@ class PackagedProgramEndToEnd {
 
     @Test
     void plainLinesFromAPipeEndWithThePipe() throws IOException, InterruptedException {
-        told(0, "", "children", "--add", "Mina");
+        Practised.children(folder, "Mina");
         String printed = told(0, "12\nabc\n", "drill", "--plain");
         assertTrue(printed.contains("Type the number"), printed);
         assertFalse(printed.contains("\u001b"), printed);
