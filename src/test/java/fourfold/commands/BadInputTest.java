@@ -285,7 +285,9 @@ class BadInputTest {
             statement.execute("BEGIN IMMEDIATE");
             String right = Integer.toString(asking(journey).prompt().expected());
             journey.type(right).keys("Enter");
-            assertTrue(journey.picture().contains("another program is using the file"), journey.picture());
+            // A long path breaks the line elsewhere.
+            String told = journey.picture().replaceAll("\\s+", " ");
+            assertTrue(told.contains("another program is using the file"), told);
             statement.execute("ROLLBACK");
             journey.keys("Enter").rest(700);
             assertEquals(right, typed().get(2));
