@@ -33,7 +33,7 @@ import java.util.Optional;
  */
 public final class Drill {
     /** How long a right answer is shown before the next question (our own choice). */
-    public static final Duration RIGHT_STANDS = Duration.ofMillis(600);
+    public static final Duration RIGHT_STANDS = Duration.ofMillis(300);
 
     /** The most tries at typing what is in view; then the drill goes on all the same. */
     private static final int MOST_TRIES = 3;
@@ -268,11 +268,11 @@ public final class Drill {
         NextPhase next = NextPhase.of(progress, upcoming, attention, scheduler, surface, at);
         return next.phase()
                 .map(p -> new Drill(before, progress, scheduler, surface, next.upcoming(), next.attention(), p))
-                .orElseGet(() -> finished(at));
+                .orElseGet(() -> with(new Finished(Summary.of(before, progress, at, false))));
     }
 
     private Drill finished(Instant at) {
-        return with(new Finished(Summary.of(before, progress, at)));
+        return with(new Finished(Summary.of(before, progress, at, true)));
     }
 
     private Drill with(Phase next) {

@@ -10,10 +10,8 @@ import fourfold.progress.Rates;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What a drill came to, compared only with the child's own past.
@@ -24,9 +22,16 @@ import java.util.Set;
  * @param gain the one gain most worth telling, if there is one
  * @param day what sort of day it was
  * @param timing the rates of a one-minute timing, if one was taken
+ * @param enough whether it ended before its time because nothing useful was left to ask
  */
 public record Summary(
-        Duration practised, Answered answers, Changes changes, Optional<Gain> gain, Day day, Optional<Timed> timing) {
+        Duration practised,
+        Answered answers,
+        Changes changes,
+        Optional<Gain> gain,
+        Day day,
+        Optional<Timed> timing,
+        boolean enough) {
     /** A drill shorter than this share of what was planned, with few questions, was a short one (our own choice). */
     private static final double SHORT_SHARE = 0.5;
 
@@ -64,7 +69,7 @@ public record Summary(
      * @param met met for the first time
      * @param firmer their level rose
      * @param quicker answered clearly quicker than in the child's own last weeks
-     * @param again missed in this drill; they come again next time
+     * @param again missed most in this drill; they come again early in the next
      * @param next the family that is to be met next, if there is one
      */
     public record Changes(
@@ -77,8 +82,12 @@ public record Summary(
         }
     }
 
-    /** The summary of the drill in {@code after}, which began from {@code before}. */
-    static Summary of(Progress before, Progress after, Instant at) {
+    /**
+     * The summary of the drill in {@code after}, which began from {@code before}.
+     *
+     * @param left whether somebody ended it, and not the drill itself
+     */
+    static Summary of(Progress before, Progress after, Instant at, boolean left) {
         DrillSoFar drill = after.drill().orElseThrow();
         List<Answer> answers = drill.answers();
         List<Answer> fromMemory = answers.stream()
@@ -97,14 +106,15 @@ public record Summary(
         }
         Answered answered = new Answered(fromMemory.size(), (int)
                 fromMemory.stream().filter(Answer::isCorrect).count());
-        Changes changes = new Changes(met, firmer, Gains.quicker(before, answers), again(fromMemory), after.nextNew());
+        Changes changes = new Changes(met, firmer, Gains.quicker(before, answers), promised(after), after.nextNew());
         return new Summary(
                 drill.practised(at),
                 answered,
                 changes,
                 Gain.of(before, after, changes, fromMemory),
                 day(answered, drill.practised(at), drill.session().planned()),
-                OneMinuteTiming.answers(drill).map(Summary::timed));
+                OneMinuteTiming.answers(drill).map(Summary::timed),
+                !left && !fromMemory.isEmpty() && !drill.isOver(at));
     }
 
     private static Day day(Answered answered, Duration practised, Duration planned) {
@@ -117,15 +127,9 @@ public record Summary(
         return answered.right() < HARD_SHARE * answered.asked() ? Day.HARD : Day.GOOD;
     }
 
-    private static List<Family> again(List<Answer> fromMemory) {
-        Set<Family> missed = new LinkedHashSet<>();
-        for (Answer answer : fromMemory) {
-            Family family = answer.question().orElseThrow().family();
-            if (!answer.isCorrect()) {
-                missed.add(family);
-            }
-        }
-        return List.copyOf(missed);
+    /** What was missed most and comes again early in the next drill. */
+    private static List<Family> promised(Progress after) {
+        return after.recent().missed().stream().filter(after::isMet).toList();
     }
 
     private static Timed timed(List<Answer> answers) {

@@ -23,6 +23,8 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
         NEW,
         /** One wrong number keeps coming: another fact gets in the way. */
         CONFUSED,
+        /** Right and quick though it was never taught here. */
+        TRIAL,
         /** The product is there, a division is not. */
         DIVISION_BEHIND,
         /** Still mostly being learned. */
@@ -63,6 +65,9 @@ public record Advice(About about, Optional<TraceRecord.Wrong> wrong) {
                 .findFirst();
         if (confused.isPresent()) {
             return new Advice(About.CONFUSED, confused);
+        }
+        if (progress.isKnownByTrial(family)) {
+            return plain(About.TRIAL);
         }
         Mastery product = progress.mastery(Trace.product(family)).level();
         boolean behind = product.atLeast(Mastery.ACCURATE)

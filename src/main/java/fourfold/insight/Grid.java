@@ -54,6 +54,16 @@ public record Grid(List<Cell> cells) {
         public boolean fading() {
             return marks.contains(Mark.FADING);
         }
+
+        /** Whether it was right and quick untaught, and its level is still to be earned. */
+        public boolean knownByTrial() {
+            return marks.contains(Mark.KNOWN_BY_TRIAL);
+        }
+
+        /** The one sign that stands beside the level, or a blank: the parent's own doing first. */
+        public char sign() {
+            return focused() ? '*' : held() ? '-' : fading() ? '~' : knownByTrial() ? '+' : ' ';
+        }
     }
 
     /** What is to be said of a family beside its level. */
@@ -63,7 +73,9 @@ public record Grid(List<Cell> cells) {
         /** The parent has put it on hold. */
         HELD,
         /** It was known and is due or forecast to be shaky; see {@link Fading}. */
-        FADING
+        FADING,
+        /** All of it was right and quick though it was never taught here; see {@link Progress#isKnownByTrial}. */
+        KNOWN_BY_TRIAL
     }
 
     /**
@@ -104,6 +116,9 @@ public record Grid(List<Cell> cells) {
         }
         if (Fading.of(progress, family, now)) {
             marks.add(Mark.FADING);
+        }
+        if (progress.isKnownByTrial(family)) {
+            marks.add(Mark.KNOWN_BY_TRIAL);
         }
         return marks;
     }

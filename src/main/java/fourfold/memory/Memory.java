@@ -146,9 +146,9 @@ public final class Memory {
         return state.rightAgain;
     }
 
-    /** How often a family asked before it was ever taught here was known, 0 to 1, lately. */
-    public double chanceKnown() {
-        return state.known;
+    /** The chance, 0 to 1, that a family is known though it was never taught here, by what else was known untaught. */
+    public double chanceKnown(Family family) {
+        return state.untaught.chance(family.index());
     }
 
     /** A trace's rate of forgetting, 0.06 to 0.42 with the usual parameters: higher fades faster. */

@@ -5,7 +5,6 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
-import java.time.Duration;
 
 /** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
 final class MemoryState {
@@ -14,20 +13,11 @@ final class MemoryState {
 
     private static final double DAY_MILLIS = 86_400_000;
 
-    /** Before any record: most re-asks are right, half of what was never taught here is known. Our own choice. */
+    /** Before any record: most re-asks are right. Our own choice. */
     private static final double USUAL_AGAIN = 0.8;
 
-    private static final double USUAL_KNOWN = 0.5;
-
-    /** How far one more outcome moves these two running means. Our own choice. */
+    /** How far one more outcome moves this running mean. Our own choice. */
     private static final double AGAIN_STEP = 0.05;
-
-    private static final double KNOWN_STEP = 0.3;
-
-    private static final double HOPE_STEP = 0.02;
-
-    /** How many probes the usual share counts as. Our own choice. */
-    private static final int USUAL_PROBES = 4;
 
     private static final int[] PRODUCT_OF = productOfEachTrace();
 
@@ -39,9 +29,7 @@ final class MemoryState {
     private final double[] likelihoods;
     Pace pace;
     double rightAgain = USUAL_AGAIN;
-    double known = USUAL_KNOWN;
-    private double knownAll = USUAL_KNOWN;
-    private int probes = USUAL_PROBES;
+    UntaughtKnowledge untaught = UntaughtKnowledge.NOTHING_KNOWN;
     private double hands;
     private double clock;
     private long millis;
@@ -64,9 +52,7 @@ final class MemoryState {
         this.related = new RelatedFactPrior(other.related);
         this.pace = other.pace;
         this.rightAgain = other.rightAgain;
-        this.known = other.known;
-        this.knownAll = other.knownAll;
-        this.probes = other.probes;
+        this.untaught = other.untaught;
         this.hands = other.hands;
         this.clock = other.clock;
         this.millis = other.millis;
@@ -101,9 +87,9 @@ final class MemoryState {
         return product == trace ? 0 : parameters.fromProducts * traces[product].strength(at);
     }
 
-    /** The chance that a trace never met here is known all the same, 0 to 1, from those asked so far. */
+    /** The chance that a trace never met here is known all the same, 0 to 1; 0 for one that was met. */
     double unmetChance(int trace) {
-        return traces[trace].presentations() == 0 ? knownAll : 0;
+        return traces[trace].presentations() == 0 ? untaught.chance(PRODUCT_OF[trace]) : 0;
     }
 
     /** Seconds of thinking that fit into the child's limit when the hands have had their time; at least half of it. */
@@ -145,7 +131,7 @@ final class MemoryState {
     /** Whether an answer is right, and its first key within the child's limit; slow hands have half of it to think in. */
     boolean isQuick(Answer answer, double hands) {
         double most = Math.max(parameters.limit, hands + parameters.limit / 2);
-        return answer.isCorrect() && answer.firstKey().orElse(Duration.ZERO).toMillis() <= 1000 * most;
+        return answer.isCorrect() && MotorTime.firstMillis(answer) <= 1000 * most;
     }
 
     /** Takes one more answer. Numbers to copy change nothing. */
@@ -168,14 +154,13 @@ final class MemoryState {
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
             // What was written on paper says nothing about typing.
-            hands = answer.firstKey().isPresent() ? hands(answer, motor) : hands;
+            hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;
             if (saysSomething(answer, motor)) {
                 judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
             }
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
-            // A child goes on learning elsewhere: what was not known of late is asked again some day.
-            known += HOPE_STEP * (USUAL_KNOWN - known);
+            untaught = untaught.afterLesson();
         }
         trace.present(clock, millis, strengths);
         trace.mix(related.expected(index));
@@ -203,9 +188,9 @@ final class MemoryState {
         if (answer.purpose() == Purpose.AGAIN && !trace.lastRight() && millis - trace.askedAt() < ANEW_MILLIS) {
             rightAgain += AGAIN_STEP * ((right ? 1 : 0) - rightAgain);
         }
-        if (answer.purpose() == Purpose.PROBE) {
-            known += KNOWN_STEP * ((recalled ? 1 : 0) - known);
-            knownAll += ((recalled ? 1 : 0) - knownAll) / ++probes;
+        if (answer.purpose() == Purpose.PROBE && PRODUCT_OF[index] == index && right == recalled) {
+            // Right and slow may be counted or worked out: it says neither that the table is known nor that it is not.
+            untaught = untaught.afterProbe(index, right);
         }
         Forecast forecast = forecast(index, strength, millis);
         boolean met = trace.presentations() > 0;

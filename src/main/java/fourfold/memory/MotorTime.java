@@ -69,10 +69,10 @@ public final class MotorTime {
         if (answer.purpose() != Purpose.COPY || !answer.isCorrect() || answer.erasures() > 0) {
             return this;
         }
-        if (answer.firstKey().isEmpty() || answer.whole().isEmpty()) {
+        long first = firstMillis(answer);
+        if (first < 0 || answer.whole().isEmpty()) {
             return this;
         }
-        long first = answer.firstKey().get().toMillis();
         long whole = answer.whole().get().toMillis();
         if (first < ANTICIPATION.toMillis() || whole < first || whole > COPY_WALK_AWAY.toMillis()) {
             return this;
@@ -97,10 +97,10 @@ public final class MotorTime {
 
     /** As {@link #thinking}, in milliseconds; not a number where that is empty. */
     public double thinkingMillis(Answer answer) {
-        if (answer.isMissing() || answer.firstKey().isEmpty() || answer.whole().isEmpty()) {
+        long first = firstMillis(answer);
+        if (answer.isMissing() || first < 0 || answer.whole().isEmpty()) {
             return Double.NaN;
         }
-        long first = answer.firstKey().get().toMillis();
         long whole = answer.whole().get().toMillis();
         if (first < ANTICIPATION.toMillis() || whole > ANSWER_WALK_AWAY.toMillis()) {
             return Double.NaN;
@@ -109,7 +109,21 @@ public final class MotorTime {
         return Math.max(0, Math.max(first - firstKeys[cell], whole - wholes[cell]));
     }
 
-    /** The time from a number's paint to its first digit that is taken for the hands' own. */
+    /**
+     * Milliseconds to the first key. Plain lines come whole and have none of their own: there it is the line's time, in
+     * copies as in answers, so what a screen reader takes to speak is the hands' and not the child's thinking.
+     *
+     * @return −1 if it is not known
+     */
+    static long firstMillis(Answer answer) {
+        boolean byLine = answer.surface() == Surface.PLAIN;
+        return answer.firstKey()
+                .or(() -> byLine ? answer.whole() : Optional.empty())
+                .map(Duration::toMillis)
+                .orElse(-1L);
+    }
+
+    /** The time from a number's paint to its first digit that is taken for the hands' own; at plain lines, to its Enter. */
     public Duration firstKey(int expected, Surface surface) {
         return Duration.ofMillis(Math.round(firstKeys[cell(expected, surface)]));
     }
@@ -142,7 +156,10 @@ public final class MotorTime {
             first = cells[nearest].firstKey();
             whole = cells[nearest].whole() + USUAL_NEXT_KEY * (cell - nearest);
         }
-        firstKeys[cell] = Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));
+        boolean byLine = cell / DIGITS == row(Surface.PLAIN);
+        firstKeys[cell] = byLine
+                ? Math.max(LEAST_FIRST_KEY, Math.min(MOST_WHOLE, whole))
+                : Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));
         wholes[cell] = Math.max(firstKeys[cell], Math.min(MOST_WHOLE, whole));
     }
 
@@ -160,12 +177,15 @@ public final class MotorTime {
 
     private static int cell(int expected, Surface surface) {
         int digits = expected < 10 ? 1 : expected < 100 ? 2 : 3;
-        int row = switch (surface) {
+        return row(surface) * DIGITS + digits - 1;
+    }
+
+    private static int row(Surface surface) {
+        return switch (surface) {
             case TERMINAL -> 0;
             case WINDOW -> 1;
             case PLAIN -> 2;
         };
-        return row * DIGITS + digits - 1;
     }
 
     private static CopyTimes[] blankCells() {

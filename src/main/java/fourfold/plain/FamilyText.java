@@ -37,6 +37,7 @@ public final class FamilyText {
                 words.level(progress.level(family))));
         text.append(progress.isFocused(family) ? ", " + words.say("grid.focused") : "")
                 .append(progress.isHeld(family) ? ", " + words.say("grid.held") : "")
+                .append(progress.isKnownByTrial(family) ? ", " + words.say("grid.trial") : "")
                 .append("\n\n");
         TextTable table = new TextTable(false, 15, 10, 12, 10, 1);
         table.row(List.of(

@@ -30,7 +30,7 @@ public final class GridText {
             StringBuilder row = new StringBuilder();
             for (int low = 1; low <= n; low++) {
                 Grid.Cell cell = grid.cell(new Family(low, n));
-                char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+                char mark = cell.sign();
                 row.append(wide(cell.family().product()))
                         .append(Stones.of(cell.level(), unicode))
                         .append(mark)

@@ -105,6 +105,9 @@ final class PlainWords {
     List<String> summary(Summary summary) {
         List<String> lines = new ArrayList<>();
         lines.add(say("plain.practised", words.minutes(summary.practised())));
+        if (summary.enough()) {
+            lines.add(say("summary.enough"));
+        }
         lines.add(
                 summary.answers().asked() == 0
                         ? say("summary.none")

@@ -32,7 +32,7 @@ public final class FactMastery {
     private final RecentAnswers recent;
     private final int asked;
     private final int right;
-    private final boolean met;
+    private final int shown;
     private final Mastery level;
     private final int fluentDays;
     private final long lastFluentDay;
@@ -50,7 +50,7 @@ public final class FactMastery {
         this.recent = s.recent;
         this.asked = s.asked;
         this.right = s.right;
-        this.met = s.met;
+        this.shown = s.shown;
         this.level = s.level;
         this.fluentDays = s.fluentDays;
         this.lastFluentDay = s.lastFluentDay;
@@ -90,6 +90,16 @@ public final class FactMastery {
                     limitMillis);
         }
 
+        /** As {@link FactMastery#isMet}. */
+        boolean isMet() {
+            return state.asked > 0 || state.shown > 0;
+        }
+
+        /** As {@link FactMastery#isOnlyTried}. */
+        boolean isOnlyTried() {
+            return FactMastery.isOnlyTried(state.asked, state.right, state.shown);
+        }
+
         /** What they come to; the fold must not be used any more afterwards. */
         FactMastery mastery() {
             return new FactMastery(state);
@@ -103,7 +113,24 @@ public final class FactMastery {
 
     /** Whether it was ever asked or introduced. */
     public boolean isMet() {
-        return met;
+        return asked > 0 || shown > 0;
+    }
+
+    /** Whether it was only tried: never right from memory, and shown no more than was needed to put that right. */
+    boolean isOnlyTried() {
+        return isOnlyTried(asked, right, shown);
+    }
+
+    private static boolean isOnlyTried(int asked, int right, int shown) {
+        return asked > 0 && right == 0 && shown <= asked;
+    }
+
+    /** Whether it was never in view and each answer from memory was right and usually quick. */
+    boolean isKnownUntaught(Duration limit) {
+        return asked > 0
+                && right == asked
+                && shown == 0
+                && medianThinking().filter(t -> t.compareTo(limit) <= 0).isPresent();
     }
 
     /** How often it was asked from memory. */
@@ -167,7 +194,7 @@ public final class FactMastery {
         private final RecentAnswers recent;
         private int asked;
         private int right;
-        private boolean met;
+        private int shown;
         private Mastery level = Mastery.NEW;
         private int fluentDays;
         private long lastFluentDay = Long.MIN_VALUE;
@@ -185,7 +212,7 @@ public final class FactMastery {
             recent = from.recent.copy();
             asked = from.asked;
             right = from.right;
-            met = from.met;
+            shown = from.shown;
             level = from.level;
             fluentDays = from.fluentDays;
             lastFluentDay = from.lastFluentDay;
@@ -198,12 +225,12 @@ public final class FactMastery {
 
         void take(Answer answer, long thinkingMillis, long limitMillis) {
             Mastery before = level;
-            met = true;
+            boolean correct = answer.isCorrect();
             level = before == Mastery.NEW ? Mastery.ACQUIRING : before;
             if (!answer.purpose().isFromMemory()) {
+                shown += correct ? 1 : 0;
                 return;
             }
-            boolean correct = answer.isCorrect();
             long day = answer.localDay();
             if (correct) {
                 recent.addRight(thinkingMillis, day);

@@ -2,11 +2,13 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /** The mastery of every trace, and of the families that they belong to. Immutable. */
 final class MasteryTable {
@@ -25,10 +27,29 @@ final class MasteryTable {
         return new MasteryTable(byTrace);
     }
 
-    /** What one fold for each trace came to; they must not be used any more afterwards. */
-    static MasteryTable of(FactMastery.Fold[] folds) {
-        return new MasteryTable(
-                Arrays.stream(folds).map(FactMastery.Fold::mastery).toArray(FactMastery[]::new));
+    /** A table in the making: takes answers in order of time. */
+    static final class Fold {
+        private final FactMastery.Fold[] byTrace = new FactMastery.Fold[Trace.COUNT];
+
+        Fold() {
+            Arrays.setAll(byTrace, i -> new FactMastery.Fold());
+        }
+
+        /** Takes one more answer to a question; see {@link FactMastery.Fold#take}. */
+        void take(Answer answer, int trace, double thinkingMillis, long limitMillis) {
+            byTrace[trace].take(answer, thinkingMillis, limitMillis);
+        }
+
+        /** As {@link MasteryTable#isMet}. */
+        boolean isMet(Family family) {
+            return MasteryTable.isMet(family, t -> byTrace[t].isMet(), t -> byTrace[t].isOnlyTried());
+        }
+
+        /** What it came to; the fold must not be used any more afterwards. */
+        MasteryTable table() {
+            return new MasteryTable(
+                    Arrays.stream(byTrace).map(FactMastery.Fold::mastery).toArray(FactMastery[]::new));
+        }
     }
 
     /** The mastery of the trace with that index. */
@@ -44,10 +65,15 @@ final class MasteryTable {
         return new MasteryTable(next);
     }
 
-    /** Whether any of the family's traces was met. */
+    /** Whether any of the family's traces was met; a product that was only tried, and not known, has met nothing. */
     boolean isMet(Family family) {
+        return isMet(family, t -> byTrace[t].isMet(), t -> byTrace[t].isOnlyTried());
+    }
+
+    private static boolean isMet(Family family, IntPredicate met, IntPredicate onlyTried) {
         for (Trace trace : family.traces()) {
-            if (byTrace[trace.index()].isMet()) {
+            boolean product = trace.operation() == Operation.MULTIPLY;
+            if (met.test(trace.index()) && !(product && onlyTried.test(trace.index()))) {
                 return true;
             }
         }

@@ -12,7 +12,6 @@ import fourfold.memory.MotorTime;
 import fourfold.memory.Parameters;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -27,31 +26,13 @@ public final class Progress {
     /** The families in the order of introduction: the steering's, worked out once. */
     private final List<Family> order;
 
-    private final MotorTime motor;
-    /** Empty if only the levels were folded. */
-    private final Optional<Memory> memory;
-
-    private final MasteryTable masteries;
-    private final long answers;
-    private final Optional<Answer> lastAnswer;
+    private final AnswersSoFar answers;
     private final Optional<DrillSoFar> drill;
 
-    private Progress(
-            Steering steering,
-            List<Family> order,
-            MotorTime motor,
-            Optional<Memory> memory,
-            MasteryTable masteries,
-            long answers,
-            Optional<Answer> lastAnswer,
-            Optional<DrillSoFar> drill) {
+    private Progress(Steering steering, List<Family> order, AnswersSoFar answers, Optional<DrillSoFar> drill) {
         this.steering = steering;
         this.order = order;
-        this.motor = motor;
-        this.memory = memory;
-        this.masteries = masteries;
         this.answers = answers;
-        this.lastAnswer = lastAnswer;
         this.drill = drill;
     }
 
@@ -64,14 +45,7 @@ public final class Progress {
     public static Progress blank(Steering steering, Parameters constants) {
         Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
-                steering,
-                steering.introductionOrder(),
-                MotorTime.unknown(),
-                Optional.of(Memory.blank(parameters)),
-                MasteryTable.UNMET,
-                0,
-                Optional.empty(),
-                Optional.empty());
+                steering, steering.introductionOrder(), AnswersSoFar.none(Memory.blank(parameters)), Optional.empty());
     }
 
     /** The fold of a log that is at hand as a list. */
@@ -85,10 +59,11 @@ public final class Progress {
     public static final class Fold implements Consumer<Answer> {
         private final Progress blank;
         private final Optional<Memory.Fold> memory;
-        private final FactMastery.Fold[] masteries = new FactMastery.Fold[Trace.COUNT];
+        private final MasteryTable.Fold masteries = new MasteryTable.Fold();
+        private final RecentDrills.Fold recent = new RecentDrills.Fold();
         private final long limit;
         private MotorTime motor;
-        private long answers;
+        private long count;
         private @Nullable Answer last;
 
         /** A fold under what the parent's actions came to. */
@@ -98,10 +73,9 @@ public final class Progress {
 
         private Fold(Progress blank, boolean remembering) {
             this.blank = blank;
-            this.memory = remembering ? blank.memory.map(Memory::fold) : Optional.empty();
-            Arrays.setAll(masteries, i -> new FactMastery.Fold());
+            this.memory = remembering ? blank.answers.memory().map(Memory::fold) : Optional.empty();
             this.limit = blank.steering.settings().quick().toMillis();
-            this.motor = blank.motor;
+            this.motor = blank.answers.motor();
         }
 
         /**
@@ -118,45 +92,33 @@ public final class Progress {
                 if (memory.isPresent()) {
                     memory.get().take(answer, motor);
                 }
-                masteries[answer.question().orElseThrow().traceIndex()].take(
-                        answer, motor.thinkingMillis(answer), limit);
+                Question question = answer.question().orElseThrow();
+                recent.take(answer, masteries.isMet(question.family()));
+                masteries.take(answer, question.traceIndex(), motor.thinkingMillis(answer), limit);
             }
             motor = motor.after(answer);
-            answers++;
+            count++;
             last = answer;
         }
 
         /** What all answers so far come to; the fold must not be used any more afterwards. */
         public Progress progress() {
-            return new Progress(
-                    blank.steering,
-                    blank.order,
+            AnswersSoFar all = new AnswersSoFar(
                     motor,
                     memory.map(Memory.Fold::memory),
-                    MasteryTable.of(masteries),
-                    answers,
-                    Optional.ofNullable(last),
-                    Optional.empty());
+                    masteries.table(),
+                    recent.drills(),
+                    count,
+                    Optional.ofNullable(last));
+            return new Progress(blank.steering, blank.order, all, Optional.empty());
         }
     }
 
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
-        boolean counts = counts(answer);
-        return new Progress(
-                steering,
-                order,
-                motor.after(answer),
-                counts ? memory.map(m -> m.after(answer, motor)) : memory,
-                counts
-                        ? masteries.after(
-                                answer,
-                                motor.thinking(answer),
-                                steering.settings().quick())
-                        : masteries,
-                answers + 1,
-                Optional.of(answer),
-                drill.map(d -> d.after(answer)));
+        AnswersSoFar more =
+                counts(answer) ? answers.after(answer, steering.settings().quick()) : answers.afterCopy(answer);
+        return new Progress(steering, order, more, drill.map(d -> d.after(answer)));
     }
 
     /** Whether the answer is to a question whose family was not begun again after it. */
@@ -171,14 +133,12 @@ public final class Progress {
 
     /** With a drill begun. */
     public Progress beginning(DrillSession session) {
-        return new Progress(
-                steering, order, motor, memory, masteries, answers, lastAnswer, Optional.of(DrillSoFar.begun(session)));
+        return new Progress(steering, order, answers, Optional.of(DrillSoFar.begun(session)));
     }
 
     /** With a pause added to the time that the drill has spent in pauses. */
     public Progress pausedFor(Duration pause) {
-        return new Progress(
-                steering, order, motor, memory, masteries, answers, lastAnswer, drill.map(d -> d.pausedFor(pause)));
+        return new Progress(steering, order, answers, drill.map(d -> d.pausedFor(pause)));
     }
 
     /** The drill that is going on. */
@@ -193,7 +153,7 @@ public final class Progress {
 
     /** How fast the child's hands are. */
     public MotorTime motor() {
-        return motor;
+        return answers.motor();
     }
 
     /**
@@ -202,37 +162,53 @@ public final class Progress {
      * @throws java.util.NoSuchElementException if only the levels were folded
      */
     public Memory memory() {
-        return memory.orElseThrow();
+        return answers.memory().orElseThrow();
+    }
+
+    /** What the child's last drills were like. */
+    public RecentDrills recent() {
+        return answers.recent();
     }
 
     /** How many answers there are, of every purpose. */
     public long answers() {
-        return answers;
+        return answers.count();
     }
 
     /** The newest answer. */
     public Optional<Answer> lastAnswer() {
-        return lastAnswer;
+        return answers.last();
     }
 
     /** The mastery of one trace. */
     public FactMastery mastery(Trace trace) {
-        return masteries.of(trace.index());
+        return answers.masteries().of(trace.index());
     }
 
     /** The mastery of the trace with that index. */
     public FactMastery mastery(int trace) {
-        return masteries.of(trace);
+        return answers.masteries().of(trace);
     }
 
     /** Whether any of the family's facts was met here (since it was last begun again). */
     public boolean isMet(Family family) {
-        return masteries.isMet(family);
+        return answers.masteries().isMet(family);
+    }
+
+    /**
+     * Whether the family is known by trial: all of its facts were asked though it was never taught here, each was right and
+     * quick, and no level above {@link Mastery#ACQUIRING} is earned yet.
+     */
+    public boolean isKnownByTrial(Family family) {
+        return !level(family).atLeast(Mastery.ACCURATE)
+                && family.traces().stream()
+                        .allMatch(t ->
+                                mastery(t).isKnownUntaught(steering().settings().quick()));
     }
 
     /** The family's level: that of its weakest trace; new only if none of its traces was met. */
     public Mastery level(Family family) {
-        return masteries.level(family);
+        return answers.masteries().level(family);
     }
 
     /** Whether the parent's focus still holds: it ends by itself when the family is fluent. */
@@ -271,7 +247,7 @@ public final class Progress {
 
     /** How many families have reached {@code level}. */
     public long families(Mastery level) {
-        return masteries.families(level);
+        return answers.masteries().families(level);
     }
 
     /** The local day at an instant, by the zone of the drill that is going on or of the last answer, or by UTC. */
@@ -279,8 +255,8 @@ public final class Progress {
         int minutes = 0;
         if (drill.isPresent()) {
             minutes = drill.get().session().zoneOffsetMinutes();
-        } else if (lastAnswer.isPresent()) {
-            minutes = lastAnswer.get().zoneOffsetMinutes();
+        } else if (answers.last().isPresent()) {
+            minutes = answers.last().get().zoneOffsetMinutes();
         }
         return Math.floorDiv(at.getEpochSecond() + minutes * 60L, 86_400L);
     }

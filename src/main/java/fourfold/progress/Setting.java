@@ -28,6 +28,8 @@ public enum Setting {
     PICTURES("pictures", "yes", "yes no"),
     /** Whether divisions come with their product, or once the product is accurate. */
     DIVISIONS("divisions", "together", "together later"),
+    /** Whether a drill ends before its time when nothing useful is left to ask. */
+    END("end", "early", "early full"),
     /** Whether a division is now and then asked as a missing factor, 7 × ? = 56. */
     MISSING("missing", "no", "no yes"),
     /** Which keys the child is asked to use. */

@@ -113,6 +113,11 @@ public record Settings(Map<Setting, String> chosen) {
         return value(Setting.DIVISIONS).equals("later");
     }
 
+    /** Whether a drill ends before its time when nothing useful is left to ask. */
+    public boolean endsEarly() {
+        return value(Setting.END).equals("early");
+    }
+
     /** Whether a division may be asked as a missing factor. */
     public boolean missingFactors() {
         return value(Setting.MISSING).equals("yes");

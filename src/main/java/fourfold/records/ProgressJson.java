@@ -40,6 +40,7 @@ public final class ProgressJson {
                 json.writeBooleanField("focus", cell.focused());
                 json.writeBooleanField("hold", cell.held());
                 json.writeBooleanField("due_again", cell.fading());
+                json.writeBooleanField("known_by_trial", cell.knownByTrial());
                 json.writeNumberField("asked", cell.asked());
                 json.writeNumberField("right", cell.right());
                 json.writeEndObject();

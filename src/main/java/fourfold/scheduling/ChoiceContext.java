@@ -5,6 +5,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
+import fourfold.log.Purpose;
 import fourfold.memory.Memory;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.FactMastery;
@@ -12,11 +13,9 @@ import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
-import java.util.function.IntToDoubleFunction;
 
 /** All that one choice looks at, laid out by trace and family index so that a look costs next to nothing. */
-public final class ChoiceContext {
+final class ChoiceContext {
     /** A drill that stays below this share of right answers after this many turns asks easy facts. Our own choice. */
     private static final double LEAST_RIGHT = 0.85;
 
@@ -26,7 +25,6 @@ public final class ChoiceContext {
     private static final long AWAY_DAYS = 21;
 
     private static final long DAY_MILLIS = 86_400_000L;
-    private static final boolean[][] NEIGHBOURS = neighbours();
     private static final int[][] DIVISIONS = divisions();
     private static final int[] FAMILY_OF =
             Families.traces().stream().mapToInt(t -> t.family().index()).toArray();
@@ -38,69 +36,70 @@ public final class ChoiceContext {
     final long now;
     final long today;
     final Duration practised;
+    final Duration left;
+    private final long seed;
+    private final Duration quick;
     private final boolean[] met = new boolean[Trace.COUNT];
     private final boolean[] familyMet = new boolean[Families.COUNT];
-    private final boolean[] neverMissed = new boolean[Families.COUNT];
+    private final boolean[] everSure = new boolean[Families.COUNT];
     private final boolean[] accurate = new boolean[Families.COUNT];
+    private final boolean[] fluent = new boolean[Families.COUNT];
     private final boolean[] held = new boolean[Families.COUNT];
-    private final boolean[] missed = new boolean[Families.COUNT];
-    private final boolean[] rests = new boolean[Trace.COUNT];
+    private int familiesMet;
+    private int familiesMetBefore;
 
-    /** Worked out when a family is first looked at: most choices look at each several times. */
-    private final byte[] allowed = new byte[Families.COUNT];
-
-    ChoiceContext(Progress progress, DrillSoFar drill, Instant at) {
+    ChoiceContext(Progress progress, DrillSoFar drill, Instant at, long seed) {
         this.progress = progress;
         this.drill = drill;
+        this.seed = seed;
         this.asked = new TurnHistory(drill);
         this.memory = progress.memory();
         this.now = at.toEpochMilli();
         this.today = progress.localDay(at);
         this.practised = drill.practised(at);
-        java.util.Arrays.fill(accurate, true);
-        java.util.Arrays.fill(neverMissed, true);
-        for (int i = 0; i < Trace.COUNT; i++) {
-            FactMastery mastery = progress.mastery(i);
-            met[i] = mastery.isMet();
-            familyMet[FAMILY_OF[i]] |= met[i];
-            neverMissed[FAMILY_OF[i]] &= mastery.asked() > 0 && mastery.right() == mastery.asked();
-            accurate[FAMILY_OF[i]] &= mastery.level().atLeast(Mastery.ACCURATE);
+        this.left = drill.session().planned().minus(practised);
+        this.quick = progress.steering().settings().quick();
+        for (Family family : Families.all()) {
+            look(family, family.index());
         }
         for (Family family : progress.steering().held()) {
             held[family.index()] = true;
         }
-        noteRests();
     }
 
-    private void noteRests() {
-        boolean later = progress.steering().settings().divisionsLater();
-        for (int t = 0; t < Trace.COUNT; t++) {
-            missed[FAMILY_OF[t]] |= asked.errors(t) > 0;
-            rests[t] = asked.errors(t) >= GuardRails.MOST_ERRORS;
+    private void look(Family family, int f) {
+        familyMet[f] = progress.isMet(family);
+        familiesMet += familyMet[f] ? 1 : 0;
+        everSure[f] = true;
+        accurate[f] = true;
+        fluent[f] = true;
+        lookAt(f, f);
+        for (int division : DIVISIONS[f]) {
+            lookAt(division, f);
         }
-        for (int f = 0; f < Families.COUNT; f++) {
-            boolean all = true;
-            for (int division : DIVISIONS[f]) {
-                all &= rests[division];
-            }
-            if (later && !progress.mastery(f).level().atLeast(Mastery.ACCURATE)) {
-                for (int division : DIVISIONS[f]) {
-                    rests[division] = true;
-                }
-                asked.forgive(f);
-            } else {
-                // A product brings its inverse along, so it rests when none of them may come.
-                rests[f] |= all;
-            }
+        familiesMetBefore += familyMet[f] && wasAskedBefore(f) ? 1 : 0;
+        if (!familyMet[f]) {
+            // A product that was only tried owes its inverse once it has been taught.
+            asked.forgive(f);
         }
     }
 
-    /**
-     * Whether the trace is left out for the rest of this drill: missed twice, or a division whose product must be accurate
-     * first because the parent wants divisions later.
-     */
-    boolean rests(int trace) {
-        return rests[trace];
+    private boolean wasAskedBefore(int f) {
+        boolean before = progress.mastery(f).asked() > asked.times(f);
+        for (int division : DIVISIONS[f]) {
+            before |= progress.mastery(division).asked() > asked.times(division);
+        }
+        return before;
+    }
+
+    private void lookAt(int t, int f) {
+        FactMastery mastery = progress.mastery(t);
+        met[t] = familyMet[f] && mastery.isMet();
+        everSure[f] &= mastery.asked() > 0
+                && mastery.right() == mastery.asked()
+                && mastery.medianThinking().filter(m -> m.compareTo(quick) <= 0).isPresent();
+        accurate[f] &= mastery.level().atLeast(Mastery.ACCURATE);
+        fluent[f] &= mastery.level().atLeast(Mastery.FLUENT);
     }
 
     /** The index of the family of the trace with that index. */
@@ -121,43 +120,14 @@ public final class ChoiceContext {
         return DIVISIONS[family];
     }
 
-    /**
-     * The weaker of a family's divisions: one that rests comes last, then the one asked less in this drill comes first, then
-     * the less sure.
-     */
-    int weakestDivision(int family, Ranking ranking) {
-        return weakest(family, asked::times, ranking::sureness);
-    }
-
-    /** Of a family's divisions the first by these numbers, the first of which decides most; one that rests comes last. */
-    int weakest(int family, IntToDoubleFunction... order) {
-        int best = -1;
-        for (int division : DIVISIONS[family]) {
-            best = best < 0 || comesBefore(division, best, order) ? division : best;
-        }
-        return best;
-    }
-
-    private boolean comesBefore(int division, int other, IntToDoubleFunction... order) {
-        if (rests[division] != rests[other]) {
-            return rests[other];
-        }
-        for (IntToDoubleFunction by : order) {
-            double here = by.applyAsDouble(division);
-            double there = by.applyAsDouble(other);
-            if (here != there) {
-                return here < there;
-            }
-        }
-        return false;
-    }
-
     /** Whether easy facts come first now: after weeks away, or when too much of this drill went wrong. */
     boolean isTimeToBeGentle() {
         int turns = asked.turns();
-        if (turns >= ENOUGH_TO_TELL && asked.right() < LEAST_RIGHT * turns) {
-            return true;
-        }
+        return (turns >= ENOUGH_TO_TELL && asked.right() < LEAST_RIGHT * turns) || wasAway();
+    }
+
+    /** Whether nothing was asked for weeks before this drill. */
+    boolean wasAway() {
         long latest = 0;
         for (int t = 0; t < Trace.COUNT; t++) {
             latest = asked.times(t) == 0 ? Math.max(latest, memory.lastAsked(t)) : latest;
@@ -166,117 +136,77 @@ public final class ChoiceContext {
         return latest > 0 && start - latest >= AWAY_DAYS * DAY_MILLIS;
     }
 
-    /** What the child has reached, with the drill that is going on. */
-    public Progress progress() {
-        return progress;
+    /** The chance that the trace is answered rightly now, however slowly; for an untaught one that it is known. */
+    double chanceRight(int trace) {
+        return memory.forecast(trace, now).chanceRight();
     }
 
-    /** Today, as days since 1970 where the child is. */
-    public long today() {
-        return today;
-    }
-
-    /** How many questions were asked from memory in this drill. */
-    public int turns() {
-        return asked.turns();
-    }
-
-    /** How often the trace with that index was asked in this drill. */
-    public int times(int trace) {
-        return asked.times(trace);
-    }
-
-    /** Whether the trace with that index was met: asked, or typed with the answer in view. */
-    public boolean isMet(int trace) {
+    /** Whether the trace was met: asked, or typed with the answer in view, and its family not only tried. */
+    boolean isMet(int trace) {
         return met[trace];
     }
 
-    /** Whether any trace of the family with that index was met. */
-    public boolean isFamilyMet(int family) {
+    /** Whether any trace of the family was met. */
+    boolean isFamilyMet(int family) {
         return familyMet[family];
     }
 
+    /** How many families were asked from memory before this drill. */
+    int familiesMetBefore() {
+        return familiesMetBefore;
+    }
+
+    /** How many families were met. */
+    int familiesMet() {
+        return familiesMet;
+    }
+
+    /** Whether the parent left the family out for now. */
     boolean isHeld(int family) {
         return held[family];
     }
 
+    /** Whether all facts of the family are accurate. */
     boolean isAccurate(int family) {
         return accurate[family];
     }
 
-    /** How many families were met, are below accurate and were missed or not asked yet; held ones do not count. */
-    int shaky() {
+    /** Whether the family's product is accurate. */
+    boolean isProductAccurate(int family) {
+        return progress.mastery(family).level().atLeast(Mastery.ACCURATE);
+    }
+
+    /** Whether a family that was met is not fluent yet; held ones do not count. */
+    boolean isAnyNotFluent() {
+        for (int f = 0; f < Families.COUNT; f++) {
+            if (familyMet[f] && !held[f] && !fluent[f]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How many families were met, are below fluent and were missed, slow or not asked yet; held ones do not count. */
+    int unsure() {
         int count = 0;
         for (int f = 0; f < Families.COUNT; f++) {
-            count += familyMet[f] && !accurate[f] && !held[f] && !neverMissed[f] ? 1 : 0;
+            count += familyMet[f] && !fluent[f] && !held[f] && !everSure[f] ? 1 : 0;
         }
         return count;
     }
 
-    /** How often the least asked of all traces met so far was asked from memory; held ones do not count. */
-    int leastAsked() {
-        int least = Integer.MAX_VALUE;
-        for (int t = 0; t < Trace.COUNT; t++) {
-            least = met[t] && !held[FAMILY_OF[t]]
-                    ? Math.min(least, progress.mastery(t).asked())
-                    : least;
+    /** The turn that asks a trace. Both orders of a product take turns; which comes first is a free choice. */
+    Turn ask(int t) {
+        Trace trace = trace(t);
+        Family family = trace.family();
+        Question question = isProduct(t)
+                ? Question.product(family.low(), family.high())
+                : Question.quotient(family, trace.divisor());
+        if (isProduct(t) && Mixing.of(seed, asked.turns()) < 0) {
+            question = question.turnAround();
         }
-        return least;
-    }
-
-    /** Whether the rails allow a fact of the trace with that index now; see {@link GuardRails}. */
-    boolean allows(int trace) {
-        return !rests[trace] && allowsFamily(FAMILY_OF[trace]);
-    }
-
-    /** Whether the rails allow a fact of this family now. */
-    boolean allows(Family family) {
-        return allowsFamily(family.index());
-    }
-
-    private boolean allowsFamily(int f) {
-        if (allowed[f] == 0) {
-            allowed[f] = (byte) (mayCome(Families.at(f)) ? 1 : -1);
-        }
-        return allowed[f] > 0;
-    }
-
-    private boolean mayCome(Family family) {
-        int f = family.index();
-        if (held[f] || asked.ago(family) < GuardRails.APART) {
-            return false;
-        }
-        List<Question> recent = asked.recent();
-        for (int i = 0; i < recent.size(); i++) {
-            Family before = asked.recentFamily(i);
-            if (i == 0 && before.product() == family.product()) {
-                return false;
-            }
-            if (NEIGHBOURS[before.index()][f] && !(isSure(before.index()) && isSure(f))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Accurate, and not missed in this drill either. */
-    private boolean isSure(int family) {
-        return accurate[family] && !missed[family];
-    }
-
-    /** Whether the last question had the same product. */
-    boolean repeats(Family family) {
-        return !asked.recent().isEmpty() && asked.recentFamily(0).product() == family.product();
-    }
-
-    private static boolean[][] neighbours() {
-        boolean[][] all = new boolean[Families.COUNT][Families.COUNT];
-        for (Family a : Families.all()) {
-            for (Family b : Families.all()) {
-                all[a.index()][b.index()] = GuardRails.areNeighbours(a, b);
-            }
-        }
-        return all;
+        Purpose purpose = !met[t] ? Purpose.PROBE : asked.times(t) > 0 ? Purpose.AGAIN : Purpose.PRACTISE;
+        return new Turn(question, purpose);
     }
 
     private static int[][] divisions() {

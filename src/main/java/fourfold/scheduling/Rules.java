@@ -9,21 +9,25 @@ import java.time.Duration;
 public final class Rules implements Cloneable {
     private static final Rules USUAL = new Rules();
 
-    private double target = 0.98;
+    private double target = 0.97;
     private double firm = 0.93;
     private Duration nextDrill = Duration.ofHours(40);
     private Duration later = Duration.ofDays(20);
+    private Duration weeksOn = Duration.ofDays(14);
     private Duration newEvery = Duration.ofSeconds(90);
-    private int mostNew = 4;
     private int mostWaiting = 30;
-    private int mostWeak = 60;
-    private int longestWait = 12;
-    private int mostShaky = 8;
+    private double unsureShare = 0.33;
+    private int wellInARow = 3;
+    private int longestWait = 3;
+    private int shortWait = 2;
+    private double muchCarried = 50;
+    private Duration afterLesson = Duration.ofMinutes(2);
+    private Duration shortest = Duration.ofMinutes(5);
+    private Duration least = Duration.ofMinutes(2);
     private int againAfter = 8;
     private int againSoon = 3;
     private double usuallyRight = 0.5;
     private int weakApart = 12;
-    private int mostAsked = 3;
     private boolean pairs = true;
 
     private Rules() {}
@@ -33,35 +37,12 @@ public final class Rules implements Cloneable {
         return USUAL;
     }
 
-    /** These rules with a new family only while no more traces are due. */
-    public Rules withMostWaiting(int traces) {
-        Rules other = copy();
-        other.mostWaiting = traces;
-        return other;
-    }
-
-    /** These rules with a new family only while no more traces are weak. */
-    public Rules withMostWeak(int traces) {
-        Rules other = copy();
-        other.mostWeak = traces;
-        return other;
-    }
-
-    /** These rules with a new family only while fewer families are below accurate. */
-    public Rules withMostShaky(int families) {
-        Rules other = copy();
-        other.mostShaky = families;
-        return other;
-    }
-
     /** These rules without any limit on new families but the parent's own. */
     public Rules withoutLimitOnNew() {
         Rules other = copy();
         other.newEvery = Duration.ZERO;
-        other.mostNew = Integer.MAX_VALUE;
-        other.mostWaiting = Integer.MAX_VALUE;
-        other.mostWeak = Integer.MAX_VALUE;
-        other.mostShaky = Integer.MAX_VALUE;
+        other.wellInARow = 0;
+        other.longestWait = 0;
         return other;
     }
 
@@ -81,7 +62,8 @@ public final class Rules implements Cloneable {
     }
 
     /**
-     * A trace is due if, left alone, its chance of a quick right answer at the next drill is below this; 0.5 to 0.99.
+     * A trace is due if, left alone, its chance of a quick right answer at the next drill is below this, or
+     * below what the child can reach at its best; 0.5 to 0.99.
      */
     public double target() {
         return target;
@@ -102,14 +84,14 @@ public final class Rules implements Cloneable {
         return later;
     }
 
+    /** What would not be quick enough after so long without practice is asked while there is time. */
+    public Duration weeksOn() {
+        return weeksOn;
+    }
+
     /** The least time between two new families. */
     public Duration newEvery() {
         return newEvery;
-    }
-
-    /** The most new families in a drill, beside the parent's own limit; known ones do not count. */
-    public int mostNew() {
-        return mostNew;
     }
 
     /** No new family while more traces are due. */
@@ -117,25 +99,44 @@ public final class Rules implements Cloneable {
         return mostWaiting;
     }
 
-    /**
-     * No new family while more traces are weak; with fewer, the weak ones are asked again in the same drill. What was
-     * begun is made firm before more is begun: this mattered more than any order of questions.
-     */
-    public int mostWeak() {
-        return mostWeak;
+    /** No new family while more families are unsure than this share of the facts the child carries. */
+    public double unsureShare() {
+        return unsureShare;
     }
 
-    /**
-     * When every fact met was asked so often from memory, a new family joins though many are weak: no child waits for
-     * ever.
-     */
+    /** How many drills in a row must have gone well for a new family to come though much is weak. */
+    public int wellInARow() {
+        return wellInARow;
+    }
+
+    /** After how many drills without a new family it comes then. */
     public int longestWait() {
         return longestWait;
     }
 
-    /** No new family while this many families are below accurate. */
-    public int mostShaky() {
-        return mostShaky;
+    /** The same for a child who carries much. */
+    public int shortWait() {
+        return shortWait;
+    }
+
+    /** How many weak facts are much. */
+    public double muchCarried() {
+        return muchCarried;
+    }
+
+    /** A drill goes on so long after a lesson. */
+    public Duration afterLesson() {
+        return afterLesson;
+    }
+
+    /** A drill with nothing useful left to ask goes on so long while a family is not fluent. */
+    public Duration shortest() {
+        return shortest;
+    }
+
+    /** So long it goes on though all families that were met are fluent. */
+    public Duration least() {
+        return least;
     }
 
     /** Others asked before a missed fact comes back, for a child who is usually right then. */
@@ -156,11 +157,6 @@ public final class Rules implements Cloneable {
     /** Others asked before a weak trace comes back, not missed, when nothing is due any more. */
     public int weakApart() {
         return weakApart;
-    }
-
-    /** How often a weak trace is asked in one drill at most. */
-    public int mostAsked() {
-        return mostAsked;
     }
 
     /** Whether a product brings its inverse along. */

@@ -1,43 +1,36 @@
 package fourfold.scheduling;
 
 import fourfold.facts.Families;
-import fourfold.facts.Family;
-import fourfold.facts.Question;
 import fourfold.facts.Trace;
-import fourfold.log.Answer;
-import fourfold.log.Purpose;
 import fourfold.progress.DrillSoFar;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What was asked from memory in the drill so far, seen from its end: how long ago each family and trace had its turn,
- * which products still owe their inverse, which traces were missed and are to be asked again.
+ * which products still owe their inverse, which traces were missed. Traces and families are named by their index.
  */
 final class TurnHistory {
     /** Longer ago than any drill. */
     static final int NEVER = Integer.MAX_VALUE / 2;
 
-    /** How many of the last questions rails look at. */
-    private static final int LOOKED_BACK = 3;
+    /** Blocks of questions that must not be said twice over have so many, at most. */
+    private static final int LONGEST_BLOCK = 30;
+
+    /** Newest first. */
+    private final int[] sequence;
 
     private final int[] traceAgo = filled(Trace.COUNT);
     private final int[] familyAgo = filled(Families.COUNT);
     private final int[] owedSince = filled(Families.COUNT);
+    private final int[] inViewAgo = filled(Families.COUNT);
     private final int[] timesAsked = new int[Trace.COUNT];
     private final int[] errors = new int[Trace.COUNT];
     private final boolean[] lastRight = new boolean[Trace.COUNT];
-    private final List<Family> introduced = new ArrayList<>();
-    private final int[] introducedAgo = filled(Families.COUNT);
-    private final List<Question> recent = new ArrayList<>(LOOKED_BACK);
-    private final List<Family> recentFamilies = new ArrayList<>(LOOKED_BACK);
-    private final int turns;
     private int right;
+    private int errorsInARow;
 
     TurnHistory(DrillSoFar drill) {
-        turns = drill.turns();
+        sequence = new int[drill.turns()];
         boolean[] inverseSeen = new boolean[Families.COUNT];
         int ago = 0;
         for (int place = drill.size() - 1; place >= 0; place--) {
@@ -47,12 +40,13 @@ final class TurnHistory {
             }
             int family = ChoiceContext.familyOf(trace);
             if (drill.wasInViewAt(place)) {
-                noteInView(family, ago);
+                inViewAgo[family] = Math.min(inViewAgo[family], ago);
                 continue;
             }
-            ago++;
+            sequence[ago++] = trace;
             boolean correct = drill.wasRightAt(place);
             right += correct ? 1 : 0;
+            errorsInARow += !correct && errorsInARow == ago - 1 ? 1 : 0;
             if (traceAgo[trace] == NEVER) {
                 traceAgo[trace] = ago;
                 lastRight[trace] = correct;
@@ -67,88 +61,11 @@ final class TurnHistory {
                 owedSince[family] = Math.min(owedSince[family], ago);
             }
         }
-        noteRecent(drill);
-    }
-
-    private void noteRecent(DrillSoFar drill) {
-        for (Answer answer : drill.newestFirst()) {
-            Optional<Question> asked = answer.question();
-            if (recent.size() == LOOKED_BACK) {
-                return;
-            }
-            if (asked.isPresent() && answer.purpose() != Purpose.INTRODUCE) {
-                recent.add(asked.get());
-                recentFamilies.add(
-                        Families.at(ChoiceContext.familyOf(asked.get().traceIndex())));
-            }
-        }
-    }
-
-    private void noteInView(int family, int ago) {
-        introducedAgo[family] = Math.min(introducedAgo[family], ago);
-        if (!introduced.contains(Families.at(family))) {
-            introduced.add(Families.at(family));
-        }
     }
 
     /** How many questions were asked from memory. */
     int turns() {
-        return turns;
-    }
-
-    /** Turns since the trace was asked: 1 if it was the last; {@link #NEVER} if it was not asked. */
-    int ago(Trace trace) {
-        return traceAgo[trace.index()];
-    }
-
-    /** Turns since any fact of the family was asked. */
-    int ago(Family family) {
-        return familyAgo[family.index()];
-    }
-
-    /** Turns since the family's facts were last typed with the answer in view. */
-    int sinceInView(Family family) {
-        return introducedAgo[family.index()];
-    }
-
-    /** How often the trace was asked in this drill. */
-    int times(Trace trace) {
-        return timesAsked[trace.index()];
-    }
-
-    /** How often the trace was missed in this drill. */
-    int errors(Trace trace) {
-        return errors[trace.index()];
-    }
-
-    /** Whether the trace's last answer in this drill was right. */
-    boolean lastRight(Trace trace) {
-        return lastRight[trace.index()];
-    }
-
-    /** Turns since the family's last product that no division has followed; {@link #NEVER} if nothing is owed. */
-    int owedSince(Family family) {
-        return owedSince[family.index()];
-    }
-
-    /** The family owes no inverse after all. */
-    void forgive(int family) {
-        owedSince[family] = NEVER;
-    }
-
-    /** Families whose facts were typed with the answer in view in this drill, newest first. */
-    List<Family> inView() {
-        return introduced;
-    }
-
-    /** The last three questions asked from memory, newest first. */
-    List<Question> recent() {
-        return recent;
-    }
-
-    /** The family of the {@code i}-th of the last three questions, newest first. */
-    Family recentFamily(int i) {
-        return recentFamilies.get(i);
+        return sequence.length;
     }
 
     /** How many questions from memory were answered rightly. */
@@ -156,29 +73,73 @@ final class TurnHistory {
         return right;
     }
 
-    /** How often the trace with that index was asked. */
+    /** How many of the newest questions were missed, one after the other. */
+    int errorsInARow() {
+        return errorsInARow;
+    }
+
+    /** The trace asked so many turns ago, 1 for the last; −1 if the drill had not begun then. */
+    int traceBefore(int ago) {
+        return ago <= sequence.length ? sequence[ago - 1] : -1;
+    }
+
+    /** Whether the last block of questions, of two or more, would be said twice over if this trace came now. */
+    boolean repeatsBlock(int trace) {
+        for (int block = 2; block <= LONGEST_BLOCK && 2 * block - 1 <= sequence.length; block++) {
+            if (sequence[block - 1] == trace && endsTwice(block)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean endsTwice(int block) {
+        for (int i = 0; i < block - 1; i++) {
+            if (sequence[i] != sequence[i + block]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How often the trace was asked. */
     int times(int trace) {
         return timesAsked[trace];
     }
 
-    /** Turns since the trace with that index was asked. */
+    /** Turns since the trace was asked: 1 if it was the last; {@link #NEVER} if it was not asked. */
     int ago(int trace) {
         return traceAgo[trace];
     }
 
-    /** How often the trace with that index was missed. */
+    /** Turns since any fact of the family was asked. */
+    int familyAgo(int family) {
+        return familyAgo[family];
+    }
+
+    /** Turns since the family's facts were last typed with the answer in view. */
+    int sinceInView(int family) {
+        return inViewAgo[family];
+    }
+
+    /** How often the trace was missed. */
     int errors(int trace) {
         return errors[trace];
     }
 
-    /** Whether the last answer to the trace with that index was right. */
+    /** Whether the last answer to the trace was right. */
     boolean lastRight(int trace) {
         return lastRight[trace];
     }
 
-    /** As {@link #owedSince(Family)}, by the family's index. */
+    /** Turns since the family's last product that no division has followed; {@link #NEVER} if nothing is owed. */
     int owedSince(int family) {
         return owedSince[family];
+    }
+
+    /** The family owes no inverse after all. */
+    void forgive(int family) {
+        owedSince[family] = NEVER;
     }
 
     private static int[] filled(int length) {

@@ -13,6 +13,11 @@ final class DrillRows {
             return List.of("practise", "again", "probe").contains(purpose);
         }
 
+        /** Asked before it was taught, and not known: its inverse waits for the lesson. */
+        boolean isTriedAndMissed() {
+            return purpose.equals("probe") && !outcome.equals("right");
+        }
+
         boolean isProduct() {
             return asked.contains(" x ");
         }
@@ -54,12 +59,12 @@ final class DrillRows {
         }
     }
 
-    /** Every product asked from memory is followed by a division of its family, and never within two questions. */
+    /** Every product asked from memory, and not only tried, is followed by a division of its family, and never within two questions. */
     static void checkInverses(Path file) {
         List<Row> asked = rows(file).stream().filter(Row::isFromMemory).toList();
         for (int i = 0; i < asked.size(); i++) {
             Row product = asked.get(i);
-            if (product.isProduct()) {
+            if (product.isProduct() && !product.isTriedAndMissed()) {
                 int at = i;
                 while (++at < asked.size()
                         && (asked.get(at).isProduct() || !asked.get(at).family().equals(product.family()))) {

@@ -155,7 +155,7 @@ class HeldFileTest {
             String number = asked(journey);
             journey.keys(digits(number) + " Enter").rest(3000);
             other.letGo();
-            journey.waitsForFile().rest(500);
+            journey.waitsForFile().rest(200);
             assertTrue(journey.drill().orElseThrow().phase() instanceof Phase.Right, journey.picture());
             journey.rest(150);
             assertTrue(journey.drill().orElseThrow().phase() instanceof Phase.Asking, journey.picture());
@@ -168,7 +168,7 @@ class HeldFileTest {
                 Holder other = Holder.writing(file())) {
             journey.keys(digits(asked(journey)) + " Enter").rest(2000);
             other.letGo();
-            journey.waitsForFile().rest(700).answer();
+            journey.waitsForFile().rest(400).answer();
             Duration whole = answers(journey).get(3).whole().orElseThrow();
             assertTrue(whole.compareTo(Duration.ofSeconds(1)) >= 0, whole.toString());
             assertTrue(whole.compareTo(Duration.ofMillis(1600)) < 0, whole.toString());

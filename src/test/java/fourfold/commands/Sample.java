@@ -6,7 +6,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import fourfold.store.MadeOnce;
 import fourfold.store.Store;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ public final class Sample {
     }
 
     private static Instant make(Path file) {
-        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
+        Player player = new Player(new LastingGain(), Progress.blank(Steering.NONE), START);
         SplittableRandom random = new SplittableRandom(20_260_112);
         for (int drill = 0; drill < 30; drill++) {
             player.drill(8, drill, (prompt, purpose, position) -> {

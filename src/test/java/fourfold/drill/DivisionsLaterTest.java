@@ -53,7 +53,8 @@ class DivisionsLaterTest {
             }
             player.rest(Duration.ofDays(1));
         }
-        assertTrue(first.size() > 30, "the first day has products enough: " + first.size());
+        // Two families are taught, and a child that knows nothing untaught has no more to practise.
+        assertTrue(first.size() > 15, "the first day has products enough: " + first.size());
         assertEquals(
                 List.of(),
                 first.stream()

@@ -2,16 +2,12 @@ package fourfold.drill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fourfold.facts.Inverse;
-import fourfold.facts.Operation;
-import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -40,50 +36,12 @@ class DrillLawsTest {
     }
 
     private static Player days(int count, double right, long seed) {
-        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START);
+        Player player = new Player(new LastingGain(), Progress.blank(Steering.NONE), START);
         for (int day = 0; day < count; day++) {
             player.drill(8, seed + day, child(right, seed * 31 + day));
             player.rest(Duration.ofDays(day % 4 == 3 ? 4 : 1));
         }
         return player;
-    }
-
-    @Property(tries = 25)
-    void noQuestionIsAskedTwiceInARowAndNoProductEither(
-            @ForAll @DoubleRange(min = 0.3, max = 1.0) double right, @ForAll long seed) {
-        Player player = days(6, right, seed);
-        for (List<Question> drill : drills(player)) {
-            for (int i = 1; i < drill.size(); i++) {
-                assertNotEquals(drill.get(i - 1), drill.get(i));
-                assertNotEquals(
-                        drill.get(i - 1).family().product(),
-                        drill.get(i).family().product(),
-                        drill.get(i - 1) + " then " + drill.get(i));
-            }
-        }
-    }
-
-    @Property(tries = 25)
-    void everyProductIsFollowedByItsInverseAtLeastThreeLater(
-            @ForAll @DoubleRange(min = 0.3, max = 1.0) double right, @ForAll long seed) {
-        for (List<Question> drill : drills(days(8, right, seed))) {
-            for (int i = 0; i < drill.size(); i++) {
-                Question asked = drill.get(i);
-                if (asked.operation() == Operation.MULTIPLY) {
-                    int at = i;
-                    boolean undone = false;
-                    for (int j = i + 1; j < drill.size(); j++) {
-                        if (Inverse.isOf(drill.get(j), asked)) {
-                            assertTrue(
-                                    j - at >= 3, "too soon: " + asked + " at " + i + ", " + drill.get(j) + " at " + j);
-                            undone = true;
-                            break;
-                        }
-                    }
-                    assertTrue(undone, "no inverse for " + asked + " in " + drill);
-                }
-            }
-        }
     }
 
     @Property(tries = 10)
@@ -128,18 +86,5 @@ class DrillLawsTest {
     void aChildWhoIsMostlyRightMeetsEveryFamilyWithinTheYear(@ForAll long seed) {
         Player player = days(110, 0.97, seed);
         assertFalse(player.progress().nextNew().isPresent(), "families left after 110 drills");
-    }
-
-    private static List<List<Question>> drills(Player player) {
-        return player.log().stream()
-                .filter(a -> a.purpose().isFromMemory())
-                .collect(java.util.stream.Collectors.groupingBy(
-                        Answer::drill,
-                        java.util.LinkedHashMap::new,
-                        java.util.stream.Collectors.mapping(
-                                a -> a.question().orElseThrow(), java.util.stream.Collectors.toList())))
-                .values()
-                .stream()
-                .toList();
     }
 }

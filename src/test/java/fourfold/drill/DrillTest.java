@@ -78,7 +78,7 @@ class DrillTest {
         assertEquals("56", answer.typed());
         assertEquals(11, answer.position(), "ten numbers to copy came before");
         assertInstanceOf(Right.class, drill.phase());
-        rest(599);
+        rest(299);
         assertInstanceOf(Right.class, drill.phase());
         rest(1);
         assertEquals(Question.product(3, 4), asking().prompt());
@@ -320,7 +320,7 @@ class DrillTest {
         Drill any = Drill.ready(
                 Progress.blank(Steering.NONE),
                 new DrillSession(new UUID(2, 3), new UUID(1, 1), START, 0, Duration.ofMinutes(5), seed),
-                new fourfold.scheduling.GrowingGaps(),
+                new fourfold.scheduling.LastingGain(),
                 Surface.TERMINAL);
         Instant at = START;
         int position = 0;

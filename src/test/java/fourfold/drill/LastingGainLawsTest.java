@@ -2,13 +2,10 @@ package fourfold.drill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Inverse;
-import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
@@ -28,7 +25,6 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 /** Guards against a policy that breaks the rails of the drill in the name of its forecasts. */
@@ -74,59 +70,6 @@ class LastingGainLawsTest {
                         LinkedHashMap::new,
                         Collectors.mapping(a -> a.question().orElseThrow(), Collectors.toList())))
                 .values());
-    }
-
-    @Property(tries = 15)
-    void no_question_and_no_product_comes_twice_in_a_row(
-            @ForAll @DoubleRange(min = 0.3, max = 1.0) double right, @ForAll long seed) {
-        for (List<Question> drill : drills(days(Steering.NONE, 8, right, seed).log())) {
-            for (int i = 1; i < drill.size(); i++) {
-                assertNotEquals(
-                        drill.get(i - 1).family().product(),
-                        drill.get(i).family().product());
-            }
-        }
-    }
-
-    @Property(tries = 15)
-    void every_product_has_its_inverse_in_the_same_drill_at_least_three_later(
-            @ForAll @DoubleRange(min = 0.3, max = 1.0) double right, @ForAll long seed) {
-        for (List<Question> drill : drills(days(Steering.NONE, 8, right, seed).log())) {
-            for (int i = 0; i < drill.size(); i++) {
-                if (drill.get(i).operation() == Operation.MULTIPLY) {
-                    int inverse = firstInverse(drill, i);
-                    assertTrue(inverse > 0, "no inverse for " + drill.get(i) + " in " + drill);
-                    assertTrue(inverse - i >= 3, "too soon after " + drill.get(i) + " in " + drill);
-                }
-            }
-        }
-    }
-
-    private static int firstInverse(List<Question> drill, int product) {
-        for (int j = product + 1; j < drill.size(); j++) {
-            if (Inverse.isOf(drill.get(j), drill.get(product))) {
-                return j;
-            }
-        }
-        return -1;
-    }
-
-    @Property(tries = 5)
-    void the_same_log_time_and_seed_give_the_same_questions(@ForAll long seed) {
-        assertEquals(
-                days(Steering.NONE, 4, 0.85, seed).log(),
-                days(Steering.NONE, 4, 0.85, seed).log());
-    }
-
-    @Property(tries = 5)
-    void a_drill_ends_softly_after_the_planned_minutes(
-            @ForAll @DoubleRange(min = 0.4, max = 1.0) double right, @ForAll long seed) {
-        Player player = days(Steering.NONE, 3, right, seed);
-        Instant before = player.now();
-        player.drill(5, seed, child(right, seed));
-        Duration took = Duration.between(before, player.now());
-        assertTrue(took.compareTo(Duration.ofMinutes(5)) >= 0, took.toString());
-        assertTrue(took.compareTo(Duration.ofMinutes(7).plusSeconds(40)) <= 0, took.toString());
     }
 
     /** What is owed could go on for ever if every answer took its time. */

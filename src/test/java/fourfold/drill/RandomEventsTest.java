@@ -9,7 +9,7 @@ import fourfold.log.DrillSession;
 import fourfold.log.Surface;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -38,7 +38,7 @@ class RandomEventsTest {
         for (int number = 0; events < EVENTS; number++) {
             DrillSession session = new DrillSession(
                     new UUID(8, number), CHILD, now, 60, Duration.ofMinutes(1 + dice.nextInt(30)), number);
-            Drill drill = Drill.ready(progress, session, new GrowingGaps(), Surface.TERMINAL);
+            Drill drill = Drill.ready(progress, session, new LastingGain(), Surface.TERMINAL);
             int before = kept.size();
             int begun = 0;
             for (int i = 0; i < 400 && !drill.isFinished(); i++) {

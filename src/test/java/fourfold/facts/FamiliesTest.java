@@ -82,10 +82,10 @@ class FamiliesTest {
     }
 
     @Test
-    void theUsualOrderIntroducesEachFamilyOnce() {
+    void theUsualOrderIntroducesEachFamilyOnceAndBeginsWithOneThatExplainsSomething() {
         assertEquals(55, Families.introducedBy(Families.USUAL_ORDER).size());
         assertEquals(
-                List.of("1x2", "2x2", "2x3"),
+                List.of("2x5", "2x2", "2x3"),
                 Families.introducedBy(Families.USUAL_ORDER).stream()
                         .limit(3)
                         .map(Family::toString)

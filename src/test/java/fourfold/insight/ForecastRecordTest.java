@@ -64,14 +64,15 @@ class ForecastRecordTest {
         "54, 1000, 0, wrong",
         "'', 20000, 0, no answer",
     })
-    void aFirstAnswerIsForecastWithOneHalfAndComesTrueIfRightAndQuick(
+    void aFirstAnswerIsForecastAsUntaughtAndComesTrueIfRightAndQuick(
             String typed, long firstKey, double came, String what) {
         ForecastRecord record = ForecastRecord.of(Steering.NONE, List.of(asked(typed, firstKey, 0)));
+        double chance = untaught();
         assertAll(
                 what,
                 () -> assertEquals(1, record.answers()),
-                () -> assertEquals(new Tenth(1, 0.5, came), record.tenths().get(5)),
-                () -> assertEquals(Math.log(2), record.logLoss(), 1e-12),
+                () -> assertEquals(new Tenth(1, chance, came), record.tenths().get((int) (10 * chance))),
+                () -> assertEquals(-Math.log(came == 1 ? chance : 1 - chance), record.logLoss(), 1e-12),
                 () -> assertEquals(Math.log(2), record.logLossOfMean(), 1e-12));
     }
 
@@ -97,7 +98,13 @@ class ForecastRecordTest {
                 new ParentAction.Reset(ASKED.family()))));
         ForecastRecord record = ForecastRecord.of(again, log);
         assertEquals(1, record.answers());
-        assertEquals(new Tenth(1, 0.5, 1), record.tenths().get(5));
+        double chance = untaught();
+        assertEquals(new Tenth(1, chance, 1), record.tenths().get((int) (10 * chance)));
+    }
+
+    /** The chance that the family is known though nothing was asked or taught. */
+    private static double untaught() {
+        return Progress.blank(Steering.NONE).memory().chanceKnown(ASKED.family());
     }
 
     static Stream<SimulatedLearnerKind> kinds() {

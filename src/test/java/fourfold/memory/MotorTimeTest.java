@@ -180,6 +180,32 @@ class MotorTimeTest {
                 Optional.empty(), hands.thinking(changed(timed(2000, 2400), "56", Optional.empty(), Optional.empty())));
     }
 
+    /** A line comes whole: copies by lines say what hands and ears need, and what is left of an answer was thinking. */
+    @Test
+    void at_plain_lines_the_whole_line_is_held_against_copied_lines() {
+        MotorTime hands = MotorTime.unknown();
+        for (int i = 0; i < 5; i++) {
+            hands = hands.after(byLine(Given.copy(37, Given.START.plusSeconds(i), 500, 1900)));
+        }
+        assertTrue(hands.isKnown(56, Surface.PLAIN));
+        assertEquals(millis(1900), hands.firstKey(56, Surface.PLAIN));
+        assertEquals(Optional.of(millis(1500)), hands.thinking(byLine(timed(500, 3400))));
+        assertEquals(Optional.of(millis(0)), hands.thinking(byLine(timed(500, 1700))));
+        assertEquals(Optional.empty(), hands.thinking(changed(byLine(timed(500, 1700)), "56", NONE, NONE)));
+    }
+
+    private static final Optional<Duration> NONE = Optional.empty();
+
+    private static Answer byLine(Answer a) {
+        return new Answer(
+                a.place(),
+                new Moment(a.askedAt(), 0),
+                a.purpose(),
+                a.prompt(),
+                new Answer.Typing(a.typed(), new Answer.Times(NONE, a.whole()), a.erasures()),
+                Surface.PLAIN);
+    }
+
     private static Answer timed(long first, long whole) {
         return Given.timed(TWO_DIGITS, Given.START, "56", Purpose.PRACTISE, millis(first), millis(whole));
     }

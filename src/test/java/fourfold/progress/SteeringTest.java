@@ -10,7 +10,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.log.ActionRecord;
 import fourfold.log.ParentAction;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -95,7 +95,7 @@ class SteeringTest {
 
     @Test
     void aResetLeavesEarlierAnswersOutOfTheLevelAndItsUndoBringsThemBack() {
-        Player player = new Player(new GrowingGaps(), Progress.blank(Steering.NONE), START.minus(Duration.ofDays(3)));
+        Player player = new Player(new LastingGain(), Progress.blank(Steering.NONE), START.minus(Duration.ofDays(3)));
         player.drill(5, 1, (prompt, purpose, position) -> new Player.Reply(Integer.toString(prompt.expected()), 1000));
         Family met = Families.all().stream()
                 .filter(f -> Progress.of(List.of(), player.log()).isMet(f))

@@ -37,8 +37,8 @@ class RailsAndDiceTest {
         "2x9, 2x6, false"
     })
     void neighboursShareAFactorAndAreAtMostTwoStepsApart(String one, String other, boolean neighbours) {
-        assertEquals(neighbours, GuardRails.areNeighbours(Family.parse(one), Family.parse(other)));
-        assertEquals(neighbours, GuardRails.areNeighbours(Family.parse(other), Family.parse(one)));
+        assertEquals(neighbours, Rails.areNeighbours(Family.parse(one), Family.parse(other)));
+        assertEquals(neighbours, Rails.areNeighbours(Family.parse(other), Family.parse(one)));
     }
 
     /** Counted apart, from what a child sees: a row or a column of the table, one or two cells along. */
@@ -52,7 +52,7 @@ class RailsAndDiceTest {
                         along |= Math.abs(a.partnerOf(n) - b.partnerOf(n)) <= 2;
                     }
                 }
-                assertEquals(along, GuardRails.areNeighbours(a, b), a + " and " + b);
+                assertEquals(along, Rails.areNeighbours(a, b), a + " and " + b);
             }
         }
     }

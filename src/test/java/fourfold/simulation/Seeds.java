@@ -13,8 +13,10 @@ public enum Seeds {
     TUNING(1),
     /** For the table of the policy of 27 November 2026. */
     REPORTING_2026_11_27(20_001),
+    /** For the table of the second policy of that day. */
+    REPORTING_2026_11_27_SECOND(30_001),
     /** For the table of the next policy. */
-    REPORTING_NEXT(30_001);
+    REPORTING_NEXT(40_001);
 
     private static final int MOST = 1000;
 

@@ -9,9 +9,10 @@ import fourfold.facts.Inverse;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.Purpose;
 import fourfold.memory.Parameters;
 import fourfold.outlook.Reply;
-import fourfold.scheduling.GrowingGaps;
+import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +65,11 @@ class SimulatedDrillsTest {
     void everyPolicyKeepsTheLawsOfTheDrill(Policy policy) {
         SimulatedLearnerKind kind = new ShortBufferKind();
         for (List<Answer> drill : drills(policy, kind, 3)) {
+            // What was asked before its lesson and not known has nothing to undo yet.
+            Set<Question> onlyTried = drill.stream()
+                    .filter(a -> a.purpose() == Purpose.PROBE && !a.isCorrect())
+                    .map(a -> a.question().orElseThrow())
+                    .collect(Collectors.toSet());
             List<Question> asked = fromMemory(drill);
             for (int i = 0; i < asked.size(); i++) {
                 Question here = asked.get(i);
@@ -70,7 +77,7 @@ class SimulatedDrillsTest {
                     Question before = asked.get(i - 1);
                     assertNotEquals(before.family().product(), here.family().product(), () -> before + " then " + here);
                 }
-                if (here.operation() == Operation.MULTIPLY) {
+                if (here.operation() == Operation.MULTIPLY && !onlyTried.contains(here)) {
                     int from = i;
                     assertTrue(
                             asked.stream().skip(from + 1L).anyMatch(q -> Inverse.isOf(q, here)),
@@ -82,7 +89,7 @@ class SimulatedDrillsTest {
 
     @Test
     void theSameSeedGivesTheSameYear() {
-        Policy policy = new Policy.Ours("gaps", new GrowingGaps(), Parameters.usual());
+        Policy policy = new Policy.Ours("gaps", new LastingGain(), Parameters.usual());
         SimulatedLearnerKind kind = new ActivationKind();
         assertEquals(drills(policy, kind, 5), drills(policy, kind, 5));
         assertNotEquals(drills(policy, kind, 5), drills(policy, kind, 6));

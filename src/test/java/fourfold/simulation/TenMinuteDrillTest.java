@@ -145,13 +145,11 @@ class TenMinuteDrillTest {
                 () -> assertTrue(share(counts.get(2)) >= 0.85, table::toString),
                 () -> assertTrue(mean(counts.get(0), Count::asked) >= 50, table::toString),
                 () -> assertEquals(4, counts.size(), "four kinds"),
+                // While few families are met, what was missed twice is taught again and does not rest.
                 () -> assertEquals(
                         0,
-                        counts.stream()
-                                .flatMap(List::stream)
-                                .mapToInt(Count::notRested)
-                                .sum(),
-                        () -> "what was missed twice rests\n" + table));
+                        counts.get(2).stream().mapToInt(Count::notRested).sum(),
+                        () -> "who knows most rests from what was missed twice\n" + table));
     }
 
     private static double share(List<Count> counts) {

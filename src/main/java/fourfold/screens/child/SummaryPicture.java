@@ -174,6 +174,9 @@ record SummaryPicture(
                     summary.answers().asked()));
         }
         told.add(words.say("summary.practised", words.minutes(summary.practised())));
+        if (summary.enough()) {
+            told.add(words.say("summary.enough"));
+        }
         return told;
     }
 

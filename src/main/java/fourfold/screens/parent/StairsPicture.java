@@ -72,7 +72,7 @@ final class StairsPicture {
         int x = left + 4 + (cell.family().low() - 1) * cellWidth;
         int y = row(cell.family().high());
         boolean marked = reach.families(chosen).contains(cell.family());
-        char mark = cell.focused() ? '*' : cell.held() ? '-' : cell.fading() ? '~' : ' ';
+        char mark = cell.sign();
         String number = String.format("%3d", cell.family().product());
         boolean narrow = cellWidth < 6;
         if (number.startsWith(" ")) {
@@ -125,7 +125,8 @@ final class StairsPicture {
                 words.level(shown(cell))
                         + (cell.focused() ? ", " + words.say("grid.focused") : "")
                         + (cell.held() ? ", " + words.say("grid.held") : "")
-                        + (cell.fading() ? ", " + words.say("grid.fading") : "")));
+                        + (cell.fading() ? ", " + words.say("grid.fading") : "")
+                        + (cell.knownByTrial() ? ", " + words.say("grid.trial") : "")));
         lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
         progress.mastery(chosen.traces().get(0))
                 .medianThinking()

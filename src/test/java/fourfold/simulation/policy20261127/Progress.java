@@ -9,9 +9,12 @@ import fourfold.progress.DrillSoFar;
 import fourfold.progress.Steering;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What one child has reached, as the policy of that day folded it; takes answers in order of time. Not for sharing. */
 public final class Progress {
@@ -32,7 +35,7 @@ public final class Progress {
         }
         this.steering = steering;
         this.quick = steering.settings().quick();
-        this.order = steering.introductionOrder();
+        this.order = introductionOrder(steering);
         this.state = new MemoryState(constants.withLimit(quick));
         this.memory = new Memory(state);
         Arrays.fill(masteries, FactMastery.UNMET);
@@ -121,5 +124,16 @@ public final class Progress {
     long localDay(Instant at) {
         int minutes = drill.map(d -> d.session().zoneOffsetMinutes()).orElse(0);
         return Math.floorDiv(at.getEpochSecond() + minutes * 60L, 86_400L);
+    }
+
+    /** The order of that day: inside a table by the other factor. */
+    private static List<Family> introductionOrder(Steering steering) {
+        List<Integer> tables = new ArrayList<>(steering.opened());
+        steering.order().stream().filter(t -> !tables.contains(t)).forEach(tables::add);
+        tables.removeAll(steering.closed());
+        Set<Family> order = new LinkedHashSet<>();
+        tables.forEach(t -> order.addAll(Families.inTable(t)));
+        order.removeAll(steering.held());
+        return List.copyOf(order);
     }
 }

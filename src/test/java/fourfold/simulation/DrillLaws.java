@@ -1,0 +1,303 @@
+package fourfold.simulation;
+
+import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.facts.Question;
+import fourfold.facts.Trace;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
+import fourfold.log.Purpose;
+import fourfold.outlook.Learner;
+import fourfold.outlook.PlayedDrill;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+import fourfold.progress.Setting;
+import fourfold.scheduling.LastingGain;
+import fourfold.scheduling.Scheduler;
+import fourfold.scheduling.Turn;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+
+/**
+ * Plays whole drills and holds each against the laws of a drill as a sequence, reckoned from the answers alone, apart from
+ * the policy's own books.
+ */
+final class DrillLaws {
+    static final double SURE = 0.95;
+    private static final int FEW = 8;
+    private static final Duration SHORTEST = Duration.ofMinutes(5);
+    private static final Duration LATE = Duration.ofMinutes(2);
+    private static final int PROMISED_WITHIN = 20;
+    private static final int AT_THE_END = 12;
+
+    private final Map<String, List<String>> breaches = new TreeMap<>();
+    private final Map<String, Integer> counts = new TreeMap<>();
+
+    /** What was broken: the law, and where. */
+    Map<String, List<String>> breaches() {
+        return breaches;
+    }
+
+    /** Adds what others found. */
+    void add(DrillLaws others) {
+        others.breaches.forEach((law, where) ->
+                breaches.computeIfAbsent(law, l -> new ArrayList<>()).addAll(where));
+        others.counts.forEach((what, count) -> counts.merge(what, count, Integer::sum));
+    }
+
+    /** What is told and no law. */
+    Map<String, Integer> counts() {
+        return counts;
+    }
+
+    /** Writes down what the policy thought of each question when it chose it. */
+    private static final class Noting implements Scheduler {
+        private final Scheduler policy = new LastingGain();
+        private final List<Double> chances = new ArrayList<>();
+
+        @Override
+        public Optional<Turn> next(Progress progress, Instant at, long seed) {
+            Optional<Turn> turn = policy.next(progress, at, seed);
+            turn.filter(t -> t.purpose() != Purpose.INTRODUCE)
+                    .ifPresent(t -> chances.add(progress.memory()
+                            .forecast(t.question().traceIndex(), at.toEpochMilli())
+                            .chanceRight()));
+            return turn;
+        }
+    }
+
+    /** A child's drills, one after the other, each held against the laws. */
+    Progress play(Learner child, String name, Progress blank, List<Instant> starts, long seed) {
+        Progress progress = blank;
+        Set<Family> promised = Set.of();
+        for (int i = 0; i < starts.size(); i++) {
+            Noting noting = new Noting();
+            List<Answer> answers = new ArrayList<>();
+            PlayedDrill play = new PlayedDrill(child, noting, answers::add);
+            Duration planned = Duration.ofMinutes(progress.steering().settings().minutes());
+            DrillSession session = new DrillSession(
+                    new UUID(seed, i + 1), new UUID(seed, -1), starts.get(i), 0, planned, seed * 1000 + i);
+            Progress after = play.play(progress, session);
+            String where = name + " " + seed + ", drill " + (i + 1);
+            look(where, progress, after, answers, noting.chances, play.now(), promised);
+            promised = new HashSet<>(after.recent().missed());
+            promised.removeIf(f -> !after.isMet(f));
+            progress = after;
+        }
+        return progress;
+    }
+
+    private void breach(String law, String where) {
+        breaches.computeIfAbsent(law, l -> new ArrayList<>()).add(where);
+    }
+
+    private void count(String what) {
+        counts.merge(what, 1, Integer::sum);
+    }
+
+    private void look(
+            String where,
+            Progress before,
+            Progress after,
+            List<Answer> answers,
+            List<Double> chances,
+            Instant end,
+            Set<Family> promised) {
+        count("drills");
+        List<Answer> asked =
+                answers.stream().filter(a -> a.purpose().isFromMemory()).toList();
+        if (asked.isEmpty()) {
+            count("empty drills");
+            return;
+        }
+        for (int i = 1; i < asked.size(); i++) {
+            int product = asked.get(i).question().orElseThrow().family().product();
+            if (asked.get(i - 1).question().orElseThrow().family().product() == product) {
+                breach("a product twice in a row", where + ": " + asked.get(i).prompt());
+            }
+        }
+        boolean few = askedBefore(before) < FEW;
+        Map<Trace, Integer> times = new HashMap<>();
+        Map<Trace, Integer> last = new HashMap<>();
+        Map<Family, Integer> owed = new HashMap<>();
+        Set<Trace> missed = new HashSet<>();
+        Set<Family> early = new HashSet<>();
+        int inARow = 0;
+        for (int i = 0; i < asked.size(); i++) {
+            Question question = asked.get(i).question().orElseThrow();
+            Trace trace = question.trace();
+            Family family = question.family();
+            if (i < PROMISED_WITHIN) {
+                early.add(family);
+            }
+            if (inARow >= 2) {
+                count("after two errors");
+                count(chances.get(i) >= SURE ? "after two errors: sure" : "after two errors: less than sure");
+            }
+            int time = times.merge(trace, 1, Integer::sum);
+            // Rather once more at the end than a product without its inverse.
+            int most = (few ? 5 : missed.contains(trace) ? 4 : 3) + (i >= asked.size() - AT_THE_END ? 1 : 0);
+            if (time > most) {
+                breach(
+                        "more than its times",
+                        where + ": " + question + ", " + time + " times of " + most + " at " + (i + 1) + " of "
+                                + asked.size()
+                                + (System.getProperty("laws.show") == null
+                                        ? ""
+                                        : asked.stream()
+                                                .map(a -> a.prompt() + (a.isCorrect() ? "" : "!"))
+                                                .toList()
+                                                .toString()));
+            }
+            if (last.containsKey(trace) && i - last.get(trace) < 3) {
+                breach("the same too soon", where + ": " + question);
+            }
+            last.put(trace, i);
+            if (question.operation() == Operation.MULTIPLY) {
+                owed.putIfAbsent(family, i);
+            } else if (owed.containsKey(family)) {
+                if (i - owed.remove(family) < 3) {
+                    breach("inverse too soon", where + ": " + question);
+                }
+            }
+            inARow = asked.get(i).isCorrect() ? 0 : inARow + 1;
+            if (!asked.get(i).isCorrect()) {
+                missed.add(trace);
+            }
+        }
+        owed.keySet().stream()
+                .filter(f -> after.isMet(f) && !after.steering().settings().divisionsLater())
+                .forEach(f -> breach(
+                        "no inverse",
+                        where + ": " + f
+                                + (System.getProperty("laws.show") == null
+                                        ? ""
+                                        : " in "
+                                                + asked.stream()
+                                                        .map(a -> a.prompt() + (a.isCorrect() ? "" : "!"))
+                                                        .toList())));
+        if (DrillSequence.longestCycle(asked.stream()
+                        .map(a -> a.question().orElseThrow().trace())
+                        .toList())
+                > 0) {
+            breach("a block said twice", where);
+        }
+        promised.stream()
+                .filter(f -> !early.contains(f))
+                .forEach(f -> breach("promised and not kept", where + ": " + f));
+        lessons(where, before, after, answers, asked, end);
+        ending(where, after, asked, chances, end);
+    }
+
+    /** How many families were met and asked from memory: what was only shown gives nothing to ask between yet. */
+    private static long askedBefore(Progress before) {
+        return fourfold.facts.Families.all().stream()
+                .filter(f -> before.isMet(f)
+                        && f.traces().stream().anyMatch(t -> before.mastery(t).asked() > 0))
+                .count();
+    }
+
+    private void lessons(
+            String where, Progress before, Progress after, List<Answer> answers, List<Answer> asked, Instant end) {
+        Set<Family> taught = new HashSet<>();
+        int inARow = 0;
+        Optional<Answer> wrong = Optional.empty();
+        for (Answer answer : answers) {
+            boolean again =
+                    wrong.filter(m -> m.question().equals(answer.question())).isPresent();
+            Optional<Family> family = answer.question().map(Question::family);
+            if (answer.purpose() == Purpose.INTRODUCE && !again && taught.add(family.orElseThrow())) {
+                if (Duration.between(answer.askedAt(), end).compareTo(LATE) < 0 && isAnythingLeft(after, asked)) {
+                    breach("a lesson late", where + ": " + family.get());
+                }
+                if (inARow >= 2) {
+                    breach("a lesson after errors", where + ": " + family.get());
+                }
+            }
+            if (answer.purpose().isFromMemory()) {
+                inARow = answer.isCorrect() ? 0 : inARow + 1;
+            }
+            wrong = answer.isCorrect() ? Optional.empty() : Optional.of(answer);
+        }
+        // Two families leave nothing to ask between: who has met none may meet four, unless the parent chose a number.
+        boolean first = askedBefore(before) == 0;
+        boolean chosen = after.steering().settings().chosen().containsKey(Setting.NEW);
+        int most = after.steering().settings().newInDrill();
+        if (taught.size() > (first && !chosen ? Math.max(4, most) : most)) {
+            breach(
+                    "more lessons than set",
+                    where + ": " + taught
+                            + (System.getProperty("laws.show") == null
+                                    ? ""
+                                    : " in "
+                                            + answers.stream()
+                                                    .map(a ->
+                                                            a.purpose() + " " + a.prompt() + (a.isCorrect() ? "" : "!"))
+                                                    .toList()));
+        }
+    }
+
+    private void ending(String where, Progress after, List<Answer> asked, List<Double> chances, Instant end) {
+        Answer last = asked.get(asked.size() - 1);
+        count(last.isCorrect() ? "ended right" : "ended wrong");
+        count(chances.get(chances.size() - 1) >= SURE ? "ended sure" : "ended less than sure");
+        Duration practised = after.drill().orElseThrow().practised(end);
+        Duration planned = after.drill().orElseThrow().session().planned();
+        if (practised.compareTo(planned) < 0) {
+            count("ended early");
+            boolean open = fourfold.facts.Families.all().stream()
+                    .anyMatch(f -> after.isMet(f) && !after.level(f).atLeast(Mastery.FLUENT));
+            if (practised.compareTo(SHORTEST) < 0 && open && isAnythingLeft(after, asked)) {
+                breach(
+                        "ended before five minutes",
+                        where + ": " + practised.toSeconds() + " s, " + after.families(Mastery.ACQUIRING)
+                                + " families");
+            }
+        }
+    }
+
+    /** Whether divisions of three families could still be asked: with fewer the same would come again too soon. */
+    private static boolean isAnythingLeft(Progress after, List<Answer> asked) {
+        Map<Trace, Integer> times = new HashMap<>();
+        Set<Trace> missed = new HashSet<>();
+        for (Answer answer : asked) {
+            Trace trace = answer.question().orElseThrow().trace();
+            times.merge(trace, 1, Integer::sum);
+            if (!answer.isCorrect()) {
+                missed.add(trace);
+            }
+        }
+        return fourfold.facts.Families.traces().stream()
+                        .filter(t -> t.operation() == Operation.DIVIDE
+                                && after.mastery(t).isMet())
+                        .filter(t -> after.isMet(t.family()) && !after.isHeld(t.family()))
+                        .filter(t -> !after.steering().settings().divisionsLater()
+                                || after.mastery(t.family().index()).level().atLeast(Mastery.ACCURATE))
+                        .filter(t -> times.getOrDefault(t, 0) < 3 && !missed.contains(t))
+                        .map(Trace::family)
+                        .distinct()
+                        .count()
+                >= 3;
+    }
+
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder(counts.toString());
+        breaches.forEach((law, list) -> text.append('\n')
+                .append(law)
+                .append(": ")
+                .append(list.size())
+                .append(", such as ")
+                .append(list.subList(0, Math.min(3, list.size()))));
+        return text.toString();
+    }
+}

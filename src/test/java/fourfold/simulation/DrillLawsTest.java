@@ -1,0 +1,96 @@
+package fourfold.simulation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Fact;
+import fourfold.facts.Question;
+import fourfold.log.ActionRecord;
+import fourfold.log.ParentAction;
+import fourfold.outlook.Learner;
+import fourfold.outlook.Reply;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.UUID;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** Guards against a drill that loops, swamps or breaks off: the laws of {@link DrillLaws} on whole drills. */
+class DrillLawsTest {
+    /** Ten thousand drills are played by {@link DrillLawsBenchmark}; here the first ones of a few children. */
+    @Test
+    void noDrillOfAnyKindOfChildBreaksALaw() {
+        DrillLaws laws = new DrillLaws();
+        for (SimulatedLearnerKind kind : SimulatedLearnerKind.all()) {
+            for (long seed = 61; seed <= 62; seed++) {
+                List<Instant> starts = kind.calendar(seed).drills().subList(0, 9);
+                laws.play(kind.create(seed), kind.name(), Progress.blank(Steering.NONE), starts, seed);
+            }
+        }
+        assertEquals(Map.of(), laws.breaches());
+        Map<String, Integer> counts = laws.counts();
+        assertEquals(144, counts.get("drills"));
+        // Measured: 143 of 144.
+        assertTrue(counts.getOrDefault("ended right", 0) >= 140, counts::toString);
+    }
+
+    /** Right by chance alone, whatever is asked; as fast or slow as may be. */
+    private record AnyChild(double right, long slowest, SplittableRandom dice) implements Learner {
+        @Override
+        public Reply reply(Question question, Instant askedAt) {
+            Duration first = Duration.ofMillis(dice.nextLong(500, slowest));
+            boolean knows = dice.nextDouble() < right;
+            String typed = Integer.toString(question.expected() + (knows ? 0 : 1));
+            return new Reply(typed, first, first.plusMillis(600));
+        }
+
+        @Override
+        public void shown(Fact fact, Instant at) {}
+    }
+
+    @Property(tries = 60)
+    void noDrillOfAChildWhoIsRightByChanceBreaksOneWhateverTheParentChose(
+            @ForAll @DoubleRange(min = 0.7, max = 1) double right,
+            @ForAll @IntRange(min = 1000, max = 9000) int slowest,
+            @ForAll @IntRange(min = 1, max = 4) int newInDrill,
+            @ForAll @IntRange(min = 5, max = 10) int minutes,
+            @ForAll boolean later,
+            @ForAll boolean full,
+            @ForAll @IntRange int seed) {
+        Instant start = SchoolYear.START;
+        List<ActionRecord> acts = new ArrayList<>();
+        for (String[] chosen : List.of(
+                new String[] {"new", Integer.toString(newInDrill)},
+                new String[] {"minutes", Integer.toString(minutes)},
+                new String[] {"divisions", later ? "later" : "together"},
+                new String[] {"end", full ? "full" : "early"})) {
+            acts.add(new ActionRecord(
+                    new UUID(9, acts.size()),
+                    new UUID(seed, -1),
+                    start,
+                    0,
+                    new ParentAction.Choose(chosen[0], chosen[1])));
+        }
+        List<Instant> starts = new ArrayList<>();
+        for (int day = 1; day <= 6; day++) {
+            starts.add(start.plus(Duration.ofDays(day)));
+        }
+        DrillLaws laws = new DrillLaws();
+        laws.play(
+                new AnyChild(right, slowest, new SplittableRandom(seed)),
+                "any",
+                Progress.blank(Steering.of(acts)),
+                starts,
+                seed);
+        assertEquals(Map.of(), laws.breaches());
+    }
+}
