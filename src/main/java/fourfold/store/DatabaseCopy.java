@@ -4,6 +4,7 @@ import fourfold.log.Problem;
 import fourfold.log.Reason;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -67,13 +68,28 @@ public final class DatabaseCopy {
     }
 
     /** Returns when a new file's name is on the disk too; a system that can't open folders can't be asked. */
-    static void forceFolder(Path file) {
+    static void forceFolder(Path file) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
-        if (folder != null) {
-            try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            } catch (IOException e) {
-                return;
+        if (folder == null) {
+            return;
+        }
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            force(channel, folder);
+        } catch (AccessDeniedException e) {
+            // Windows opens no folder, and keeps names by itself.
+            if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+                throw e;
+            }
+        }
+    }
+
+    /** On another computer's disk the names of a folder are that computer's business. */
+    private static void force(FileChannel channel, Path folder) throws IOException {
+        try {
+            channel.force(true);
+        } catch (IOException e) {
+            if (!Journal.isRemote(folder)) {
+                throw e;
             }
         }
     }

@@ -157,7 +157,8 @@ public final class Journal {
                 .equalsIgnoreCase(mode);
     }
 
-    private static boolean isRemote(Path file) {
+    /** Whether a file is on another computer's disk. */
+    static boolean isRemote(Path file) {
         try {
             return REMOTE.contains(Files.getFileStore(file).type().toLowerCase(Locale.ROOT));
         } catch (IOException e) {
