@@ -4,15 +4,13 @@ import fourfold.home.Home;
 import fourfold.home.ImportedAnswers;
 import fourfold.log.Child;
 import fourfold.log.InvalidValue;
+import fourfold.upkeep.ForeignFile;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -32,8 +30,6 @@ import picocli.CommandLine.Spec;
         sortOptions = false,
         footer = "  fourfold import answers answers.csv")
 final class ImportAnswersCommand implements Callable<Integer> {
-    private static final long LARGEST = 512L << 20;
-
     @ParentCommand
     private ImportCommand parent;
 
@@ -72,17 +68,11 @@ final class ImportAnswersCommand implements Callable<Integer> {
         }
     }
 
-    /** The file as text; the mark that some spreadsheets put before UTF-8 is passed over. */
     private String text(Path file) throws IOException {
         try {
-            if (Files.isRegularFile(file) && Files.size(file) > LARGEST) {
-                throw new ParameterException(spec.commandLine(), words().say("command.import.large", name));
-            }
-            String text = StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
-                    .toString();
-            return text.startsWith("\uFEFF") ? text.substring(1) : text;
+            return ForeignFile.text(file)
+                    .orElseThrow(() ->
+                            new ParameterException(spec.commandLine(), words().say("command.import.large", name)));
         } catch (CharacterCodingException e) {
             throw new ParameterException(spec.commandLine(), words().say("command.import.encoding", name), e);
         } catch (NoSuchFileException e) {

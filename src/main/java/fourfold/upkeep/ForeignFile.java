@@ -15,12 +15,17 @@ import fourfold.store.Rights;
 import fourfold.store.Schema;
 import fourfold.store.Store;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The one door by which a file comes in that this program did not write on this computer: a backup, another computer's
@@ -29,7 +34,7 @@ import java.util.List;
  * before anything of it is run. Then each value is checked and written, row by row, into a fresh file that this program
  * makes; only that file is used further. What does not pass leaves everything as it was.
  */
-final class ForeignFile implements AutoCloseable {
+public final class ForeignFile implements AutoCloseable {
     /** Five million answers, some eighty years of ten children, take less than this. */
     private static final long LARGEST_MB = 512;
 
@@ -78,13 +83,70 @@ final class ForeignFile implements AutoCloseable {
         }
     }
 
+    /**
+     * Brings in a file that can't be opened as a database, because it is damaged: only its bytes, to be read by no library.
+     *
+     * @throws IOException if there is no such ordinary file, or it can't be read
+     */
+    static ForeignFile bytes(Path file) throws IOException {
+        if (!Files.exists(file)) {
+            throw new NoSuchFileException(file.toString());
+        }
+        if (!Files.isRegularFile(file)) {
+            throw new AccessDeniedException(file.toString());
+        }
+        ForeignFile foreign = new ForeignFile(PrivateFolder.make());
+        try {
+            copyBytes(file, foreign.copy());
+            EarlierSlips.copy(file, foreign.copy());
+            return foreign;
+        } catch (IOException | RuntimeException e) {
+            foreign.close();
+            throw e;
+        }
+    }
+
+    /**
+     * Brings in a text from elsewhere: an ordinary file of UTF-8 that does not change meanwhile. The mark that some
+     * spreadsheets put before it is passed over. What stands in it is for its reader to judge.
+     *
+     * @return empty if it is larger than any text of ours
+     * @throws java.nio.charset.CharacterCodingException if it is no UTF-8
+     * @throws IOException if there is no such ordinary file, or it can't be read
+     */
+    public static Optional<String> text(Path file) throws IOException {
+        if (Files.isRegularFile(file) && Files.size(file) > LARGEST_MB << 20) {
+            return Optional.empty();
+        }
+        try (ForeignFile taken = bytes(file)) {
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(Files.readAllBytes(taken.copy())))
+                    .toString();
+            return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (Refusal e) {
+            throw new IOException(e);
+        }
+    }
+
+    /** The copy, byte by byte as the file was, with what stood beside it. */
+    Path copy() {
+        return folder.file("copy.db");
+    }
+
     /** The fresh file of ours, one file that is whole by itself. */
     Path file() {
         return folder.file("fresh.db");
     }
 
+    /** Makes its tables known to a connection under the name {@code other}. */
+    void attachTo(Connection connection) throws SQLException {
+        String quoted = file().toString().replace("'", "''");
+        Connections.run(connection, "ATTACH DATABASE '" + quoted + "' AS other");
+    }
+
     private void take(Path file) throws IOException, SQLException {
-        Path copy = folder.file("copy.db");
+        Path copy = copy();
         copyBytes(file, copy);
         EarlierSlips.copy(file, copy);
         Journal.intoOneFile(copy);

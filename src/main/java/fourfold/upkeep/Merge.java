@@ -124,7 +124,10 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
             Connections.run(c, "PRAGMA secure_delete = ON");
             return c;
         });
-        database.read(Task.MERGE_FILES, c -> run(c, "ATTACH DATABASE '" + quoted(taken.file()) + "' AS other"));
+        database.read(Task.MERGE_FILES, c -> {
+            taken.attachTo(c);
+            return c;
+        });
         try {
             database.write(Task.MERGE_FILES, c -> {
                 Merge merge = merge(c, said);
@@ -216,9 +219,5 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
     private static boolean run(Connection connection, String sql) throws SQLException {
         Database.run(connection, sql, none -> {});
         return true;
-    }
-
-    private static String quoted(Path path) {
-        return path.toString().replace("'", "''");
     }
 }

@@ -8,10 +8,13 @@ import fourfold.log.Problem;
 import fourfold.log.Reason;
 import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
+import fourfold.store.Disk;
 import fourfold.store.EarlierSlips;
 import fourfold.store.Failure;
 import fourfold.store.FittingRows;
 import fourfold.store.Journal;
+import fourfold.store.Refusal;
+import fourfold.store.Rights;
 import fourfold.store.Store;
 import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
@@ -23,7 +26,8 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 
 /**
- * What could be saved from a damaged file into a new one. The damaged file is only read. A value that was changed into
+ * What could be saved from a damaged file into a new one. The damaged file is only read, and comes in by the same door as
+ * every file from elsewhere ({@link ForeignFile}); no library opens it. A value that was changed into
  * another possible value can't be distinguished from a true one.
  *
  * @param saved what was written to the new file
@@ -43,23 +47,43 @@ public record Salvage(RowCounts saved, int lost) {
         if (Files.exists(fresh)) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
-        try {
-            SalvagedRows rows = SalvagedRows.of(damaged);
+        try (ForeignFile taken = ForeignFile.bytes(damaged);
+                PrivateFolder apart = PrivateFolder.make()) {
+            SalvagedRows rows = SalvagedRows.of(taken.copy());
             if (backup.isPresent()) {
-                rows.fillFrom(SalvagedRows.of(backup.get()));
+                fill(rows, backup.get());
             }
             rows.nameTheNameless(nameless);
-            EarlierSlips.copy(damaged, fresh);
-            Salvage saved = write(rows, fresh);
+            Path made = apart.file("saved.db");
+            EarlierSlips.copy(taken.copy(), made);
+            Salvage saved = write(rows, made);
             // The new file is often carried elsewhere: it is to be whole by itself.
-            Store.open(fresh).close();
-            Journal.intoOneFile(fresh);
+            Store.open(made).close();
+            Journal.intoOneFile(made);
+            name(made, fresh);
             return saved;
+        } catch (Refusal e) {
+            throw new RecordsFailure(Task.SALVAGE, Failure.shown(damaged), e.problem(), e);
         } catch (SQLException e) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Failure.problem(e), e);
         } catch (IOException e) {
             throw new RecordsFailure(Task.SALVAGE, Failure.shown(damaged), Failure.problem(e), e);
         }
+    }
+
+    private static void fill(SalvagedRows rows, Path backup) throws IOException {
+        try (ForeignFile good = ForeignFile.of(backup, Task.SALVAGE, Reason.NO_BACKUP)) {
+            rows.fillFrom(SalvagedRows.of(good.file()));
+        }
+    }
+
+    /** Written beside and renamed: whoever is killed here leaves no half file under that name. */
+    private static void name(Path made, Path fresh) throws IOException {
+        Path unfinished = fresh.resolveSibling(fresh.getFileName() + ".unfinished");
+        Files.deleteIfExists(unfinished);
+        Rights.makeFile(unfinished);
+        Disk.REAL.fill(made, unfinished);
+        Disk.REAL.rename(unfinished, fresh);
     }
 
     private static Salvage write(SalvagedRows rows, Path fresh) {

@@ -19,6 +19,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -149,6 +151,15 @@ class ImportAnswersTest {
         CommandRun run = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
         assertEquals(2, run.code());
         assertTrue(run.err().contains("line 2: there is another answer at position 1"), run.err());
+    }
+
+    /** A device gives as much as one asks for, and a pipe nothing at all. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whatIsNoOrdinaryFileDoesNotComeIn() {
+        CommandRun run = CommandRun.of(fresh(), "import", "answers", "/dev/zero");
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("The file /dev/zero can't be read."), run.err());
     }
 
     @Test

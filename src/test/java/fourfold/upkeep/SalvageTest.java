@@ -8,7 +8,9 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.store.Invented;
 import fourfold.store.Store;
+import fourfold.words.InEnglish;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -70,5 +72,30 @@ class SalvageTest {
                 salvage);
         assertTrue(took < 10_000_000_000L, took + " ns of work");
         assertEquals(List.of(), Verification.of(folder.resolve("saved.db")));
+    }
+
+    /** What stands in a file's own schema is run by whoever opens it; to salvage it nobody does. */
+    @Test
+    void aFileWhoseSchemaDoesHarmGivesItsRowsAndNothingElse() throws SQLException {
+        Path file = folder.resolve("fourfold.db");
+        DrillSession session = Invented.session(ANA, 1);
+        try (Store store = Store.open(file)) {
+            store.add(ANA);
+            store.keepAll(List.of(session), List.of(Invented.answer(session, 1), Invented.answer(session, 2)));
+        }
+        SQLiteDataSource source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + file);
+        try (Connection connection = source.getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute("CREATE TRIGGER t AFTER INSERT ON answer BEGIN DELETE FROM answer; END");
+        }
+        Path fresh = folder.resolve("saved.db");
+        Salvage salvage = Salvage.of(file, Optional.empty(), fresh, n -> "Nameless " + n);
+        assertEquals(2, salvage.saved().of(RowCounts.Kind.ANSWER));
+        assertEquals(List.of(), Verification.of(fresh));
+        String told = InEnglish.failure(
+                () -> Salvage.of(file, Optional.of(file), folder.resolve("again.db"), n -> "Nameless " + n));
+        assertTrue(told.contains("it holds \"t\", which no Fourfold makes so"), told);
+        assertTrue(Files.notExists(folder.resolve("again.db")));
     }
 }
