@@ -208,13 +208,23 @@ final class App implements Callable<Integer> {
         if (child != null) {
             throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
         }
+        Optional<Integer> code = Optional.empty();
+        while (code.isEmpty()) {
+            code = run();
+        }
+        return code.get();
+    }
+
+    /** Runs once; empty if a backup has taken the file's place, and all begins anew with it. */
+    private Optional<Integer> run() throws TerminalException {
         try (Home home = open()) {
             meetOthers(home);
             try (TerminalSession stage = home.stage(world)) {
                 loop(home, stage, firstPage(home, stage)).run();
                 home.rememberWindow(stage);
             }
-            return reportLosses(home);
+            int code = reportLosses(home);
+            return home.isReplaced() ? Optional.empty() : Optional.of(code);
         }
     }
 }

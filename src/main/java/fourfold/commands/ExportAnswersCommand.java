@@ -2,9 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.log.Child;
-import fourfold.records.AnswersCsv;
 import java.io.IOException;
-import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -38,19 +36,11 @@ final class ExportAnswersCommand implements Callable<Integer> {
                     ? List.of(export.app().child(home, spec))
                     : home.children().list();
             if (file == null) {
-                write(home, whose, export.app().world().data());
+                home.records().write(whose, export.app().world().data());
             } else {
-                export.app().make(file, writer -> write(home, whose, writer));
+                export.app().make(file, writer -> home.records().write(whose, writer));
             }
             return ExitCode.DONE;
         }
-    }
-
-    private static void write(Home home, List<Child> whose, Writer writer) throws IOException {
-        AnswersCsv.Sheet sheet = new AnswersCsv.Sheet(writer);
-        for (Child one : whose) {
-            home.records().read(one, answer -> sheet.write(answer, one.name()));
-        }
-        sheet.flush();
     }
 }

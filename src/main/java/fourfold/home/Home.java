@@ -29,6 +29,7 @@ public final class Home implements AutoCloseable {
     private final PracticeRecords records;
     private final LookAhead lookAhead;
     private final PrintPages printPages;
+    private volatile boolean replaced;
 
     private Home(
             Store store,
@@ -148,7 +149,20 @@ public final class Home implements AutoCloseable {
 
     /** What another computer's file holds. */
     public MergeFile mergeFile() {
-        return new MergeFile(store, file);
+        return new MergeFile(store, demo.isPresent() ? Optional.empty() : store.file());
+    }
+
+    /** The care of the records: copies, checks, moves. */
+    public RecordsCare care() {
+        return new RecordsCare(store, demo.isPresent() ? Optional.empty() : store.file(), records, children, () -> {
+            replaced = true;
+            store.close();
+        });
+    }
+
+    /** Whether the file was replaced, so that this home is closed and another is to be opened. */
+    public boolean isReplaced() {
+        return replaced;
     }
 
     /** The computers of the household that meet in a folder. */
@@ -171,7 +185,9 @@ public final class Home implements AutoCloseable {
 
     /** Remembers how large the window was, if it was one. */
     public void rememberWindow(TerminalSession stage) {
-        stage.window().ifPresent(settings()::rememberWindow);
+        if (!replaced) {
+            stage.window().ifPresent(settings()::rememberWindow);
+        }
     }
 
     @Override

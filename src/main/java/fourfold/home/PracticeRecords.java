@@ -10,7 +10,10 @@ import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
+import fourfold.records.AnswersCsv;
 import fourfold.store.Store;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -45,6 +48,15 @@ public final class PracticeRecords {
     /** Hands over each of the child's answers, oldest first. */
     public void read(Child child, Consumer<Answer> each) {
         store.readAnswers(child.id(), each);
+    }
+
+    /** Writes the children's answers as CSV. */
+    public void write(List<Child> whose, Writer writer) throws IOException {
+        AnswersCsv.Sheet sheet = new AnswersCsv.Sheet(writer);
+        for (Child one : whose) {
+            read(one, answer -> sheet.write(answer, one.name()));
+        }
+        sheet.flush();
     }
 
     /** How far the child's own stairs are filled. */

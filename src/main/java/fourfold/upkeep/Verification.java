@@ -62,6 +62,20 @@ public final class Verification {
     }
 
     /**
+     * The same of a file that this program has open: of a copy of it, for a look at the file itself would give the
+     * library's locks away.
+     */
+    public static List<Problem> ofOpen(Path file) {
+        try (PrivateCopy copy = PrivateCopy.of(file)) {
+            return of(copy.file());
+        } catch (IOException e) {
+            throw new RecordsFailure(Task.VERIFY, Failure.shown(file), Failure.problem(e), e);
+        } catch (SQLException e) {
+            throw new RecordsFailure(Task.VERIFY, Failure.shown(file), Failure.problem(e), e);
+        }
+    }
+
+    /**
      * What a grown-up should know of how the file is kept. That it is whole by itself is said only of a file of which that
      * is true: not beside slips of an earlier program, nor beside a write that was cut short.
      *

@@ -7,6 +7,7 @@ import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
+import fourfold.screens.parent.CarePage;
 import fourfold.screens.parent.GuidePage;
 import fourfold.screens.parent.OpenParents;
 import fourfold.terminal.Ink;
@@ -34,9 +35,7 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
         Words words = context.words();
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(words.say("home.add"));
-        if (known) {
-            lines.add(words.say("home.parents"));
-        }
+        lines.add(words.say(known ? "home.parents" : "home.bring"));
         lines.add(words.say("home.leave"));
         return new HomePage(context, children, known, new Menu(lines), "");
     }
@@ -102,7 +101,10 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
         if (line == children.size()) {
             return new PageEffect.Open(new NamePage(context.words(), "", ""));
         }
-        return line == children.size() + 1 && known ? new OpenParents(context.words(), at) : PageEffect.LEAVE;
+        if (line > children.size() + 1) {
+            return PageEffect.LEAVE;
+        }
+        return known ? new OpenParents(context.words(), at) : new CarePage.Open(context.words(), true);
     }
 
     @Override

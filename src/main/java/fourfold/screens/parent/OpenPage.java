@@ -33,6 +33,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         GATE,
         CAUTIONS,
         GUIDE,
+        CARE,
         TOGETHER;
 
         /** Its name in texts. */
@@ -70,6 +71,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
             case GUIDE -> GuidePage.of(words);
             case TOGETHER ->
                 new TogetherPage(words, home.moments().zone(), home.together().state(), Optional.empty(), "");
+            case CARE -> CarePage.of(words, home.moments().zone(), home.care().state());
         };
     }
 

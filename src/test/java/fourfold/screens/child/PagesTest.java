@@ -251,7 +251,10 @@ class PagesTest {
                 "OrderPage       | 4 1 s Up Enter   | Enter",
                 "ChildrenPage    | 4 1 m 9          | p",
                 "GateSettingPage | 4 1 m 0          | ''",
-                "CautionsPage    | 4 1 m Up Up Up Enter | ''",
+                "CautionsPage    | 4 1 m Up Up Up Up Enter | ''",
+                "CarePage        | 4 1 m Up Up Enter | Enter 1 2",
+                "CarePage        | 4 1 m Up Up Enter 4 a | Enter",
+                "CarePage        | 4 1 m Up Up Enter 3 | ''",
                 "TogetherPage    | 4 1 m Up Enter   | ''",
                 "TogetherPage    | 4 1 m Up Enter n | Enter",
                 "GuidePage       | ?                | ''"
@@ -339,6 +342,6 @@ class PagesTest {
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
-        assertEquals(23, pages);
+        assertEquals(24, pages);
     }
 }
