@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.flywaydb.core.api.FlywayException;
 
 /**
  * The tables, indexes and views that a file of ours has, each with the words that make it. The history of migrations says
@@ -76,7 +77,7 @@ public final class SchemaObjects {
                 Files.deleteIfExists(file);
                 Files.deleteIfExists(folder);
             }
-        } catch (IOException e) {
+        } catch (IOException | FlywayException e) {
             throw new SQLException("no room for a file for a moment", e);
         }
     }
