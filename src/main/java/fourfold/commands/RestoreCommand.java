@@ -1,10 +1,13 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.screens.parent.CarePage;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
+import fourfold.upkeep.Difference;
 import fourfold.upkeep.Restoration;
 import fourfold.words.SafeText;
+import fourfold.words.Words;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +39,14 @@ final class RestoreCommand implements Callable<Integer> {
         Path file = app.place();
         Path backup = name == null ? lastGood(file) : named(file, name);
         if (!yes) {
-            say(app.words().say("command.restore.preview", backup, file));
+            Difference difference = Difference.of(file, backup);
+            Words words = app.words();
+            say(words.say("care.restore.gained", CarePage.counts(words, difference.gained())));
+            say(difference
+                    .lost()
+                    .map(lost -> words.say("care.restore.lost", CarePage.counts(words, lost)))
+                    .orElseGet(() -> words.say("care.restore.unknown")));
+            say(words.say("command.restore.preview", backup, file));
             return ExitCode.DONE;
         }
         Restoration.Done done = Restoration.of(file, backup);

@@ -15,6 +15,8 @@ import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.upkeep.Backup;
+import fourfold.upkeep.RowCounts;
+import fourfold.upkeep.RowCounts.Kind;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -84,6 +86,16 @@ public record CarePage(Words words, ZoneId zone, RecordsCare.State state, Step s
 
     public CarePage {
         told = List.copyOf(told);
+    }
+
+    /** So many rows of each kind, in words. */
+    public static String counts(Words words, RowCounts counts) {
+        List<String> all = List.of(
+                words.counted("count.children", counts.of(Kind.CHILD), counts.of(Kind.CHILD)),
+                words.counted("count.drills", counts.of(Kind.DRILL), counts.of(Kind.DRILL)),
+                words.counted("count.answers", counts.of(Kind.ANSWER), counts.of(Kind.ANSWER)),
+                words.counted("count.changes", counts.of(Kind.ACTION), counts.of(Kind.ACTION)));
+        return String.join(", ", all);
     }
 
     private static Step what(Words words, int chosen) {

@@ -9,8 +9,6 @@ import fourfold.terminal.PageEffect;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Difference;
 import fourfold.upkeep.Merge;
-import fourfold.upkeep.RowCounts;
-import fourfold.upkeep.RowCounts.Kind;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -77,10 +75,10 @@ final class CareWork {
             Difference difference = home.care().difference(backup);
             List<String> lines = new ArrayList<>();
             lines.add(words.say("care.restore.from", backup));
-            lines.add(words.say("care.restore.gained", counts(words, difference.gained())));
+            lines.add(words.say("care.restore.gained", CarePage.counts(words, difference.gained())));
             lines.add(difference
                     .lost()
-                    .map(lost -> words.say("care.restore.lost", counts(words, lost)))
+                    .map(lost -> words.say("care.restore.lost", CarePage.counts(words, lost)))
                     .orElseGet(() -> words.say("care.restore.unknown")));
             lines.add(words.say("care.restore.aside"));
             return Told.asking(new CarePage.Step.Sure(new GoBack(words, backup)), lines);
@@ -171,19 +169,10 @@ final class CareWork {
                         new CarePage.Step.SameChild(this, child), List.of(words.say("command.merge.clash", child)));
             }
             List<String> lines = new ArrayList<>();
-            lines.add(words.say("care.merge.new", from, counts(words, preview.came())));
+            lines.add(words.say("care.merge.new", from, CarePage.counts(words, preview.came())));
             preview.removed().forEach(child -> lines.add(words.say("command.merge.removed", child, from)));
             preview.leftOut().forEach(child -> lines.add(words.say("care.merge.leftout", child)));
             return Told.asking(new CarePage.Step.Sure(new Take(words, name, same, apart, at, true)), lines);
         }
-    }
-
-    private static String counts(Words words, RowCounts counts) {
-        List<String> all = List.of(
-                words.counted("count.children", counts.of(Kind.CHILD), counts.of(Kind.CHILD)),
-                words.counted("count.drills", counts.of(Kind.DRILL), counts.of(Kind.DRILL)),
-                words.counted("count.answers", counts.of(Kind.ANSWER), counts.of(Kind.ANSWER)),
-                words.counted("count.changes", counts.of(Kind.ACTION), counts.of(Kind.ACTION)));
-        return String.join(", ", all);
     }
 }
