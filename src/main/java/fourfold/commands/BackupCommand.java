@@ -33,7 +33,9 @@ final class BackupCommand implements Callable<Integer> {
         try (Home home = app.open()) {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
-            print(to == null ? backups.named(today + "-by-hand") : backups.to(Home.path(to)));
+            String name = to;
+            print(LongWork.of(
+                    app, () -> name == null ? backups.named(today + "-by-hand") : backups.to(Home.path(name))));
         }
         return ExitCode.DONE;
     }

@@ -53,14 +53,15 @@ final class MergeCommand implements Callable<Integer> {
             Instant now = home.moments().now();
             Merge.Said said =
                     new Merge.Said(same, apart, back, now, home.moments().zoneOffsetMinutes(now));
-            Merge preview = home.mergeFile().preview(from, said);
+            Merge preview = LongWork.of(app, () -> home.mergeFile().preview(from, said));
             print(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);
                 return ExitCode.USAGE;
             }
             if (yes) {
-                home.mergeFile().merge(from, said).ifPresent(folder -> say(words().say("command.merge.done", folder)));
+                LongWork.of(app, () -> home.mergeFile().merge(from, said))
+                        .ifPresent(folder -> say(words().say("command.merge.done", folder)));
             } else {
                 say(words().say("command.merge.unchanged"));
             }

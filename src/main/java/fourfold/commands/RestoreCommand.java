@@ -39,7 +39,7 @@ final class RestoreCommand implements Callable<Integer> {
         Path file = app.place();
         Path backup = name == null ? lastGood(file) : named(file, name);
         if (!yes) {
-            Difference difference = Difference.of(file, backup);
+            Difference difference = LongWork.of(app, () -> Difference.of(file, backup));
             Words words = app.words();
             say(words.say("care.restore.gained", CarePage.counts(words, difference.gained())));
             say(difference
@@ -49,7 +49,7 @@ final class RestoreCommand implements Callable<Integer> {
             say(words.say("command.restore.preview", backup, file));
             return ExitCode.DONE;
         }
-        Restoration.Done done = Restoration.of(file, backup);
+        Restoration.Done done = LongWork.of(app, () -> Restoration.of(file, backup));
         say(app.words().say("command.restore.done", done.backup()));
         done.aside().ifPresent(aside -> say(app.words().say("command.restore.aside", aside)));
         return ExitCode.DONE;

@@ -8,6 +8,7 @@ import fourfold.upkeep.Salvage;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -26,11 +27,9 @@ final class SalvageCommand implements Callable<Integer> {
     public Integer call() {
         Path file = app.place();
         Words words = app.words();
-        Salvage saved = Salvage.of(
-                file,
-                Backups.of(file).lastGood().map(Backup::file),
-                Home.path(fresh),
-                number -> words.say("salvaged.name", number));
+        Optional<Path> backup = Backups.of(file).lastGood().map(Backup::file);
+        Salvage saved = LongWork.of(
+                app, () -> Salvage.of(file, backup, Home.path(fresh), number -> words.say("salvaged.name", number)));
         say(words.say(
                 "command.salvage.saved",
                 fresh,
