@@ -126,6 +126,15 @@ public final class Connections {
         run(connection, "PRAGMA trusted_schema = OFF");
     }
 
+    /** Marks the file as ours, also one that was marked until the first write ever, cut short, was undone just now. */
+    static void mark(Connection connection) throws SQLException {
+        int now = Database.query(connection, "PRAGMA application_id", none -> {}, row -> row.getInt(1))
+                .get(0);
+        if (now != FileHead.APPLICATION) {
+            Connections.run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
+        }
+    }
+
     /** Runs one statement without values. */
     public static void run(Connection connection, String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {

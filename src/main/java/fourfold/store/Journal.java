@@ -87,6 +87,24 @@ public final class Journal {
     }
 
     /**
+     * What a file is by its head; a first page that was only half written when the power went is known again once the write is
+     * undone.
+     */
+    static FileHead headOf(Path file) throws IOException {
+        FileHead head = FileHead.of(file);
+        if (head != FileHead.NO_DATABASE || !unfinishedWrite(file)) {
+            return head;
+        }
+        NativeLibrary.prepareUsual();
+        try (Connection connection = Connections.plain(file)) {
+            Database.query(connection, "PRAGMA schema_version", none -> {}, row -> row.getInt(1));
+        } catch (SQLException e) {
+            return head;
+        }
+        return FileHead.of(file);
+    }
+
+    /**
      * Keeps the file with a log from now on, or with a rollback journal if other programs hold it just now or it is on
      * another computer's disk. What is in the log comes into the file when {@link Database#checkpoint} says so.
      *

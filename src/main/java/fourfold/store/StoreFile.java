@@ -102,7 +102,7 @@ public final class StoreFile {
             if (head == FileHead.OURS) {
                 checkPages(connection);
             }
-            mark(connection);
+            Connections.mark(connection);
             bringUpToDate(connection, state);
             if (log) {
                 Journal.choose(connection, file, patience);
@@ -119,15 +119,6 @@ public final class StoreFile {
         } catch (SQLException | IOException | RuntimeException e) {
             connection.close();
             throw e;
-        }
-    }
-
-    /** Marks the file as ours, also one that was marked until the first write ever, cut short, was undone just now. */
-    private static void mark(Connection connection) throws SQLException {
-        int now = Database.query(connection, "PRAGMA application_id", none -> {}, row -> row.getInt(1))
-                .get(0);
-        if (now != FileHead.APPLICATION) {
-            Connections.run(connection, "PRAGMA application_id = " + FileHead.APPLICATION);
         }
     }
 
@@ -181,27 +172,12 @@ public final class StoreFile {
         if (!Files.isReadable(file) || !Files.isWritable(file)) {
             throw failed(Reason.NO_RIGHTS);
         }
-        FileHead head = headOfWholeFile();
+        FileHead head = Journal.headOf(file);
         return switch (head) {
             case EMPTY, OURS -> head;
             case OTHER_DATABASE -> throw failed(Reason.OTHER_PROGRAMS_FILE);
             case NO_DATABASE -> throw failed(withLastGood(Problem.of(Reason.NOT_OURS)));
         };
-    }
-
-    /** A first page that was only half written when the power went is known again once the write is undone. */
-    private FileHead headOfWholeFile() throws IOException {
-        FileHead head = FileHead.of(file);
-        if (head != FileHead.NO_DATABASE || !Journal.unfinishedWrite(file)) {
-            return head;
-        }
-        NativeLibrary.prepareUsual();
-        try (Connection connection = Connections.plain(file)) {
-            Database.query(connection, "PRAGMA schema_version", none -> {}, row -> row.getInt(1));
-        } catch (SQLException e) {
-            return head;
-        }
-        return FileHead.of(file);
     }
 
     /** An empty file beside backups is a loss and no beginning. */
