@@ -2,10 +2,10 @@ package fourfold.commands;
 
 import fourfold.facts.Family;
 import fourfold.home.Home;
+import fourfold.home.Standing;
 import fourfold.insight.FamilyRecord;
 import fourfold.log.Child;
 import fourfold.plain.FamilyText;
-import fourfold.progress.Progress;
 import fourfold.records.ProgressJson;
 import java.io.IOException;
 import java.util.concurrent.Callable;
@@ -42,18 +42,18 @@ final class FamilyCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            Progress progress = home.records().levels(whose);
+            Standing standing = home.records().standingOfLevels(whose);
             if (json) {
                 FamilyRecord record = new FamilyRecord(family);
                 home.records().read(whose, record);
-                app.world().out().print(ProgressJson.family(whose.name(), family, progress, record));
+                app.world().out().print(ProgressJson.family(whose.name(), family, standing.progress(), record));
             } else {
                 FamilyText.write(
                         app.world().out(),
                         app.words(home),
                         whose.name(),
                         family,
-                        progress,
+                        standing,
                         app.world().unicode());
             }
             return ExitCode.DONE;

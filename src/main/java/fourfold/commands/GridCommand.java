@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.Standing;
 import fourfold.insight.Grid;
 import fourfold.log.Child;
 import fourfold.plain.GridText;
@@ -29,15 +30,17 @@ final class GridCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            Grid grid = Grid.of(home.records().progress(whose), home.moments().now());
+            Standing standing = home.records().standing(whose);
+            Grid grid = Grid.of(standing.progress(), home.moments().now());
             if (json) {
-                app.world().out().print(ProgressJson.grid(whose.name(), grid));
+                app.world().out().print(ProgressJson.grid(whose.name(), grid, standing.stones()));
             } else {
                 GridText.write(
                         app.world().out(),
                         app.words(home),
                         whose.name(),
                         grid,
+                        standing.stones(),
                         app.world().unicode());
             }
             return ExitCode.DONE;

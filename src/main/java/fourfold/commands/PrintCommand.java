@@ -69,7 +69,7 @@ final class PrintCommand implements Callable<Integer> {
             PageContent content = home.printPages()
                     .content(whose, wanted, home.moments().now())
                     .orElseThrow(() -> new ParameterException(
-                            spec.commandLine(), app.words().say("print.nothing", whose.name())));
+                            spec.commandLine(), app.words().say("print." + wanted.nothing(), whose.name())));
             return PrintedPage.html(content, paper, app.words());
         }
     }

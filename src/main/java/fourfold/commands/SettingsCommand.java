@@ -54,10 +54,13 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--theme", paramLabel = "dark|light|plain|system")
     private @Nullable String theme;
 
+    @Option(names = "--motion", paramLabel = "on|still")
+    private @Nullable String motion;
+
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            if (language != null || theme != null) {
+            if (language != null || theme != null || motion != null) {
                 setForAll(home);
                 boolean onlyThat =
                         name == null && order.isEmpty() && app.child().isEmpty();
@@ -87,14 +90,20 @@ final class SettingsCommand implements Callable<Integer> {
     }
 
     private void setForAll(Home home) {
-        // Both are read before either is kept.
+        // All are read before any is kept.
         Optional<String> other = language == null ? Optional.empty() : wanted(language);
         Optional<Theme> look = theme == null ? Optional.empty() : look(theme);
+        if (motion != null && !List.of("on", "still").contains(motion)) {
+            throw refused("command.settings.value", "motion", "on, still", motion);
+        }
         if (language != null) {
             home.settings().setLanguage(other);
         }
         if (theme != null) {
             home.settings().setTheme(look);
+        }
+        if (motion != null) {
+            home.settings().setStill(motion.equals("still"));
         }
     }
 
@@ -112,6 +121,7 @@ final class SettingsCommand implements Callable<Integer> {
         app.world()
                 .out()
                 .println("theme      " + home.settings().theme().map(Theme::key).orElse(SYSTEM));
+        app.world().out().println("motion     " + (home.settings().isStill() ? "still" : "on"));
     }
 
     private ParentAction action() {

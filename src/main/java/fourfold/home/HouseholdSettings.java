@@ -18,6 +18,10 @@ public final class HouseholdSettings {
 
     private static final String THEME = "theme";
 
+    private static final String MOTION = "motion";
+
+    private static final String STILL = "still";
+
     /** What is remembered in place of a language or a theme if the system's is wanted. */
     private static final String SYSTEM = "system";
 
@@ -62,6 +66,24 @@ public final class HouseholdSettings {
      */
     public void setTheme(Optional<Theme> theme) {
         store.keepHomeSetting(THEME, theme.map(Theme::key).orElse(SYSTEM));
+    }
+
+    /**
+     * Whether nothing moves at the end of a drill: the stones of the day are there at once.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public boolean isStill() {
+        return store.homeSetting(MOTION).filter(STILL::equals).isPresent();
+    }
+
+    /**
+     * Sets whether nothing moves.
+     *
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setStill(boolean still) {
+        store.keepHomeSetting(MOTION, still ? STILL : "on");
     }
 
     /** The window's size as it was last, with letters at least as large as the child who needs the largest. */

@@ -36,6 +36,22 @@ public final class PracticeRecords {
         return folded(child, Progress.Fold.ofLevels(steering(child)));
     }
 
+    /** The child's progress and stones, read together. */
+    public Standing standing(Child child) {
+        return standing(child, new Progress.Fold(steering(child)));
+    }
+
+    /** As {@link #standing}, of the levels alone. */
+    public Standing standingOfLevels(Child child) {
+        return standing(child, Progress.Fold.ofLevels(steering(child)));
+    }
+
+    private Standing standing(Child child, Progress.Fold fold) {
+        LifetimeProgress stones = new LifetimeProgress(actions(child));
+        read(child, fold.andThen(stones));
+        return new Standing(fold.progress(), stones);
+    }
+
     private Steering steering(Child child) {
         return Steering.of(actions(child));
     }
@@ -59,9 +75,9 @@ public final class PracticeRecords {
         sheet.flush();
     }
 
-    /** How far the child's own stairs are filled. */
+    /** The stones of the child's stairs. */
     public LifetimeProgress lifetime(Child child) {
-        LifetimeProgress lifetime = new LifetimeProgress();
+        LifetimeProgress lifetime = new LifetimeProgress(actions(child));
         read(child, lifetime);
         return lifetime;
     }

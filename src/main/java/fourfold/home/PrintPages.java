@@ -4,6 +4,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Question;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
+import fourfold.insight.LifetimeProgress;
 import fourfold.insight.PageContent;
 import fourfold.insight.PaperQuestions;
 import fourfold.insight.TableCount;
@@ -48,11 +49,15 @@ public final class PrintPages {
         if (wanted == Printable.TABLE) {
             return Optional.of(new PageContent.Table());
         }
-        Progress progress = records.progress(child);
+        if (wanted == Printable.WHOLE) {
+            return whole(child);
+        }
+        Standing standing = records.standing(child);
+        Progress progress = standing.progress();
         Grid grid = Grid.of(progress, at);
         LocalDate day = LocalDate.ofEpochDay(progress.localDay(at));
         if (wanted == Printable.PROGRESS) {
-            return Optional.of(report(child, progress, grid, day));
+            return Optional.of(report(child, standing, day));
         }
         int most = wanted == Printable.CARDS ? PaperQuestions.CARDS : PaperQuestions.MOST;
         List<Question> questions = PaperQuestions.of(grid, most, progress.answers());
@@ -66,15 +71,29 @@ public final class PrintPages {
         return Optional.of(new PageContent.Practice(child.name(), day, questions));
     }
 
-    private PageContent report(Child child, Progress progress, Grid grid, LocalDate day) {
+    /** The last page; empty before the stairs are whole. */
+    private Optional<PageContent> whole(Child child) {
+        LifetimeProgress stones = records.lifetime(child);
+        return stones.lastLaid()
+                .filter(day -> stones.isWhole())
+                .map(day -> new PageContent.Whole(child.name(), LocalDate.ofEpochDay(day)));
+    }
+
+    private PageContent report(Child child, Standing standing, LocalDate day) {
         DrillRates rates = new DrillRates();
         records.read(child, rates);
         Weeks weeks = Weeks.of(
                 records.sessions(child),
                 day.toEpochDay(),
-                progress.steering().settings().days());
+                standing.progress().steering().settings().days());
         return new PageContent.Report(
-                child.name(), day, grid, rates.drills(), TableCount.of(progress), weeks, ahead.remembered(child));
+                child.name(),
+                day,
+                standing.stones(),
+                rates.drills(),
+                TableCount.of(standing.progress()),
+                weeks,
+                ahead.remembered(child));
     }
 
     /**

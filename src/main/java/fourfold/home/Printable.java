@@ -7,10 +7,16 @@ public enum Printable {
     PRACTICE,
     CARDS,
     TABLE,
-    PROGRESS;
+    PROGRESS,
+    WHOLE;
 
     /** Its name in texts and files. */
     public String key() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The name in texts of what is said when there is nothing to print yet. */
+    public String nothing() {
+        return this == WHOLE ? "notwhole" : "nothing";
     }
 }

@@ -31,6 +31,13 @@ public sealed interface PageContent {
         }
     }
 
+    /**
+     * The last page: the stairs are whole.
+     *
+     * @param day of the child, on which the last stone was laid
+     */
+    record Whole(String name, LocalDate day) implements PageContent {}
+
     /** The table of all products. */
     record Table() implements PageContent {}
 
@@ -38,6 +45,7 @@ public sealed interface PageContent {
      * Where a child stands.
      *
      * @param day of the child, on which the page was made
+     * @param stones what was ever reached
      * @param drills the rates, oldest first
      * @param tables in the order in which they open
      * @param forecast what the last look ahead came to; empty if there was none
@@ -45,7 +53,7 @@ public sealed interface PageContent {
     record Report(
             String name,
             LocalDate day,
-            Grid grid,
+            LifetimeProgress stones,
             List<DrillRates.OfDrill> drills,
             List<TableCount> tables,
             Weeks weeks,

@@ -43,6 +43,9 @@ final class HtmlPage {
                 .square th { background: #eee; }
                 .small td, .small th { font-size: 9pt; padding: 0.8mm 2mm; }
                 svg { display: block; width: 100%%; margin-bottom: 4mm; }
+                .whole { text-align: center; }
+                .whole h1 { font-size: 30pt; margin-top: 10mm; }
+                .whole p { font-size: 14pt; }
                 .foot { font-size: 8pt; color: #444; }
                 """.formatted(paper.word(), paper == Paper.A4 ? "255mm" : "238mm");
     }

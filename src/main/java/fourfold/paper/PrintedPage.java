@@ -15,6 +15,9 @@ public final class PrintedPage {
         if (content instanceof PageContent.Practice practice) {
             return PracticePage.html(practice, paper, words);
         }
+        if (content instanceof PageContent.Whole whole) {
+            return WholePage.html(whole, paper, words);
+        }
         return content instanceof PageContent.Report report
                 ? ProgressPage.html(report, paper, words)
                 : TablePage.html(paper, words);

@@ -4,7 +4,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.insight.DrillRates;
-import fourfold.insight.Grid;
+import fourfold.insight.LifetimeProgress;
 import fourfold.insight.PageContent;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
@@ -40,7 +40,7 @@ final class ProgressPage {
     private void body(PageContent.Report report) {
         page.add("<section>\n").element("h1", report.name() + ", " + words.shortDate(report.day()));
         page.add("\n");
-        stairs(report.grid());
+        stairs(report.stones());
         rates(report.drills());
         tables(report.tables());
         weeks(report.weeks());
@@ -55,7 +55,7 @@ final class ProgressPage {
                 .add("\">\n");
     }
 
-    private void stairs(Grid grid) {
+    private void stairs(LifetimeProgress stones) {
         picture("0 0 520 265", words.say("paper.progress.stairs"));
         for (Family family : Families.all()) {
             int x = 24 + (family.low() - 1) * 36;
@@ -66,7 +66,7 @@ final class ProgressPage {
                     x + 17,
                     y + 16,
                     family.product()));
-            square(x + 19, y + 4, grid.cell(family).level());
+            square(x + 19, y + 4, stones.highest(family));
         }
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             page.add(String.format(
@@ -80,9 +80,9 @@ final class ProgressPage {
                     "<text x=\"414\" y=\"%d\" font-size=\"12\">%s: %d</text>\n",
                     y + 12,
                     HtmlPage.escaped(words.level(level)),
-                    grid.count(level)));
+                    stones.count(level)));
         }
-        page.add("</svg>\n");
+        page.add("</svg>\n").element("p", words.say("grid.meaning")).add("\n");
     }
 
     /** Four places for stones, laid from the lower left as on the screen. */

@@ -2,9 +2,11 @@ package fourfold.plain;
 
 import fourfold.facts.Family;
 import fourfold.facts.Trace;
+import fourfold.home.Standing;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Progress;
 import fourfold.words.SafeText;
+import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -22,24 +24,26 @@ public final class FamilyText {
      * @param words the language
      * @param name the child's nickname
      * @param family the family
-     * @param progress where the child stands
+     * @param standing where the child stands
      * @param unicode false to use no signs beyond ASCII
      */
     public static void write(
-            Appendable out, Words words, String name, Family family, Progress progress, boolean unicode)
+            Appendable out, Words words, String name, Family family, Standing standing, boolean unicode)
             throws IOException {
+        Progress progress = standing.progress();
         StringBuilder text = new StringBuilder(words.say(
                 "plain.family.title",
                 SafeText.safe(name),
                 family.low(),
                 family.high(),
                 family.product(),
-                words.level(progress.level(family))));
+                Stones.of(standing.stones().highest(family), unicode).strip() + " "
+                        + words.level(progress.level(family))));
         text.append(progress.isFocused(family) ? ", " + words.say("grid.focused") : "")
                 .append(progress.isHeld(family) ? ", " + words.say("grid.held") : "")
                 .append(progress.isKnownByTrial(family) ? ", " + words.say("grid.trial") : "")
                 .append("\n\n");
-        TextTable table = new TextTable(false, 15, 10, 12, 10, 1);
+        TextTable table = new TextTable(false, 18, 10, 12, 10, 1);
         table.row(List.of(
                 words.say("plain.family.question"),
                 words.say("family.level"),
@@ -47,14 +51,18 @@ public final class FamilyText {
                 words.say("family.thinking"),
                 words.say("family.last")));
         for (Trace trace : family.traces()) {
-            table.row(row(words, trace, progress.mastery(trace)));
+            table.row(row(
+                    words,
+                    trace,
+                    progress.mastery(trace),
+                    Stones.of(standing.stones().highest(trace), unicode)));
         }
         out.append(Signs.printable(text.append(table.lines()).toString(), unicode));
     }
 
-    private static List<String> row(Words words, Trace trace, FactMastery mastery) {
+    private static List<String> row(Words words, Trace trace, FactMastery mastery, String stones) {
         return List.of(
-                trace.questions().stream().map(words::asked).collect(Collectors.joining(", ")),
+                stones + " " + trace.questions().stream().map(words::asked).collect(Collectors.joining(", ")),
                 words.level(mastery.level()),
                 mastery.asked() == 0 ? "-" : words.say("drills.of", mastery.right(), mastery.asked()),
                 mastery.medianThinking().map(words::seconds).orElse("-"),

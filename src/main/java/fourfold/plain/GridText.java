@@ -3,13 +3,14 @@ package fourfold.plain;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
+import fourfold.insight.LifetimeProgress;
 import fourfold.progress.Mastery;
 import fourfold.words.SafeText;
 import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.io.IOException;
 
-/** The grid as plain text: the stairs with stones for each level, and what they mean. */
+/** The grid as plain text: the stairs with the stones of each family, and what they mean. */
 public final class GridText {
     private GridText() {}
 
@@ -20,9 +21,12 @@ public final class GridText {
      * @param words the language
      * @param name the child's nickname
      * @param grid the grid
+     * @param stones what was ever reached
      * @param unicode false to use no signs beyond ASCII
      */
-    public static void write(Appendable out, Words words, String name, Grid grid, boolean unicode) throws IOException {
+    public static void write(
+            Appendable out, Words words, String name, Grid grid, LifetimeProgress stones, boolean unicode)
+            throws IOException {
         out.append(words.say("plain.grid.title", SafeText.safe(name), grid.fluent(), Families.COUNT))
                 .append("\n\n");
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
@@ -30,10 +34,10 @@ public final class GridText {
             StringBuilder row = new StringBuilder();
             for (int low = 1; low <= n; low++) {
                 Grid.Cell cell = grid.cell(new Family(low, n));
-                char mark = cell.sign();
+                Mastery highest = stones.highest(cell.family());
                 row.append(wide(cell.family().product()))
-                        .append(Stones.of(cell.level(), unicode))
-                        .append(mark)
+                        .append(Stones.of(highest, unicode))
+                        .append(Stones.mark(cell, cell.level() != highest))
                         .append(' ');
             }
             out.append(row.toString().stripTrailing()).append('\n');
@@ -44,9 +48,13 @@ public final class GridText {
                     .append(' ')
                     .append(words.level(level))
                     .append(' ');
-            out.append(Long.toString(grid.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
+            out.append(Integer.toString(stones.count(level))).append(level == Mastery.LASTING ? "\n" : "   ");
         }
-        out.append("     ").append(words.say("grid.marks")).append('\n');
+        out.append("     ")
+                .append(words.say("grid.marks"))
+                .append("\n     ")
+                .append(words.say("grid.meaning"))
+                .append('\n');
     }
 
     /** A number of at most three digits, as wide as three. */

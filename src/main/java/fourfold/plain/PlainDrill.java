@@ -8,6 +8,7 @@ import fourfold.drill.Step;
 import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.home.Keeping;
+import fourfold.insight.LifetimeProgress;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.words.ClockAdvice;
@@ -56,13 +57,16 @@ public final class PlainDrill {
         }
         if (drill.phase() instanceof Phase.Finished finished) {
             say(words.summary(finished.summary()));
-            say(List.of(
-                    words.say("plain.stairs", home.records().lifetime(child).begun()),
-                    words.say("plain.see", SafeText.safe(child.name()))));
+            say(List.of(stairs(), words.say("plain.see", SafeText.safe(child.name()))));
         }
         home.practice()
                 .ended(drill.session(), now())
                 .ifPresent(failure -> say(List.of(SafeText.safe(language.failure(failure)))));
+    }
+
+    private String stairs() {
+        LifetimeProgress stones = home.records().lifetime(child);
+        return stones.isWhole() ? language.say("summary.whole") : words.say("plain.stairs", stones.begun());
     }
 
     private Drill turn(Drill drill) throws IOException {

@@ -8,6 +8,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.insight.FamilyRecord;
 import fourfold.insight.Grid;
+import fourfold.insight.LifetimeProgress;
 import fourfold.insight.TraceRecord;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Progress;
@@ -24,7 +25,7 @@ public final class ProgressJson {
     private ProgressJson() {}
 
     /** The grid: {@code child}, and {@code families} with one object each. */
-    public static String grid(String name, Grid grid) throws IOException {
+    public static String grid(String name, Grid grid, LifetimeProgress stones) throws IOException {
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
             json.writeStartObject();
@@ -34,6 +35,7 @@ public final class ProgressJson {
                 json.writeStartObject();
                 json.writeStringField("family", cell.family().toString());
                 json.writeNumberField("product", cell.family().product());
+                json.writeNumberField("stones", stones.stones(cell.family()));
                 json.writeStringField("level", cell.level().word());
                 json.writeStringField("products", cell.products().word());
                 json.writeStringField("quotients", cell.quotients().word());

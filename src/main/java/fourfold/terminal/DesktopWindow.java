@@ -26,6 +26,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -38,9 +39,6 @@ import javax.swing.WindowConstants;
  */
 final class DesktopWindow extends JPanel {
     private static final long serialVersionUID = 1;
-
-    /** How many rows the window can have, from large letters to small. */
-    private static final List<Integer> ROWS = List.of(20, 22, 24, 27, 30, 34, 40, 48, 60);
 
     private static final int FEWEST_COLUMNS = 60;
 
@@ -163,13 +161,7 @@ final class DesktopWindow extends JPanel {
 
     /** Larger or smaller letters, by fewer or more rows. */
     private void zoom(int by) {
-        int nearest = 0;
-        for (int i = 0; i < ROWS.size(); i++) {
-            if (Math.abs(ROWS.get(i) - rows) < Math.abs(ROWS.get(nearest) - rows)) {
-                nearest = i;
-            }
-        }
-        rows = by == 0 ? usualRows : ROWS.get(Math.max(0, Math.min(ROWS.size() - 1, nearest - by)));
+        rows = by == 0 ? usualRows : WindowSize.zoomed(rows, by);
         fit();
     }
 
@@ -204,23 +196,15 @@ final class DesktopWindow extends JPanel {
         public void keyPressed(KeyEvent event) {
             if (event.getKeyCode() == KeyEvent.VK_F11) {
                 fillScreen();
-            } else if (event.isControlDown() && isZoom(event)) {
+                return;
+            }
+            OptionalInt zoom = WindowKeys.zoom(event);
+            zoom.ifPresent(DesktopWindow.this::zoom);
+            if (zoom.isPresent()) {
                 event.consume();
             } else {
                 WindowKeys.pressed(event).ifPresent(terminal::press);
             }
-        }
-
-        private boolean isZoom(KeyEvent event) {
-            switch (event.getKeyCode()) {
-                case KeyEvent.VK_PLUS, KeyEvent.VK_ADD, KeyEvent.VK_EQUALS -> zoom(1);
-                case KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT -> zoom(-1);
-                case KeyEvent.VK_0, KeyEvent.VK_NUMPAD0 -> zoom(0);
-                default -> {
-                    return false;
-                }
-            }
-            return true;
         }
 
         @Override

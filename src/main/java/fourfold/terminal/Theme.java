@@ -1,5 +1,6 @@
 package fourfold.terminal;
 
+import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.TextColor;
 import java.util.List;
@@ -91,6 +92,9 @@ public enum Theme {
     }
 
     private TextCharacter made(char c, Ink ink) {
-        return TextCharacter.fromCharacter(c, of(ink), ground())[0].withModifiers(ink.style());
+        // The library's withModifiers forgets what it is given. A bold block may come from another font, with seams.
+        SGR[] style =
+                ink.style().stream().filter(s -> s != SGR.BOLD || c < LINES).toArray(SGR[]::new);
+        return TextCharacter.fromCharacter(c, of(ink), ground(), style)[0];
     }
 }

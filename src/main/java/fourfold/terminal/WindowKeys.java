@@ -4,6 +4,7 @@ import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What the desktop's keys mean as keys of a terminal. */
 final class WindowKeys {
@@ -32,6 +33,19 @@ final class WindowKeys {
             default -> null;
         };
         return Optional.ofNullable(type).map(KeyStroke::new);
+    }
+
+    /** By how much Ctrl with +, − or 0 makes the letters larger: 1, −1, or 0 for the usual size; empty for other keys. */
+    static OptionalInt zoom(KeyEvent event) {
+        if (!event.isControlDown()) {
+            return OptionalInt.empty();
+        }
+        return switch (event.getKeyCode()) {
+            case KeyEvent.VK_PLUS, KeyEvent.VK_ADD, KeyEvent.VK_EQUALS -> OptionalInt.of(1);
+            case KeyEvent.VK_MINUS, KeyEvent.VK_SUBTRACT -> OptionalInt.of(-1);
+            case KeyEvent.VK_0, KeyEvent.VK_NUMPAD0 -> OptionalInt.of(0);
+            default -> OptionalInt.empty();
+        };
     }
 
     /** The key of a character that was typed; empty for control characters, whose keys were told when pressed. */

@@ -1,5 +1,6 @@
 package fourfold.terminal;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,6 +18,9 @@ public record WindowSize(int columns, int rows, int points) {
 
     private static final Pattern WRITTEN = Pattern.compile("(\\d{1,3})x(\\d{1,3})(?: (\\d{1,2}))?");
 
+    /** How many rows the window can be brought to by keys, from large letters to small. */
+    private static final List<Integer> ROWS = List.of(20, 22, 24, 27, 30, 34, 40, 48, 60);
+
     public WindowSize {
         if (columns < 40 || columns > 400 || rows < 12 || rows > 200 || points < 12 || points > 40) {
             throw new IllegalArgumentException(
@@ -32,6 +36,20 @@ public record WindowSize(int columns, int rows, int points) {
     /** The letters that fit into rows of so many pixels, as far as a window may have them. */
     static int points(int cellHeight) {
         return Math.max(12, Math.min(40, (int) Math.round(cellHeight / 1.2)));
+    }
+
+    /**
+     * The rows after letters were made larger or smaller by so many steps: the nearest of those on offer counts, and there is
+     * no step beyond the first and the last.
+     */
+    static int zoomed(int rows, int larger) {
+        int nearest = 0;
+        for (int i = 0; i < ROWS.size(); i++) {
+            if (Math.abs(ROWS.get(i) - rows) < Math.abs(ROWS.get(nearest) - rows)) {
+                nearest = i;
+            }
+        }
+        return ROWS.get(Math.max(0, Math.min(ROWS.size() - 1, nearest - larger)));
     }
 
     /** As it is remembered. */

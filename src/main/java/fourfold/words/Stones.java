@@ -1,5 +1,6 @@
 package fourfold.words;
 
+import fourfold.insight.Grid;
 import fourfold.progress.Mastery;
 
 /**
@@ -26,6 +27,16 @@ public final class Stones {
             case FLUENT -> "█▄";
             case LASTING -> "██";
         };
+    }
+
+    /**
+     * What a parent is told of a family beside its stones, as one sign; a blank if there is nothing.
+     *
+     * @param lower whether its level is below its stones now
+     */
+    public static char mark(Grid.Cell cell, boolean lower) {
+        char sign = cell.sign();
+        return lower && (sign == ' ' || sign == '+') ? '<' : sign;
     }
 
     /** Whether a stone lies at a place. */

@@ -58,8 +58,7 @@ public final class Words {
     /** The words of a language; English for one that is not there. */
     public static Words of(Locale wanted) {
         String language = wanted.getLanguage();
-        boolean there = Words.class.getResource("words_" + language + ".properties") != null;
-        return there ? new Words(Locale.forLanguageTag(language)) : english();
+        return Languages.isThere(language) ? new Words(Locale.forLanguageTag(language)) : english();
     }
 
     /** English. */
@@ -208,11 +207,11 @@ public final class Words {
     /**
      * Families by their products.
      *
-     * @param most how many are named; an ellipsis stands for the others
+     * @param most how many are named; of the others it is said that there are more
      */
     public String names(List<Family> families, int most) {
         String names = families.stream().limit(most).map(this::name).collect(Collectors.joining(", "));
-        return families.size() > most ? names + " …" : names;
+        return families.size() > most ? say("names.more", names) : names;
     }
 
     /**

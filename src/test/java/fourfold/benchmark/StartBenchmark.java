@@ -37,7 +37,7 @@ class StartBenchmark {
         kinds.put("bare frame", () -> frame(Packaged.bare(BareFrame.class), store, "The frame is there."));
         kinds.put("first page", () -> frame(Packaged.opened(), store, "Who wants to practise?"));
         kinds.put("in a b/Übung ×, first page", inAnotherFolder(store));
-        kinds.put("drill", () -> frame(Packaged.opened("drill"), store, "█"));
+        kinds.put("drill", () -> frame(Packaged.opened("drill"), store, "press Enter"));
         kinds.put("bare line", () -> Packaged.run(Packaged.bare(BareLine.class), Map.of("CLASSPATH", classPath())));
         kinds.put("grid", () -> Packaged.run(Packaged.opened("grid"), store));
         kinds.put("--demo grid", () -> Packaged.run(Packaged.opened("--demo", "--child", "Pip", "grid"), store));

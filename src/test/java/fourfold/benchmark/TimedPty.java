@@ -21,6 +21,13 @@ import java.util.function.Predicate;
 final class TimedPty implements AutoCloseable {
     private static final long PATIENCE_MILLIS = 60_000;
 
+    /** The question that ends those about colours: the primary device attributes (ECMA-48). */
+    private static final String ASKED = "\u001b[c";
+
+    /** White letters on black, as a VT220 with colours: what xterm replies in well under a millisecond. */
+    private static final String REPLY =
+            "\u001b]10;rgb:ffff/ffff/ffff\u0007\u001b]11;rgb:0000/0000/0000\u0007\u001b[?62;22c";
+
     private final long started;
     private final PtyProcess process;
     private final ScreenModel model;
@@ -56,6 +63,9 @@ final class TimedPty implements AutoCloseable {
         try (InputStream in = process.getInputStream()) {
             for (int length = in.read(chunk); length > 0; length = in.read(chunk)) {
                 long now = System.nanoTime();
+                if (new String(chunk, 0, length, StandardCharsets.ISO_8859_1).contains(ASKED)) {
+                    type(REPLY);
+                }
                 synchronized (this) {
                     lastArrival = now;
                     model.accept(Arrays.copyOf(chunk, length));

@@ -126,11 +126,11 @@ class CommandsTest {
         List<String> family = ok(CommandRun.of(Practised.once(folder), "family", "6x7"))
                 .lines()
                 .toList();
-        assertEquals("Mina: 6, 7 and 42, acquiring", family.get(0));
-        assertEquals("question        level      right        thinking   last asked", family.get(2));
-        assertTrue(family.get(3).matches("6 × 7, 7 × 6 +\\w+ +2 of 2 +\\d\\.\\d s +2026-03-01"), family.get(3));
-        assertTrue(family.get(4).matches("42 ÷ 6 +\\w+ +1 of 1 +\\d\\.\\d s +2026-03-01"), family.get(4));
-        assertTrue(family.get(5).matches("42 ÷ 7 +\\w+ +0 of 2 +- +2026-03-01"), family.get(5));
+        assertEquals("Mina: 6, 7 and 42, ▄ acquiring", family.get(0));
+        assertEquals("question           level      right        thinking   last asked", family.get(2));
+        assertTrue(family.get(3).matches("▄  6 × 7, 7 × 6 +\\w+ +2 of 2 +\\d\\.\\d s +2026-03-01"), family.get(3));
+        assertTrue(family.get(4).matches("▄  42 ÷ 6 +\\w+ +1 of 1 +\\d\\.\\d s +2026-03-01"), family.get(4));
+        assertTrue(family.get(5).matches("▄  42 ÷ 7 +\\w+ +0 of 2 +- +2026-03-01"), family.get(5));
     }
 
     /** Read back by Gson, which had no part in the writing. */
@@ -243,7 +243,9 @@ class CommandsTest {
     void aResetBeginsTheFamilyAgainAndLeavesTheLogAlone() {
         Path file = Practised.once(folder);
         ok(CommandRun.of(file, "reset", "6x7"));
-        assertTrue(ok(CommandRun.of(file, "family", "6x7")).startsWith("Mina: 6, 7 and 42, new"));
+        assertTrue(ok(CommandRun.of(file, "family", "6x7")).startsWith("Mina: 6, 7 and 42, ▄ new"), "stones stay");
+        String grid = ok(CommandRun.of(file, "grid"));
+        assertTrue(grid.contains(" 42▄ <") && grid.contains("< was firmer"), grid);
         assertEquals(15, Rows.of(file, "SELECT * FROM answer").size());
     }
 

@@ -1,15 +1,19 @@
 package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.home.Environment;
 import fourfold.store.Store;
+import fourfold.terminal.Theme;
 import java.io.BufferedReader;
 import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,7 +47,8 @@ class HouseholdLanguageTest {
         Path file = Practised.children(folder, "Mina", "Noa");
         CommandRun run = CommandRun.of(file, "settings", "--language", "de");
         assertEquals(0, run.code(), run.err());
-        assertEquals("language   de\ntheme      system", run.out().strip());
+        assertEquals(
+                "language   de\ntheme      system\nmotion     on", run.out().strip());
     }
 
     @Test
@@ -55,6 +60,58 @@ class HouseholdLanguageTest {
         assertEquals(2, unknown.code());
         assertTrue(unknown.err().contains("dark, light, system, not pink"), unknown.err());
         assertTrue(CommandRun.of(file, "settings", "--theme", "system").out().contains("theme      system"));
+    }
+
+    @Test
+    void aParentSetsLanguageColoursAndMotionForAllOnAPageToo() {
+        Path file = Practised.once(folder);
+        try (Journey journey = new Journey(file, CommandRun.NOW, 60, 20, true)) {
+            journey.keys("3 m Up Enter");
+            assertTrue(journey.picture().contains("► Language              ◄ as the system says ►"), journey.picture());
+            journey.keys("Left Right Right");
+            assertTrue(journey.picture().contains("◄ Deutsch ►"), journey.picture());
+            assertTrue(journey.picture().contains("from the next start on"), journey.picture());
+            assertEquals(Optional.of("de"), journey.home().settings().language());
+            journey.keys("Right Right Right Down Right Right Down Right Right");
+            assertEquals(Optional.of("es"), journey.home().settings().language());
+            assertEquals(Optional.of(Theme.DARK), journey.home().settings().theme());
+            assertTrue(journey.home().settings().isStill());
+            journey.keys("Up Left Left Down Left");
+            assertEquals(Optional.empty(), journey.home().settings().theme());
+            assertFalse(journey.home().settings().isStill());
+            journey.keys("Esc Enter");
+            assertTrue(journey.picture().contains("◄ Español ►"), journey.picture());
+        }
+    }
+
+    /** The first stone of a day takes its time unless it was set that nothing moves. */
+    @Test
+    void atTheEndOfADrillNothingMovesWhereItWasSetSo() {
+        Path file = Practised.children(folder, "Mina");
+        try (Journey journey = new Journey(file, CommandRun.NOW, 80, 24, true)) {
+            String moving = ending(journey);
+            assertFalse(moving.contains("▄"), moving);
+            assertTrue(journey.rest(1300).picture().contains("▄"), journey.picture());
+            assertFalse(moving.equals(journey.picture()));
+        }
+        assertTrue(CommandRun.of(file, "settings", "--motion", "still").out().contains("motion     still"));
+        try (Journey journey = new Journey(file, CommandRun.NOW.plus(Duration.ofDays(1)), 80, 24, true)) {
+            String still = ending(journey);
+            assertTrue(still.contains("new stone"), still);
+            assertEquals(still, journey.rest(1300).picture());
+        }
+        CommandRun unknown = CommandRun.of(file, "settings", "--motion", "off");
+        assertEquals(2, unknown.code());
+        assertTrue(unknown.err().contains("on, still, not off"), unknown.err());
+    }
+
+    /** The picture of a drill's end as it appears. */
+    private static String ending(Journey journey) {
+        journey.keys("1 Enter").rest(100);
+        for (int i = 0; i < 40; i++) {
+            journey.give(0);
+        }
+        return journey.keys("Esc Esc").picture();
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
@@ -22,6 +23,7 @@ import fourfold.terminal.Look;
 import fourfold.terminal.PageLoop;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalSession;
+import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -73,6 +75,17 @@ public final class Journey implements AutoCloseable {
     Journey speak(String language) {
         loop = loop(Words.of(Locale.forLanguageTag(language)));
         return this;
+    }
+
+    /** From now on, in the colours of this theme. */
+    Journey dress(Theme theme) {
+        Look.dress(stage, theme);
+        return this;
+    }
+
+    /** One character of the screen with its colours. */
+    TextCharacter cell(int column, int row) {
+        return terminal.getCharacter(column, row);
     }
 
     private PageLoop loop(Words words) {

@@ -81,6 +81,7 @@ class PicturesTest {
         take("remove a child?", journey.keys("x"));
         take("a PIN", journey.keys("Esc Esc 0"));
         take("keep in mind", journey.keys("Esc Down Enter"));
+        take("for everyone here", journey.keys("Esc Down Down Down Enter"));
         take("the guide", journey.keys("Esc Esc ?"));
         take("the guide, one page on", journey.keys("Right"));
         journey.keys("Esc m");

@@ -10,10 +10,16 @@ import fourfold.commands.Journey;
 import fourfold.commands.Practised;
 import fourfold.commands.Rows;
 import fourfold.commands.Sample;
+import fourfold.facts.Families;
+import fourfold.log.Answer;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.progress.History;
 import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,6 +135,56 @@ class PrintedPagesTest {
         assertEquals(4 * 60, page.select("svg").get(0).select("rect").size(), "55 families and five levels");
         assertTrue(page.select("circle").size() > 20);
         assertTrue(page.text().contains("qualified specialist"));
+    }
+
+    /** A child all of whose families were lasting once; see LifetimeProgressTest for the rule. */
+    private static Path whole(Path place) {
+        History history = new History();
+        Families.all().forEach(f -> history.asked(f, "0r 0r 0r 1r 1r 2r 10r 40w"));
+        List<Answer> answers = history.answers();
+        Child child = new Child(answers.get(0).child(), "Mina", History.START);
+        try (Store store = Store.open(place)) {
+            store.add(child);
+            List<DrillSession> sessions = answers.stream()
+                    .map(Answer::drill)
+                    .distinct()
+                    .map(d -> new DrillSession(
+                            d,
+                            child.id(),
+                            History.START.plus(Duration.ofDays(d.getLeastSignificantBits())),
+                            0,
+                            Duration.ofMinutes(8),
+                            1))
+                    .toList();
+            store.keepAll(sessions, answers);
+        }
+        return place;
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            en | a4     | The stairs are whole            | 12 Mar 2026
+            en | letter | The stairs are whole            | 12 Mar 2026
+            de | a4     | Die Treppe ist fertig           | 12. März 2026
+            es | letter | La escalera está completa       | 12 mar 2026
+            """)
+    void theLastPageWaitsForTheLastStoneAndHasAllOfThemTheNameAndTheDay(
+            String language, String size, String head, String day) throws IOException {
+        CommandRun early = CommandRun.in(language, sample, "print", "whole", "--size", size);
+        assertEquals(2, early.code());
+        assertTrue(early.err().contains("Mina"), early.err());
+        Path file = Files.exists(folder.resolve("whole.db"))
+                ? folder.resolve("whole.db")
+                : whole(folder.resolve("whole.db"));
+        CommandRun made = CommandRun.in(language, file, "print", "whole", "--size", size);
+        assertEquals("", made.err());
+        Document page = Jsoup.parse(made.out());
+        assertEquals(0, page.select("script, link, img, iframe, [src], [href]").size(), "points outside");
+        assertTrue(page.select("style").html().contains("size: " + size + " portrait"));
+        assertEquals(1, page.select("section").size());
+        assertEquals(head, page.select("h1").text());
+        assertEquals(4 * 55 + 1, page.select("rect").size(), "all stones and the capstone");
+        assertEquals(List.of("Mina", day), page.select("svg text").eachText());
     }
 
     private static Document spoken(String language, String... words) {

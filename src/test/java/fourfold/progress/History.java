@@ -83,7 +83,7 @@ public final class History {
     }
 
     /** All answers, oldest first. */
-    List<Answer> answers() {
+    public List<Answer> answers() {
         return answers.stream().sorted(Comparator.comparing(Answer::askedAt)).toList();
     }
 

@@ -13,6 +13,11 @@ public final class Look {
         return loop.isWaiting();
     }
 
+    /** Gives a session the colours of a theme. */
+    public static void dress(TerminalSession session, Theme theme) {
+        session.with(theme);
+    }
+
     /** The drill of the page in front; empty if it is another page. */
     public static Optional<Drill> drill(PageLoop loop) {
         return loop.page() instanceof DrillPage page ? Optional.of(page.drill()) : Optional.empty();

@@ -92,6 +92,18 @@ class ThemeTest {
         return published(entry);
     }
 
+    /** What is chosen is reversed and what is strong is bold, in each theme: in the plain one nothing else tells them. */
+    @ParameterizedTest
+    @EnumSource(Theme.class)
+    void theStyleOfAnInkReachesTheScreen(Theme theme) {
+        for (Ink ink : Ink.values()) {
+            assertEquals(ink.style(), theme.cell('7', ink).getModifiers(), ink.toString());
+            assertEquals(ink.style(), theme.cell('…', ink).getModifiers(), ink.toString());
+        }
+        assertTrue(theme.cell('7', Ink.CHOSEN).isReversed()
+                && theme.cell('7', Ink.STRONG).isBold());
+    }
+
     @Test
     void withSixteenColoursOnlyTheTerminalsOwnPairIsUsed() {
         for (Ink ink : Ink.values()) {

@@ -9,6 +9,7 @@ import com.googlecode.lanterna.input.KeyType;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.swing.JPanel;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +49,27 @@ class WindowKeysTest {
         assertFalse(WindowKeys.typed(typed('\n', 0)).isPresent());
         assertFalse(WindowKeys.typed(typed('\b', 0)).isPresent());
         assertFalse(WindowKeys.typed(typed('c', InputEvent.CTRL_DOWN_MASK)).isPresent());
+    }
+
+    /** The keys of both blocks, and the one that has + on it only with shift. */
+    @ParameterizedTest
+    @CsvSource({"521, 1", "107, 1", "61, 1", "45, -1", "109, -1", "48, 0", "96, 0"})
+    void controlWithPlusMinusAndNoughtChangesTheLettersAndTypesNothing(int code, int larger) {
+        assertEquals(OptionalInt.of(larger), WindowKeys.zoom(pressed(code, InputEvent.CTRL_DOWN_MASK, '0')));
+        assertEquals(Optional.empty(), WindowKeys.typed(typed('0', InputEvent.CTRL_DOWN_MASK)));
+        assertEquals(OptionalInt.empty(), WindowKeys.zoom(pressed(code, 0, '0')), "without control it is a key");
+    }
+
+    @Test
+    void otherKeysWithControlAreNoZoomAndF11IsNoKeyOfThePage() {
+        assertEquals(OptionalInt.empty(), WindowKeys.zoom(pressed(KeyEvent.VK_7, InputEvent.CTRL_DOWN_MASK, '7')));
+        assertEquals(Optional.empty(), WindowKeys.pressed(pressed(KeyEvent.VK_F11, 0, KeyEvent.CHAR_UNDEFINED)));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"24, 1, 22", "24, -1, 27", "25, 1, 22", "20, 1, 20", "60, -1, 60", "200, 1, 48", "12, -1, 22"})
+    void lettersGrowByFewerRowsAndNotBeyondWhatAPageNeeds(int rows, int larger, int then) {
+        assertEquals(then, WindowSize.zoomed(rows, larger));
     }
 
     @Test

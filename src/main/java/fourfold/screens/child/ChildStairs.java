@@ -57,6 +57,11 @@ final class ChildStairs {
         }
     }
 
+    /** One wide stone over the highest step, when all the others are laid. */
+    void capstone(int left, int top) {
+        picture.text(left, top - 1, (picture.unicode() ? "▄" : "=").repeat(4 * times), Ink.STEP_4);
+    }
+
     private void ascii(int left, int top, Family family, int laid) {
         picture.text(
                 left + (family.low() - 1) * STEP * times,

@@ -72,8 +72,9 @@ sealed interface DrillEffect extends HomeEffect {
         private SummaryPicture ending(Home home) {
             SummaryPicture without = SummaryPicture.without(words, child, progress);
             try {
-                return without.with(
+                SummaryPicture whole = without.with(
                         home.records().lifetime(child), home.records().timings(child));
+                return home.settings().isStill() ? whole.still() : whole;
             } catch (RecordsFailure e) {
                 return without;
             }

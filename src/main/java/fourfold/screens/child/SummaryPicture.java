@@ -7,7 +7,6 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
-import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.progress.Settings;
@@ -20,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * The end of a drill: a word for the day, the one gain most worth telling as a sentence to read aloud, the child's stairs
@@ -29,7 +29,7 @@ record SummaryPicture(
         Words words,
         Child child,
         Settings settings,
-        List<Answer> today,
+        Optional<UUID> drill,
         Optional<TodaysStones> stones,
         Optional<Timings> timings,
         boolean showsGraph) {
@@ -47,7 +47,7 @@ record SummaryPicture(
                 words,
                 child,
                 progress.steering().settings(),
-                progress.drill().map(d -> d.answers()).orElse(List.of()),
+                progress.drill().map(d -> d.session().id()),
                 Optional.empty(),
                 Optional.empty(),
                 false);
@@ -55,12 +55,13 @@ record SummaryPicture(
 
     /** With the child's stairs, in which today is counted, and minutes. */
     SummaryPicture with(LifetimeProgress stairs, Timings minutes) {
-        TodaysStones laid = TodaysStones.between(stairs.before(today), stairs);
-        return new SummaryPicture(words, child, settings, today, Optional.of(laid), Optional.of(minutes), showsGraph);
+        LifetimeProgress before = drill.map(stairs::before).orElse(stairs);
+        TodaysStones laid = TodaysStones.between(before, stairs);
+        return new SummaryPicture(words, child, settings, drill, Optional.of(laid), Optional.of(minutes), showsGraph);
     }
 
     private SummaryPicture with(Optional<TodaysStones> shown) {
-        return new SummaryPicture(words, child, settings, today, shown, timings, showsGraph);
+        return new SummaryPicture(words, child, settings, drill, shown, timings, showsGraph);
     }
 
     /** The stairs as they are at that moment; this very picture if nothing moves. */
@@ -86,7 +87,7 @@ record SummaryPicture(
 
     /** The graph of the child's minutes. */
     SummaryPicture more() {
-        return new SummaryPicture(words, child, settings, today, stones, timings, true);
+        return new SummaryPicture(words, child, settings, drill, stones, timings, true);
     }
 
     void draw(Picture picture, Summary summary) {
@@ -118,6 +119,9 @@ record SummaryPicture(
                 top - 2, words.say("summary.title." + key(summary.day()), Words.isolated(child.name())), Ink.STRONG);
         if (drawn) {
             stairs.draw(left, top, stones.get()::stones);
+            if (stones.get().isWhole() && !stones.get().isMoving()) {
+                stairs.capstone(left, top);
+            }
         }
         int rows = drawn ? (stairs.height() * BESIDE) / 10 : picture.height() - top - 4;
         int y = top;
@@ -127,7 +131,8 @@ record SummaryPicture(
         }
         int below = drawn ? top + stairs.height() : picture.height() - 3;
         if (drawn) {
-            picture.centred(below, words.say("summary.stone"), Ink.QUIET);
+            boolean whole = stones.get().isWhole();
+            picture.centred(below, words.say(whole ? "summary.whole" : "summary.stone"), whole ? Ink.PLAIN : Ink.QUIET);
         }
         String next = next(summary);
         picture.centred(below + 1, next, Ink.PLAIN);
@@ -157,7 +162,8 @@ record SummaryPicture(
     /** Everything there is to tell, the sentence to read aloud first. */
     private List<String> sentences(Summary summary) {
         List<String> told = new ArrayList<>();
-        told.add(words.say("summary.read", aloud(words, summary)));
+        boolean last = stones.filter(TodaysStones::areTheLast).isPresent();
+        told.add(words.say("summary.read", last ? words.say("summary.aloud.whole") : aloud(words, summary)));
         summary.timing().ifPresent(t -> told.add(timed(t)));
         int laid = stones.map(s -> s.laid().size()).orElse(0);
         if (laid > 0) {

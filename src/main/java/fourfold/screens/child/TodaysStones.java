@@ -41,6 +41,16 @@ record TodaysStones(LifetimeProgress before, List<Family> laid, Optional<Instant
                 + (int) laid.stream().limit(shown).filter(family::equals).count();
     }
 
+    /** Whether the last stone of all was laid today. */
+    boolean areTheLast() {
+        return !laid.isEmpty() && isWhole();
+    }
+
+    /** Whether the stairs have all their stones now. */
+    boolean isWhole() {
+        return before.laid() + laid.size() == LifetimeProgress.MOST * Families.COUNT;
+    }
+
     /** Whether some are not shown yet. */
     boolean isMoving() {
         return shown < laid.size();

@@ -10,7 +10,9 @@ import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
 import fourfold.progress.FactMastery;
 import fourfold.progress.Hint;
+import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
+import fourfold.screens.Colours;
 import fourfold.screens.Columns;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
@@ -23,6 +25,7 @@ import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
+import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.time.Duration;
 import java.time.Instant;
@@ -37,7 +40,7 @@ import java.util.stream.Collectors;
 record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Instant now, boolean askReset)
         implements KeyPage {
     private static final int[] DAYS_AHEAD = {0, 7, 30};
-    private static final int WIDE = 78;
+    private static final int WIDE = 80;
 
     /** Reads what is recorded of a family, and makes its page. */
     record Open(Words words, Child child, Family family, Instant at) implements HomeEffect {
@@ -45,7 +48,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         public Outcome perform(Home home) {
             FamilyRecord record = new FamilyRecord(family);
             home.records().read(child, record);
-            SteeringKeys steers = new SteeringKeys(words, child, home.records().progress(child));
+            SteeringKeys steers = new SteeringKeys(words, child, home.records().standing(child));
             return new Made(new FamilyPage(steers, family, record, at, false));
         }
     }
@@ -65,7 +68,8 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         picture.centred(
                 y,
                 words().say("family.title", steers.child().name(), family.low(), family.high(), family.product())
-                        + "   " + words().level(progress().level(family)),
+                        + "   " + stones(picture, steers.stones().highest(family))
+                        + words().level(progress().level(family)),
                 Ink.STRONG);
         y += tall ? 2 : 1;
         SquareOfFour.draw(picture, y, words(), family);
@@ -89,8 +93,8 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
     /** A line for each trace; the spread, the level and the due day only where there is room. */
     private int table(Picture picture, int top) {
         boolean wide = picture.width() >= WIDE;
-        String form = wide ? "%-14s%-10s%-7s%-16s%-12s%-6s%s" : "%-14s%3$-9s%4$-7s%5$-11s%7$s";
-        int x = Math.max(0, (picture.width() - (wide ? WIDE : 56)) / 2);
+        String form = wide ? "%-17s%-10s%-7s%-16s%-12s%-5s%s" : "%-17s%3$-9s%4$-7s%5$-11s%7$s";
+        int x = Math.max(0, (picture.width() - (wide ? WIDE : 58)) / 2);
         int y = top;
         picture.text(
                 x,
@@ -106,15 +110,21 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                         words().say("family.ahead")),
                 Ink.QUIET);
         for (Trace trace : family.traces()) {
-            picture.text(x, y++, row(form, wide, trace));
+            picture.text(x, y, row(form, wide, trace));
+            Mastery highest = steers.stones().highest(trace);
+            picture.text(x, y++, stones(picture, highest), Colours.of(highest));
         }
         return y;
+    }
+
+    private static String stones(Picture picture, Mastery highest) {
+        return Stones.of(highest, picture.unicode()) + " ";
     }
 
     private String row(String form, boolean wide, Trace trace) {
         FactMastery mastery = progress().mastery(trace);
         TraceRecord told = record.trace(trace);
-        String facts = trace.questions().stream().map(words()::asked).collect(Collectors.joining(", "));
+        String facts = "   " + trace.questions().stream().map(words()::asked).collect(Collectors.joining(", "));
         String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
         String thinking = told.thinking()
                 .map(s -> words().number(s.median())

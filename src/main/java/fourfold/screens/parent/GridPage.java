@@ -67,8 +67,7 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen)
-                .draw(steers.child().name(), steers.progress());
+        new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen).draw(steers);
         String line = askReset ? words().say("grid.reset", scopeName()) : steers.message();
         List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
         keys.add("v " + words().say(look.view().next().key()));

@@ -26,7 +26,7 @@ record MorePage(Words words, Child child, Menu menu, String trouble) implements 
 
     @Override
     public void draw(Picture picture) {
-        int top = Math.max(1, picture.height() / 2 - 7);
+        int top = Math.max(1, picture.height() / 2 - 8);
         picture.centred(top, words.say("more.title", child.name()), Ink.STRONG);
         menu.draw(picture, top + 2);
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);

@@ -2,6 +2,7 @@ package fourfold.screens.parent;
 
 import fourfold.home.Home;
 import fourfold.home.PracticeRecords;
+import fourfold.home.Standing;
 import fourfold.insight.AwayChoice;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
@@ -34,7 +35,8 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         CAUTIONS,
         GUIDE,
         CARE,
-        TOGETHER;
+        TOGETHER,
+        HOUSEHOLD;
 
         /** Its name in texts. */
         String key() {
@@ -44,7 +46,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
 
     @Override
     public Outcome perform(Home home) {
-        return new Made(page(home));
+        return what == What.HOUSEHOLD ? new HouseholdPage.Open(words).perform(home) : new Made(page(home));
     }
 
     private Page page(Home home) {
@@ -52,7 +54,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         return switch (what) {
             case PLAN -> plan(home);
             case AWAY -> {
-                SteeringKeys steers = new SteeringKeys(words, child, records.progress(child));
+                SteeringKeys steers = new SteeringKeys(words, child, records.standing(child));
                 yield new AwayPage(steers, AwayChoice.of(steers.progress(), Grid.of(steers.progress(), at)));
             }
             case PRINT -> new PrintPage(words, child);
@@ -64,12 +66,12 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
             }
             case DRILLS -> new DrillsPage(words, child, home.moments().zone(), records.drills(child), 0);
             case HISTORY -> new HistoryPage(words, child, HistoryPage.lines(words, records.actions(child)), 0);
-            case SETTINGS -> new SettingsPage(new SteeringKeys(words, child, records.progress(child)), 0);
+            case SETTINGS -> new SettingsPage(new SteeringKeys(words, child, records.standing(child)), 0);
             case CHILDREN -> new ChildrenPage(words, home.children().all());
             case GATE -> new GateSettingPage(words, home.gate().isSet());
             case CAUTIONS -> new CautionsPage(words);
             case GUIDE -> GuidePage.of(words);
-            case TOGETHER ->
+            case TOGETHER, HOUSEHOLD ->
                 new TogetherPage(words, home.moments().zone(), home.together().state(), Optional.empty(), "");
             case CARE -> CarePage.of(words, home.moments().zone(), home.care().state());
         };
@@ -96,15 +98,15 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
     record OfGrid(Words words, Child child, Instant at) implements HomeEffect {
         @Override
         public Outcome perform(Home home) {
-            Progress progress = home.records().progress(child);
+            Standing standing = home.records().standing(child);
             Instant then = at.minus(Duration.ofDays(7));
-            Progress.Fold fold = Progress.Fold.ofLevels(progress.steering());
+            Progress.Fold fold = Progress.Fold.ofLevels(standing.progress().steering());
             home.records().read(child, answer -> {
                 if (answer.askedAt().isBefore(then)) {
                     fold.accept(answer);
                 }
             });
-            return new Made(GridPage.of(new SteeringKeys(words, child, progress), fold.progress(), at));
+            return new Made(GridPage.of(new SteeringKeys(words, child, standing), fold.progress(), at));
         }
     }
 }

@@ -72,7 +72,7 @@ record PrintPage(Words words, Child child, Menu menu, boolean letter, String mes
         String line = ((Printed) outcome)
                 .file()
                 .map(file -> words.say("print.made", file))
-                .orElseGet(() -> words.say("print.nothing", child.name()));
+                .orElseGet(() -> words.say("print." + Printable.values()[menu.chosen()].nothing(), child.name()));
         return PageResult.of(new PrintPage(words, child, menu, letter, line));
     }
 

@@ -2,7 +2,9 @@ package fourfold.screens.parent;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
 import fourfold.insight.Grid;
+import fourfold.insight.LifetimeProgress;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
@@ -47,32 +49,37 @@ final class StairsPicture {
         top = picture.height() >= 22 ? 3 : 1;
     }
 
-    void draw(String name, Progress progress) {
+    void draw(SteeringKeys steers) {
         picture.centred(
                 top > 1 ? 1 : 0,
-                words.say("grid.title", name, words.say(view.key()), progress.families(Mastery.FLUENT)),
+                words.say(
+                        "grid.title",
+                        steers.child().name(),
+                        words.say(view.key()),
+                        steers.progress().families(Mastery.FLUENT)),
                 Ink.STRONG);
         for (Family family : Families.all()) {
-            cell(grid.cell(family));
+            cell(grid.cell(family), steers.stones());
         }
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             boolean marked = reach == SelectionScope.TABLE && n == chosen.high();
             picture.text(left, row(n), String.format("%2d", n), marked ? Ink.STRONG : Ink.QUIET);
         }
         legend();
-        corner(progress);
+        corner(steers.progress(), steers.stones());
     }
 
     private int row(int step) {
         return top + (step - 1) * stepHeight;
     }
 
-    private void cell(Grid.Cell cell) {
-        Mastery level = shown(cell);
+    private void cell(Grid.Cell cell, LifetimeProgress stones) {
+        Mastery highest = highest(cell.family(), stones);
+        boolean lower = shown(cell) != highest;
         int x = left + 4 + (cell.family().low() - 1) * cellWidth;
         int y = row(cell.family().high());
         boolean marked = reach.families(chosen).contains(cell.family());
-        char mark = cell.sign();
+        char mark = Stones.mark(cell, lower);
         String number = String.format("%3d", cell.family().product());
         boolean narrow = cellWidth < 6;
         if (number.startsWith(" ")) {
@@ -80,8 +87,8 @@ final class StairsPicture {
             char before = cell.family().equals(chosen) ? '►' : narrow ? mark : ' ';
             number = before + number.substring(1);
         }
-        picture.text(x, y, number, marked ? Ink.CHOSEN : level == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
-        picture.text(x + 3, y, stones(level), Colours.of(level));
+        picture.text(x, y, number, marked ? Ink.CHOSEN : highest == Mastery.NEW ? Ink.QUIET : Ink.PLAIN);
+        picture.text(x + 3, y, stones(highest), Colours.of(highest));
         if (!narrow) {
             picture.text(x + 5, y, Character.toString(mark), Ink.STRONG);
         }
@@ -94,6 +101,14 @@ final class StairsPicture {
     /** The stones of a level, or its letter. */
     private String stones(Mastery level) {
         return letters ? words.say("letter." + level.word()) : Stones.of(level, picture.unicode());
+    }
+
+    private Mastery highest(Family family, LifetimeProgress stones) {
+        return switch (view) {
+            case FAMILY -> stones.highest(family);
+            case PRODUCTS -> stones.highest(family, Operation.MULTIPLY);
+            case QUOTIENTS -> stones.highest(family, Operation.DIVIDE);
+        };
     }
 
     private Mastery shown(Grid.Cell cell) {
@@ -116,13 +131,15 @@ final class StairsPicture {
         picture.text(left + 4, y + 2, words.say("grid.week", grid.firmer(lastWeek), grid.weaker(lastWeek)), Ink.QUIET);
     }
 
-    private void corner(Progress progress) {
+    private void corner(Progress progress, LifetimeProgress stones) {
         Grid.Cell cell = grid.cell(chosen);
+        Mastery highest = highest(chosen, stones);
         List<String> square = SquareOfFour.rows(words, chosen);
         List<String> lines = new ArrayList<>(List.of(
                 square.get(0),
                 square.get(square.size() - 1),
                 words.level(shown(cell))
+                        + (shown(cell) == highest ? "" : ", " + words.say("grid.was", words.level(highest)))
                         + (cell.focused() ? ", " + words.say("grid.focused") : "")
                         + (cell.held() ? ", " + words.say("grid.held") : "")
                         + (cell.fading() ? ", " + words.say("grid.fading") : "")

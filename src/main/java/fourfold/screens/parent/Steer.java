@@ -1,9 +1,9 @@
 package fourfold.screens.parent;
 
 import fourfold.home.Home;
+import fourfold.home.Standing;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
-import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.words.ActionWords;
 import fourfold.words.Words;
@@ -18,14 +18,14 @@ import java.util.List;
  */
 record Steer(Child child, List<ParentAction> actions, Instant at, String message) implements HomeEffect {
     /** Where the child stands now, and the line to show. */
-    record Steered(Progress progress, String message) implements Outcome {}
+    record Steered(Standing standing, String message) implements Outcome {}
 
     @Override
     public Outcome perform(Home home) {
         if (!actions.isEmpty()) {
             home.steering().keep(child, actions, at);
         }
-        return new Steered(home.records().progress(child), message);
+        return new Steered(home.records().standing(child), message);
     }
 
     /** Takes back the last thing that was done and still holds. */
@@ -34,7 +34,7 @@ record Steer(Child child, List<ParentAction> actions, Instant at, String message
         public Outcome perform(Home home) {
             List<ParentAction> undone = home.steering().undo(child, at);
             return new Steered(
-                    home.records().progress(child),
+                    home.records().standing(child),
                     undone.isEmpty()
                             ? words.say("steer.nothing")
                             : words.say("steer.undone", ActionWords.told(words, undone)));

@@ -1,6 +1,8 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Family;
+import fourfold.home.Standing;
+import fourfold.insight.LifetimeProgress;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
 import fourfold.progress.Progress;
@@ -15,37 +17,45 @@ import java.util.function.Function;
  * The parent's keys for focus, hold, reset and undo, for one family or a whole table: what they ask of the home, and
  * what the last one did.
  *
- * @param progress where the child stands
+ * @param standing where the child stands now
  * @param message what the last key did, in one line; empty for nothing
  */
-record SteeringKeys(Words words, Child child, Progress progress, String message) {
-    SteeringKeys(Words words, Child child, Progress progress) {
-        this(words, child, progress, "");
+record SteeringKeys(Words words, Child child, Standing standing, String message) {
+    SteeringKeys(Words words, Child child, Standing standing) {
+        this(words, child, standing, "");
+    }
+
+    Progress progress() {
+        return standing.progress();
+    }
+
+    LifetimeProgress stones() {
+        return standing.stones();
     }
 
     SteeringKeys say(String line) {
         String message = line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
-        return new SteeringKeys(words, child, progress, message);
+        return new SteeringKeys(words, child, standing, message);
     }
 
     /** After something was done, or failed. */
     SteeringKeys after(PageEffect.Outcome outcome) {
         if (outcome instanceof Steer.Steered steered) {
-            return new SteeringKeys(words, child, steered.progress()).say(steered.message());
+            return new SteeringKeys(words, child, steered.standing()).say(steered.message());
         }
         return outcome instanceof HomeEffect.Failed failed ? say(words.failure(failed.failure())) : this;
     }
 
     HomeEffect focus(List<Family> families, String name, Instant at) {
         boolean all =
-                families.stream().allMatch(f -> progress.steering().focused().contains(f));
+                families.stream().allMatch(f -> progress().steering().focused().contains(f));
         return all
                 ? keep(families, ParentAction.Release::new, at, words.say("steer.nofocus", name))
                 : keep(families, ParentAction.Focus::new, at, words.say("steer.focus", name));
     }
 
     HomeEffect hold(List<Family> families, String name, Instant at) {
-        boolean all = families.stream().allMatch(progress::isHeld);
+        boolean all = families.stream().allMatch(progress()::isHeld);
         return all
                 ? keep(families, ParentAction.Release::new, at, words.say("steer.nohold", name))
                 : keep(families, ParentAction.Hold::new, at, words.say("steer.hold", name));

@@ -4,18 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.drill.Summary;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.insight.LifetimeProgress;
-import fourfold.log.Answer;
-import fourfold.log.Moment;
-import fourfold.log.Purpose;
-import fourfold.log.Surface;
+import fourfold.insight.Timings;
+import fourfold.log.Child;
+import fourfold.log.DrillSession;
+import fourfold.progress.History;
+import fourfold.progress.Progress;
 import fourfold.terminal.Picture;
+import fourfold.words.Words;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,18 +31,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TodaysStonesTest {
     private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
 
-    private static List<Answer> right(Question question, int times) {
-        List<Answer> answers = new ArrayList<>();
-        for (int i = 0; i < times; i++) {
-            answers.add(new Answer(
-                    new Answer.Place(new UUID(1, 1), new UUID(2, 2), i + 1),
-                    new Moment(NOW, 0),
-                    Purpose.PRACTISE,
-                    question,
-                    new Answer.Typing(Integer.toString(question.expected()), Answer.Times.NONE, 0),
-                    Surface.TERMINAL));
-        }
-        return answers;
+    /** The stones after these answers; those of day 1 are the newest drill. */
+    private static LifetimeProgress after(History history) {
+        LifetimeProgress stones = new LifetimeProgress(List.of());
+        history.answers().forEach(stones);
+        return stones;
+    }
+
+    private static TodaysStones today(LifetimeProgress now) {
+        return TodaysStones.between(now.before(new UUID(2, 1)), now).at(NOW);
     }
 
     private static int shown(TodaysStones stones) {
@@ -45,13 +48,11 @@ class TodaysStonesTest {
 
     @Test
     void theStairsGrowByExactlyWhatWasDoneTodayTheHardestLast() {
-        LifetimeProgress now = new LifetimeProgress();
-        right(Question.product(7, 8), 4).forEach(now);
-        List<Answer> today = new ArrayList<>(right(Question.product(8, 7), 2));
-        today.addAll(right(Question.product(2, 3), 1));
-        today.addAll(right(Question.product(1, 9), 1));
-        today.forEach(now);
-        TodaysStones stones = TodaysStones.between(now.before(today), now).at(NOW);
+        LifetimeProgress now = after(new History()
+                .asked(Family.of(7, 8), "0r 0r 0r 1s")
+                .asked(Question.product(2, 3), "1r 1r")
+                .asked(Family.of(1, 9), "1v"));
+        TodaysStones stones = today(now);
         assertEquals(List.of(Family.of(1, 9), Family.of(2, 3), Family.of(7, 8)), stones.laid());
         assertEquals(1, shown(stones));
         assertEquals(2, shown(stones.at(NOW.plusMillis(200))));
@@ -64,14 +65,46 @@ class TodaysStonesTest {
 
     @Test
     void manyStonesTakeNoLonger() {
-        LifetimeProgress now = new LifetimeProgress();
-        List<Answer> today = new ArrayList<>();
-        Families.all().forEach(f -> today.addAll(right(Question.product(f.low(), f.high()), 5)));
-        today.forEach(now);
-        TodaysStones stones = TodaysStones.between(now.before(today), now).at(NOW);
+        History history = new History();
+        Families.all().forEach(f -> history.asked(f, "0r 0r 0r 1r 1r"));
+        TodaysStones stones = today(after(history));
         assertTrue(stones.isMoving());
         assertFalse(stones.at(NOW.plusMillis(1200)).isMoving());
-        assertEquals(110, shown(stones.at(NOW.plusMillis(1200))));
+        assertEquals(165, shown(stones.at(NOW.plusMillis(1200))));
+    }
+
+    /** The last day of all: a stone over the highest step, a sentence for it, and where the page to print is. */
+    @ParameterizedTest
+    @CsvSource({"60, 20, true, ▄▄▄▄", "80, 24, true, ▄▄▄▄", "80, 24, false, ===="})
+    void theLastStoneOfAllLaysACapstoneAndNamesThePage(int columns, int rows, boolean unicode, String capstone) {
+        History history = new History();
+        Families.all().forEach(f -> history.asked(f, "0r 0r 0r 2r 2r 3r " + (f.low() < 10 ? "10r" : "")));
+        Summary summary = new Summary(
+                Duration.ofMinutes(8),
+                new Summary.Answered(20, 20),
+                new Summary.Changes(List.of(), List.of(), List.of(), List.of(), Optional.empty()),
+                Optional.empty(),
+                Summary.Day.GOOD,
+                Optional.empty(),
+                false);
+        assertFalse(told(history, summary, columns, rows, unicode).contains("last stone"));
+        history.asked(Family.of(10, 10), "12r");
+        String told = told(history, summary, columns, rows, unicode);
+        assertTrue(told.contains("I laid the last stone"), told);
+        assertTrue(told.contains("Your stairs are done. Ask for your page on paper."), told);
+        assertTrue(told.lines().anyMatch(line -> line.strip().equals(capstone)), told);
+    }
+
+    private static String told(History history, Summary summary, int columns, int rows, boolean unicode) {
+        Picture picture = new Picture(columns, rows, unicode);
+        Progress progress = history.progress()
+                .beginning(
+                        new DrillSession(new UUID(2, 12), new UUID(1, 1), History.at(12), 0, Duration.ofMinutes(8), 1));
+        SummaryPicture.without(Words.of(Locale.ENGLISH), new Child(new UUID(1, 1), "Mina", History.START), progress)
+                .with(after(history), new Timings())
+                .still()
+                .draw(picture, summary);
+        return picture.toString();
     }
 
     private static String cell(int stones, Family family, int columns, int rows, boolean unicode) {
