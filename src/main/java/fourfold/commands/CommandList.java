@@ -21,6 +21,8 @@ final class CommandList {
             "focus",
             "hold",
             "reset",
+            "open",
+            "close",
             "children",
             "export",
             "gate",
@@ -78,6 +80,8 @@ final class CommandList {
             case "focus" -> new FocusCommand();
             case "hold" -> new HoldCommand();
             case "reset" -> new ResetCommand();
+            case "open" -> new OpenCommand();
+            case "close" -> new CloseCommand();
             case "children" -> new ChildrenCommand();
             case "export" -> new ExportCommand();
             case "gate" -> new GateCommand();

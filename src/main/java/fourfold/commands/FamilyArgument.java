@@ -47,6 +47,14 @@ record FamilyArgument(String key, String gap, List<Family> families) {
         }
     }
 
+    private static int table(String digits) {
+        int table = Integer.parseInt(digits);
+        if (table < 1 || table > Families.LARGEST_FACTOR) {
+            throw new WrongValue("usage.table", table);
+        }
+        return table;
+    }
+
     /** Reads what the parent wrote. */
     static final class Reader implements ITypeConverter<FamilyArgument> {
         @Override
@@ -55,14 +63,22 @@ record FamilyArgument(String key, String gap, List<Family> families) {
                 return new FamilyArgument("scope.all", "", Families.all());
             }
             if (text.matches("\\d{1,4}")) {
-                int table = Integer.parseInt(text);
-                if (table < 1 || table > Families.LARGEST_FACTOR) {
-                    throw new WrongValue("usage.table", table);
-                }
+                int table = table(text);
                 return new FamilyArgument("scope.table", String.valueOf(table), Families.inTable(table));
             }
             Family family = family(text);
             return new FamilyArgument("scope.family", family.toString(), List.of(family));
+        }
+    }
+
+    /** Reads one table. */
+    static final class TableReader implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            if (!text.matches("\\d{1,4}")) {
+                throw new WrongValue("usage.notable", text);
+            }
+            return table(text);
         }
     }
 

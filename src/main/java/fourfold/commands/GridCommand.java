@@ -6,6 +6,7 @@ import fourfold.insight.Grid;
 import fourfold.log.Child;
 import fourfold.plain.GridText;
 import fourfold.records.ProgressJson;
+import fourfold.words.ActionWords;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -41,6 +42,7 @@ final class GridCommand implements Callable<Integer> {
                         whose.name(),
                         grid,
                         standing.stones(),
+                        ActionWords.inForce(app.words(home), standing.progress()),
                         app.world().unicode());
             }
             return ExitCode.DONE;

@@ -9,6 +9,7 @@ import fourfold.outlook.Projection;
 import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
 import fourfold.records.PlanJson;
+import fourfold.words.ActionWords;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
@@ -65,6 +66,7 @@ final class PlanCommand implements Callable<Integer> {
                         app.words(home),
                         whose.name(),
                         weeks,
+                        ActionWords.inForce(app.words(home), progress),
                         tables,
                         projection,
                         app.world().unicode());

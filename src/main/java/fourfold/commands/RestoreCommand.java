@@ -39,6 +39,7 @@ final class RestoreCommand implements Callable<Integer> {
         Path file = app.place();
         Path backup = name == null ? lastGood(file) : named(file, name);
         if (!yes) {
+            Restoration.check(backup);
             Difference difference = LongWork.of(app, () -> Difference.of(file, backup));
             Words words = app.words();
             say(words.say("care.restore.gained", CarePage.counts(words, difference.gained())));

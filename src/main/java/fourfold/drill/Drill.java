@@ -77,7 +77,10 @@ public final class Drill {
                 progress.beginning(session),
                 scheduler,
                 surface,
-                Upcoming.beginning(WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), session.seed())),
+                Upcoming.beginning(
+                        progress.isAllSetAside()
+                                ? List.of()
+                                : WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), session.seed())),
                 AttentionSignals.NOTHING,
                 new Ready());
     }

@@ -42,6 +42,8 @@ public record Summary(
 
     /** What sort of day it was. */
     public enum Day {
+        /** Nothing was asked, for the parent has set everything aside. */
+        SET_ASIDE,
         /** Nothing was asked from memory. */
         EMPTY,
         /** Much shorter than planned. */
@@ -112,7 +114,9 @@ public record Summary(
                 answered,
                 changes,
                 Gain.of(before, after, changes, fromMemory),
-                day(answered, drill.practised(at), drill.session().planned()),
+                answered.asked() == 0 && before.isAllSetAside()
+                        ? Day.SET_ASIDE
+                        : day(answered, drill.practised(at), drill.session().planned()),
                 OneMinuteTiming.answers(drill).map(Summary::timed),
                 !left && !fromMemory.isEmpty() && !drill.isOver(at));
     }

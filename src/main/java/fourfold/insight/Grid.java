@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,10 +18,12 @@ import java.util.Set;
  * What a parent sees at a glance: one cell for each of the 55 families, in the order of the stairs.
  *
  * @param cells by {@link Family#index()}
+ * @param begunAgain since when answers count of each family that the parent began again
  */
-public record Grid(List<Cell> cells) {
+public record Grid(List<Cell> cells, Map<Family, Instant> begunAgain) {
     public Grid {
         cells = List.copyOf(cells);
+        begunAgain = Map.copyOf(begunAgain);
     }
 
     /**
@@ -84,7 +87,9 @@ public record Grid(List<Cell> cells) {
      * @param progress with the child's memory
      */
     public static Grid of(Progress progress, Instant now) {
-        return new Grid(Families.all().stream().map(f -> cell(progress, f, now)).toList());
+        return new Grid(
+                Families.all().stream().map(f -> cell(progress, f, now)).toList(),
+                progress.steering().resets());
     }
 
     private static Cell cell(Progress progress, Family family, Instant now) {
@@ -123,9 +128,16 @@ public record Grid(List<Cell> cells) {
         return marks;
     }
 
-    /** How many steps a family's level has risen since earlier: below 0 if it fell. */
+    /**
+     * How many steps a family's level has risen since earlier: below 0 if it fell. What the parent has begun again, or taken
+     * that back, since then is no change by the child: 0.
+     */
     public int change(Family family, Progress earlier) {
-        return cell(family).level().ordinal() - earlier.level(family).ordinal();
+        boolean byTheParent =
+                !earlier.steering().begunAgain(family).equals(Optional.ofNullable(begunAgain.get(family)));
+        return byTheParent
+                ? 0
+                : cell(family).level().ordinal() - earlier.level(family).ordinal();
     }
 
     /** How many families' levels have risen since earlier. */

@@ -1,19 +1,17 @@
 package fourfold.insight;
 
 import fourfold.facts.Families;
-import fourfold.facts.Family;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /**
- * How far a table has come, in the parent's order. Each family is counted once, with the table that brings it.
+ * How far a table has come, in the parent's order. A family of two tables is counted with both: 2 × 7 is of the 2s and of
+ * the 7s.
  *
  * @param table 1 to 10
- * @param levels the level of each family that it brings, the smallest product first
+ * @param levels the level of each of its ten families, the smallest product first
  */
 public record TableCount(int table, List<Mastery> levels) {
     public TableCount {
@@ -22,20 +20,15 @@ public record TableCount(int table, List<Mastery> levels) {
 
     /** All ten tables in the order in which they open. */
     public static List<TableCount> of(Progress progress) {
-        Set<Family> counted = new HashSet<>();
         List<TableCount> tables = new ArrayList<>();
         for (int table : progress.steering().order()) {
             tables.add(new TableCount(
-                    table,
-                    Families.inTable(table).stream()
-                            .filter(counted::add)
-                            .map(progress::level)
-                            .toList()));
+                    table, Families.inTable(table).stream().map(progress::level).toList()));
         }
         return tables;
     }
 
-    /** How many families the table brings. */
+    /** How many families the table has. */
     public int families() {
         return levels.size();
     }

@@ -11,7 +11,9 @@ import fourfold.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One family as plain text: its facts, and how each trace stands. */
 public final class FamilyText {
@@ -41,6 +43,12 @@ public final class FamilyText {
                         + words.level(progress.level(family))));
         text.append(progress.isFocused(family) ? ", " + words.say("grid.focused") : "")
                 .append(progress.isHeld(family) ? ", " + words.say("grid.held") : "")
+                .append(tables(
+                        words,
+                        "grid.opened",
+                        family,
+                        Set.copyOf(progress.steering().opened())))
+                .append(tables(words, "grid.closed", family, progress.steering().closed()))
                 .append(progress.isKnownByTrial(family) ? ", " + words.say("grid.trial") : "")
                 .append("\n\n");
         TextTable table = new TextTable(false, 18, 10, 12, 10, 1);
@@ -58,6 +66,14 @@ public final class FamilyText {
                     Stones.of(standing.stones().highest(trace), unicode)));
         }
         out.append(Signs.printable(text.append(table.lines()).toString(), unicode));
+    }
+
+    private static String tables(Words words, String key, Family family, Set<Integer> tables) {
+        return Stream.of(family.low(), family.high())
+                .distinct()
+                .filter(tables::contains)
+                .map(table -> ", " + words.say(key, table))
+                .collect(Collectors.joining());
     }
 
     private static List<String> row(Words words, Trace trace, FactMastery mastery, String stones) {

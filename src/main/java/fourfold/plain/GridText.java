@@ -9,6 +9,7 @@ import fourfold.words.SafeText;
 import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.io.IOException;
+import java.util.List;
 
 /** The grid as plain text: the stairs with the stones of each family, and what they mean. */
 public final class GridText {
@@ -22,10 +23,17 @@ public final class GridText {
      * @param name the child's nickname
      * @param grid the grid
      * @param stones what was ever reached
+     * @param acts what of the parent's acts holds now, a sentence each
      * @param unicode false to use no signs beyond ASCII
      */
     public static void write(
-            Appendable out, Words words, String name, Grid grid, LifetimeProgress stones, boolean unicode)
+            Appendable out,
+            Words words,
+            String name,
+            Grid grid,
+            LifetimeProgress stones,
+            List<String> acts,
+            boolean unicode)
             throws IOException {
         out.append(words.say("plain.grid.title", SafeText.safe(name), grid.fluent(), Families.COUNT))
                 .append("\n\n");
@@ -55,6 +63,9 @@ public final class GridText {
                 .append("\n     ")
                 .append(words.say("grid.meaning"))
                 .append('\n');
+        for (String act : acts) {
+            out.append("     ").append(Signs.printable(act, unicode)).append('\n');
+        }
     }
 
     /** A number of at most three digits, as wide as three. */

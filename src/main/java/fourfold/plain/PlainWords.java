@@ -108,6 +108,10 @@ final class PlainWords {
         if (summary.enough()) {
             lines.add(say("summary.enough"));
         }
+        if (summary.day() == Summary.Day.SET_ASIDE) {
+            lines.add(say("summary.setaside"));
+            return lines;
+        }
         lines.add(
                 summary.answers().asked() == 0
                         ? say("summary.none")

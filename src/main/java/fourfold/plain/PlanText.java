@@ -22,6 +22,7 @@ public final class PlanText {
      * @param out where to
      * @param words the language
      * @param name the child's nickname
+     * @param acts what of the parent's acts holds now, a sentence each
      * @param projection when all may be fluent; empty if there are too few answers to guess from
      * @param unicode false to use no signs beyond ASCII
      */
@@ -30,6 +31,7 @@ public final class PlanText {
             Words words,
             String name,
             Weeks weeks,
+            List<String> acts,
             List<TableCount> tables,
             Optional<Projection> projection,
             boolean unicode)
@@ -37,6 +39,9 @@ public final class PlanText {
         out.append(words.say("plain.plan.title", SafeText.safe(name))).append("\n\n");
         out.append(words.counted("plain.plan.days", weeks.planned(), weeks.planned(), words.number(weeks.usualDays())))
                 .append('\n');
+        for (String act : acts) {
+            out.append(Signs.printable(act, unicode)).append('\n');
+        }
         out.append(projection
                         .map(p -> words.say(
                                 "plain.plan.projected",

@@ -14,7 +14,8 @@ import java.util.Optional;
  *   <li>accurate: at least 4 of the last 5 right, those answers lying on 2 days or more;
  *   <li>fluent: accurate, and the last 5 right or 9 of the last 10, and the median thinking time of the right ones among
  *       them within the child's limit;
- *   <li>lasting: fluent, on 3 days or more, and once right and within the limit after a gap of 7 days or more;
+ *   <li>lasting: fluent, on 3 days or more, and it has lasted: once right and within the limit after a rest of 7 days or
+ *       more, or, where regular practice leaves no such rest, never below fluent for 28 days or more;
  *   <li>a lapse (an error, or a slow answer that takes the median over the limit) steps one level down, never more at
  *       once; a right and quick answer never lowers a level.
  * </ul>
@@ -26,6 +27,8 @@ public final class FactMastery {
     public static final FactMastery UNMET = new FactMastery();
 
     private static final long GAP_DAYS = 7;
+    private static final long KEPT_DAYS = 28;
+    private static final long NEVER = Long.MAX_VALUE;
     private static final int LASTING_DAYS = 3;
     private static final int[] GROWING_GAPS = {1, 2, 4, 8, 16, 30};
 
@@ -37,8 +40,8 @@ public final class FactMastery {
     private final int fluentDays;
     private final long lastFluentDay;
     private final boolean keptOverAGap;
+    private final long fluentSince;
     private final long lastDay;
-    private final long lastMillis;
     private final int gapStep;
     private final boolean lastRight;
 
@@ -55,8 +58,8 @@ public final class FactMastery {
         this.fluentDays = s.fluentDays;
         this.lastFluentDay = s.lastFluentDay;
         this.keptOverAGap = s.keptOverAGap;
+        this.fluentSince = s.fluentSince;
         this.lastDay = s.lastDay;
-        this.lastMillis = s.lastMillis;
         this.gapStep = s.gapStep;
         this.lastRight = s.lastRight;
     }
@@ -109,6 +112,11 @@ public final class FactMastery {
     /** The level by the rules above. */
     public Mastery level() {
         return level;
+    }
+
+    /** Whether it is lasting and has shown so by a rest of 7 days or more. */
+    public boolean hasRested() {
+        return level == Mastery.LASTING && keptOverAGap;
     }
 
     /** Whether it was ever asked or introduced. */
@@ -199,8 +207,10 @@ public final class FactMastery {
         private int fluentDays;
         private long lastFluentDay = Long.MIN_VALUE;
         private boolean keptOverAGap;
+        /** Since which day it has not been below fluent. */
+        private long fluentSince = NEVER;
+
         private long lastDay;
-        private long lastMillis;
         private int gapStep;
         private boolean lastRight;
 
@@ -217,8 +227,8 @@ public final class FactMastery {
             fluentDays = from.fluentDays;
             lastFluentDay = from.lastFluentDay;
             keptOverAGap = from.keptOverAGap;
+            fluentSince = from.fluentSince;
             lastDay = from.lastDay;
-            lastMillis = from.lastMillis;
             gapStep = from.gapStep;
             lastRight = from.lastRight;
         }
@@ -254,9 +264,13 @@ public final class FactMastery {
                 gapStep = 0;
             }
             lastDay = day;
-            lastMillis = answer.askedAt().toEpochMilli();
             lastRight = correct;
             level = judge(limitMillis);
+            fluentSince = level.atLeast(Mastery.FLUENT) ? Math.min(fluentSince, day) : NEVER;
+        }
+
+        private boolean hasLasted() {
+            return fluentDays >= LASTING_DAYS && (keptOverAGap || lastDay - KEPT_DAYS >= fluentSince);
         }
 
         Mastery judge(long limitMillis) {
@@ -270,14 +284,8 @@ public final class FactMastery {
                 fluentDays++;
                 lastFluentDay = lastDay;
             }
-            Mastery earned = Mastery.ACQUIRING;
-            if (fluent && keptOverAGap && fluentDays >= LASTING_DAYS) {
-                earned = Mastery.LASTING;
-            } else if (fluent) {
-                earned = Mastery.FLUENT;
-            } else if (accurate) {
-                earned = Mastery.ACCURATE;
-            }
+            Mastery reached = fluent ? Mastery.FLUENT : accurate ? Mastery.ACCURATE : Mastery.ACQUIRING;
+            Mastery earned = fluent && hasLasted() ? Mastery.LASTING : reached;
             boolean quick = recent.isNewestQuick(limitMillis);
             if (earned.atLeast(level) || quick) {
                 return earned.atLeast(level) ? earned : level;

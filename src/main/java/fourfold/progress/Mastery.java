@@ -14,7 +14,7 @@ public enum Mastery {
     ACCURATE,
     /** Right and quick: the last five right, or nine of the last ten, with a median thinking time within the limit. */
     FLUENT,
-    /** Fluent again after a gap of seven days or more, and fluent on three days or more. */
+    /** Fluent on three days or more, and quick after a rest of seven days, or not below fluent for four weeks. */
     LASTING;
 
     /** The word shown to people. */

@@ -14,7 +14,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -221,14 +223,39 @@ public final class Progress {
         return steering.held().contains(family);
     }
 
-    /** The family to introduce next, in the parent's order; empty if all were met. */
+    /**
+     * The family to introduce next, empty if all were met: what the parent begins again comes first, then what is in
+     * focus, each by the parent's order, then that order itself.
+     */
     public Optional<Family> nextNew() {
-        Optional<Family> next = steering.focused().isEmpty() ? Optional.empty() : firstUnmet(inFocus());
-        return next.isPresent() ? next : firstUnmet(order);
+        return firstUnmet(among(steering.resets().keySet()))
+                .or(() -> firstUnmet(among(steering.focused())))
+                .or(() -> firstUnmet(order));
     }
 
-    private List<Family> inFocus() {
-        return Families.all().stream().filter(steering.focused()::contains).toList();
+    /** Whether the parent began the family again and it has not come yet; a family on hold does not come. */
+    public boolean isToBeginAgain(Family family) {
+        return steering.begunAgain(family).isPresent() && !isHeld(family) && !isMet(family);
+    }
+
+    /** Whether nothing may be asked: what was met is all on hold, and nothing new may come. */
+    public boolean isAllSetAside() {
+        return Families.all().stream().allMatch(f -> isHeld(f) || !(isMet(f) || mayCome(f)));
+    }
+
+    private boolean mayCome(Family family) {
+        return order.contains(family) || steering.focused().contains(family) || isToBeginAgain(family);
+    }
+
+    /** Those of the families that are not on hold, in the order of introduction; what only a closed table brings last. */
+    private List<Family> among(Set<Family> wished) {
+        if (wished.isEmpty()) {
+            return List.of();
+        }
+        return Stream.concat(order.stream(), Families.all().stream())
+                .filter(f -> wished.contains(f) && !isHeld(f))
+                .distinct()
+                .toList();
     }
 
     private Optional<Family> firstUnmet(List<Family> families) {

@@ -210,15 +210,13 @@ final class NewFamilies {
                         >= (recent.load() >= rules.muchCarried() ? rules.shortWait() : rules.longestWait());
     }
 
-    /** Whether the parent asked for the family that comes next: by a focus, or by opening its table by hand. */
+    /** Whether the parent asked for the family that comes next: begun again, in focus, or of a table opened by hand. */
     private boolean isWished() {
         Steering steering = here.progress.steering();
-        if (steering.focused().isEmpty() && steering.opened().isEmpty()) {
-            return false;
-        }
         return here.progress
                 .nextNew()
-                .filter(f -> steering.focused().contains(f)
+                .filter(f -> here.progress.isToBeginAgain(f)
+                        || steering.focused().contains(f)
                         || steering.opened().stream().anyMatch(f::contains))
                 .isPresent();
     }
@@ -232,7 +230,10 @@ final class NewFamilies {
 
     /** What the parent chose is kept. Where nothing was chosen the first families come together, to have something between. */
     private int mostLessons() {
-        int most = here.progress.steering().settings().newInDrill();
+        // What the parent begins again is not new: where nothing new is wanted, one of it comes all the same.
+        boolean again =
+                here.progress.nextNew().filter(here.progress::isToBeginAgain).isPresent();
+        int most = Math.max(here.progress.steering().settings().newInDrill(), again ? 1 : 0);
         if (!isFirstDay()) {
             return most;
         }

@@ -3,7 +3,6 @@ package fourfold.scheduling;
 import fourfold.memory.Memory;
 import fourfold.memory.Parameters;
 import fourfold.progress.FactMastery;
-import fourfold.progress.Mastery;
 import java.time.Duration;
 
 /** What is due, what is weak and what gains most, by the child's memory. Traces are named by their index. */
@@ -112,7 +111,7 @@ final class PracticeValue {
     }
 
     private static long longestGap(FactMastery mastery) {
-        return mastery.level() == Mastery.LASTING ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
+        return mastery.hasRested() ? LONGEST_GAP_OF_LASTING : LONGEST_GAP;
     }
 
     /**

@@ -23,10 +23,11 @@ public final class Wrapping {
                 line.setLength(0);
             }
             line.append(line.length() > 0 ? " " : "").append(word);
-            while (Picture.columns(line.toString()) > width) {
-                int end = fitting(line.toString(), width);
+            int end = fitting(line.toString(), width);
+            while (end < line.length()) {
                 lines.add(whole(new StringBuilder(line.substring(0, end))));
                 line.delete(0, end);
+                end = fitting(line.toString(), width);
             }
         }
         lines.add(whole(line));
@@ -35,7 +36,7 @@ public final class Wrapping {
 
     /** How many chars from the beginning fit, at least one sign: a file's name may have no blank anywhere. */
     private static int fitting(String line, int width) {
-        int end = line.offsetByCodePoints(0, 1);
+        int end = line.isEmpty() ? 0 : line.offsetByCodePoints(0, 1);
         while (end < line.length() && Picture.columns(line.substring(0, line.offsetByCodePoints(end, 1))) <= width) {
             end = line.offsetByCodePoints(end, 1);
         }

@@ -57,6 +57,16 @@ public final class Restoration {
         return new Restoration(file, disk).from(backup);
     }
 
+    /**
+     * Makes sure that a backup can be restored, and changes nothing.
+     *
+     * @throws RecordsFailure if it is not there, not whole or not ours
+     */
+    public static void check(Path backup) {
+        // Opening it looks at all of it, and closing it leaves nothing behind.
+        ForeignFile.of(backup, Task.RESTORE, Reason.NO_BACKUP).close();
+    }
+
     private Done from(Path backup) {
         // Damage of the backup, and whatever else no Fourfold writes, is found before anything is changed.
         try (ForeignFile taken = ForeignFile.of(backup, Task.RESTORE, Reason.NO_BACKUP);

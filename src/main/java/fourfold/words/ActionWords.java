@@ -3,11 +3,13 @@ package fourfold.words;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.log.ParentAction;
+import fourfold.progress.Progress;
 import fourfold.progress.Setting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,6 +28,34 @@ public final class ActionWords {
         }
         String one = told(words, last);
         return actions.size() == 1 ? one : words.say("action.more", one, actions.size() - 1);
+    }
+
+    /** What of the parent's acts holds now, a sentence for each kind; none where nothing does. */
+    public static List<String> inForce(Words words, Progress progress) {
+        List<String> told = new ArrayList<>();
+        if (progress.isAllSetAside()) {
+            told.add(words.say("grid.setaside"));
+        }
+        addFamilies(told, words, "acts.focused", progress::isFocused);
+        addFamilies(told, words, "acts.held", progress::isHeld);
+        addFamilies(told, words, "acts.again", progress::isToBeginAgain);
+        addTables(told, words, "acts.opened", progress.steering().opened().stream());
+        addTables(told, words, "acts.closed", progress.steering().closed().stream());
+        return told;
+    }
+
+    private static void addFamilies(List<String> told, Words words, String key, Predicate<Family> holds) {
+        List<Family> families = Families.all().stream().filter(holds).toList();
+        if (!families.isEmpty()) {
+            told.add(words.say(key, named(words, families)));
+        }
+    }
+
+    private static void addTables(List<String> told, Words words, String key, Stream<Integer> tables) {
+        String names = tables.sorted().map(String::valueOf).collect(Collectors.joining(", "));
+        if (!names.isEmpty()) {
+            told.add(words.say(key, names));
+        }
     }
 
     /** One action. */

@@ -52,7 +52,7 @@ class ImportAnswersTest {
         byte[] before = Files.readAllBytes(file);
         CommandRun preview = CommandRun.of(file, "import", "answers", csv.toString());
         assertEquals(
-                csv + ": 15 new answers in 1 new drills; 0 answers are here already.\nNew children: Mina\n"
+                csv + ": new answers: 15, in new drills: 1; here already: 0.\nNew children: Mina\n"
                         + "Nothing was changed. Add --yes to do it.\n",
                 preview.out());
         assertArrayEquals(before, Files.readAllBytes(file));
@@ -63,7 +63,7 @@ class ImportAnswersTest {
         assertEquals(
                 Files.readString(csv), CommandRun.of(file, "export", "answers").out());
         CommandRun again = CommandRun.of(file, "import", "answers", "--yes", csv.toString());
-        assertTrue(again.out().contains("0 new answers in 0 new drills; 15 answers are here already"), again.out());
+        assertTrue(again.out().contains("new answers: 0, in new drills: 0; here already: 15"), again.out());
         assertEquals(
                 Files.readString(csv), CommandRun.of(file, "export", "answers").out());
     }

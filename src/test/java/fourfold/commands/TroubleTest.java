@@ -53,16 +53,16 @@ class TroubleTest {
         try (Journey journey = drill()) {
             Rows.change(file(), DENY);
             journey.answer();
-            assertTrue(journey.picture().contains("The last answer is not kept yet. It is not your fault."));
-            assertTrue(journey.picture().contains("breaks a rule"), journey.picture());
+            assertTrue(words(journey).contains("The last answer is not kept yet. It is not your fault."));
+            assertTrue(words(journey).contains("breaks a rule"), journey.picture());
             journey.keys("Enter");
-            assertTrue(journey.picture().contains("The last answer is not kept yet."));
+            assertTrue(words(journey).contains("The last answer is not kept yet."));
             journey.keys("Space").rest(700);
             journey.answer().answer();
-            assertTrue(journey.picture().contains("3 answers not kept yet"), journey.picture());
+            assertTrue(words(journey).contains("3 answers not kept yet"), journey.picture());
             Rows.change(file(), "DROP TRIGGER full");
             journey.rest(TOO_LATE_FOR_A_QUICK_TRY).answer();
-            assertFalse(journey.picture().contains("not kept yet"), journey.picture());
+            assertFalse(words(journey).contains("not kept yet"), journey.picture());
             assertAllThere(journey, 5);
             assertEquals(List.of(), journey.home().practice().toTell());
         }

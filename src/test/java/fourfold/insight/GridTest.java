@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Trace;
+import fourfold.log.ActionRecord;
 import fourfold.log.ParentAction;
 import fourfold.progress.History;
 import fourfold.progress.Mastery;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.UUID;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -41,6 +43,21 @@ class GridTest {
 
     private static History all(String written) {
         return new History().asked(SIX_SEVENS, written);
+    }
+
+    /** The grid stays open while the parent begins a family again and takes that back: the arrows are the child's own. */
+    @Test
+    void whatTheParentBeginsAgainOrTakesBackIsNoChangeByTheChild() {
+        ActionRecord reset =
+                new ActionRecord(new UUID(3, 9), new UUID(1, 1), History.at(2), 0, new ParentAction.Reset(SIX_SEVENS));
+        Progress fluent = all(FLUENT).progress();
+        Progress begun = Progress.of(List.of(reset), all(FLUENT).answers());
+        assertEquals(Mastery.NEW, begun.level(SIX_SEVENS), "the reset is after the answers");
+        Grid after = Grid.of(begun, History.at(3));
+        assertEquals(0, after.weaker(fluent));
+        assertEquals(0, after.change(SIX_SEVENS, fluent));
+        assertEquals(0, Grid.of(fluent, History.at(3)).firmer(begun), "taken back");
+        assertEquals(1, Grid.of(fluent, History.at(3)).firmer(new History().progress()), "by the child");
     }
 
     @Test

@@ -153,6 +153,19 @@ class FactMasteryTest {
         assertEquals(Optional.of(first + dueDay), after(history).dueDay());
     }
 
+    /** Asked every three days no fact ever rests for a week: four weeks on end show as well that it lasts. */
+    @ParameterizedTest
+    @CsvSource({
+        "0r 1r 4r 7r 10r 13r 16r 19r 22r 25r 28r 31r 34r, FLUENT",
+        "0r 1r 4r 7r 10r 13r 16r 19r 22r 25r 28r 31r 34r 37r 40r, LASTING",
+        "0r 1r 4r 7r 10r 13r 16r 19r 22r 25r 28r 31r 34r 37r 40r 43w, FLUENT",
+        "0r 1r 4r 7r 10r 13r 16w 19r 22r 25r 28r 31r 34r 37r 40r 43r, FLUENT",
+        "0r 1r 4r 7r 10r 13r 20r, LASTING"
+    })
+    void aFactIsLastingAfterAWeeksRestOrFourWeeksOfRegularPractice(String history, Mastery level) {
+        assertEquals(level, after(history).level());
+    }
+
     @Property(tries = 300)
     void aLevelNeverFallsByMoreThanOneStepAndNeverAfterAQuickRightAnswer(
             @ForAll @Size(max = 40) List<Boolean> answers, @ForAll @Size(40) List<Boolean> newDay) {

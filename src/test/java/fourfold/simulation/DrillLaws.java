@@ -37,7 +37,7 @@ final class DrillLaws {
     private static final Duration SHORTEST = Duration.ofMinutes(5);
     private static final Duration LATE = Duration.ofMinutes(2);
     private static final int PROMISED_WITHIN = 20;
-    private static final int AT_THE_END = 12;
+    private static final int AT_THE_END = 20;
 
     private final Map<String, List<String>> breaches = new TreeMap<>();
     private final Map<String, Integer> counts = new TreeMap<>();
@@ -144,7 +144,7 @@ final class DrillLaws {
                 count(chances.get(i) >= SURE ? "after two errors: sure" : "after two errors: less than sure");
             }
             int time = times.merge(trace, 1, Integer::sum);
-            // Rather once more at the end than a product without its inverse.
+            // In the ending rather once more than a product without its inverse.
             int most = (few ? 5 : missed.contains(trace) ? 4 : 3) + (i >= asked.size() - AT_THE_END ? 1 : 0);
             if (time > most) {
                 breach(

@@ -161,6 +161,9 @@ record SummaryPicture(
 
     /** Everything there is to tell, the sentence to read aloud first. */
     private List<String> sentences(Summary summary) {
+        if (summary.day() == Day.SET_ASIDE) {
+            return List.of(words.say("summary.setaside"));
+        }
         List<String> told = new ArrayList<>();
         boolean last = stones.filter(TodaysStones::areTheLast).isPresent();
         told.add(words.say("summary.read", last ? words.say("summary.aloud.whole") : aloud(words, summary)));
@@ -192,6 +195,9 @@ record SummaryPicture(
     }
 
     private String next(Summary summary) {
+        if (summary.day() == Day.SET_ASIDE) {
+            return "";
+        }
         List<Family> again = summary.changes().again();
         if (!again.isEmpty()) {
             return words.say("summary.again", words.names(again, MOST_NAMES));

@@ -34,7 +34,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One family in numbers, in one sentence, and with the parent's keys. */
 record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Instant now, boolean askReset)
@@ -74,9 +76,13 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         y += tall ? 2 : 1;
         SquareOfFour.draw(picture, y, words(), family);
         y += 4;
-        y = table(picture, y) + (tall ? 1 : 0);
+        y = table(picture, y);
         int width = Math.min(WIDE, picture.width() - 4);
         int x = Math.max(1, (picture.width() - width) / 2);
+        if (tall) {
+            picture.text(x, y, words().say("family.ahead.told"), Ink.QUIET);
+            y += 2;
+        }
         picture.text(x, y++, plot(width), Ink.PLAIN);
         for (String line : Wrapping.lines(wrong(), width)) {
             picture.text(x, y++, line, Ink.PLAIN);
@@ -93,7 +99,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
     /** A line for each trace; the spread, the level and the due day only where there is room. */
     private int table(Picture picture, int top) {
         boolean wide = picture.width() >= WIDE;
-        String form = wide ? "%-17s%-10s%-7s%-16s%-12s%-5s%s" : "%-17s%3$-9s%4$-7s%5$-11s%7$s";
+        String form = wide ? "%-17s%-10s%-7s%-14s%-12s%-8s%s" : "%-17s%3$-9s%4$-7s%5$-11s%7$s";
         int x = Math.max(0, (picture.width() - (wide ? WIDE : 58)) / 2);
         int y = top;
         picture.text(
@@ -104,7 +110,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                         "",
                         words().say("family.level"),
                         words().say("family.right"),
-                        words().say(wide ? "family.thinking" : "family.thinking.short"),
+                        wide ? words().say("family.thinking") + " (s)" : words().say("family.thinking.short"),
                         words().say("family.last"),
                         words().say("family.due"),
                         words().say("family.ahead")),
@@ -126,9 +132,9 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         TraceRecord told = record.trace(trace);
         String facts = "   " + trace.questions().stream().map(words()::asked).collect(Collectors.joining(", "));
         String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
-        String thinking = told.thinking()
-                .map(s -> words().number(s.median())
-                        + (wide ? " (" + words().number(s.low()) + "–" + words().number(s.high()) + ") s" : " s"))
+        String thinking = mastery.medianThinking()
+                .map(median -> median.toMillis() / 1000.0)
+                .map(median -> words().number(median) + (wide ? spread(told, median) : " s"))
                 .orElse("–");
         return String.format(
                 form,
@@ -139,6 +145,14 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                 mastery.lastDay().map(this::day).orElse("–"),
                 mastery.dueDay().map(this::due).orElse("–"),
                 ahead(trace));
+    }
+
+    /** The spread of the last times, the median of the newest among them. */
+    private String spread(TraceRecord told, double median) {
+        return told.thinking()
+                .map(s -> " (" + words().number(Math.min(s.low(), median)) + "–"
+                        + words().number(Math.max(s.high(), median)) + ")")
+                .orElse("");
     }
 
     /** The chance of a quick right answer today, in a week and in a month, if it were not practised. */
@@ -157,7 +171,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
 
     private String due(long day) {
         long ahead = day - progress().localDay(now);
-        return ahead <= 0 ? words().say("family.now") : words().say("family.in", ahead);
+        return ahead <= 0 ? words().say("family.now") : words().counted("family.in", (int) ahead, ahead);
     }
 
     private String day(long day) {
@@ -218,13 +232,25 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                 .orElseGet(() -> words().say(key));
         boolean helps = advice.about() == Advice.About.ACQUIRING || advice.about() == Advice.About.SLOW;
         Optional<Hint> hint = helps ? Hint.to(product, progress()) : Optional.empty();
-        String state = progress().isHeld(family)
-                ? " " + words().say("family.held")
-                : progress().isFocused(family) ? " " + words().say("family.focused") : "";
+        String state = (progress().isHeld(family)
+                        ? " " + words().say("family.held")
+                        : progress().isFocused(family) ? " " + words().say("family.focused") : "")
+                + tables("acts.opened", Set.copyOf(progress().steering().opened()))
+                + tables("acts.closed", progress().steering().closed());
         return told
                 + hint.map(h -> " " + words().hint(h, q -> words().fact(q.fact())))
                         .orElse("")
                 + state;
+    }
+
+    /** Which of the family's two tables the parent has opened, or closed. */
+    private String tables(String key, Set<Integer> tables) {
+        String names = Stream.of(family.low(), family.high())
+                .distinct()
+                .filter(tables::contains)
+                .map(String::valueOf)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : " " + words().say(key, names);
     }
 
     @Override

@@ -3,6 +3,7 @@ package fourfold.screens.parent;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
+import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
@@ -46,9 +47,12 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
     static GridPage of(SteeringKeys steers, Progress lastWeek, Instant now) {
         Optional<Family> shakiest = Grid.of(steers.progress(), now).shakiest();
         Words words = steers.words();
+        boolean aside = steers.progress().isAllSetAside();
         return new GridPage(
-                shakiest.map(f -> steers.say(words.say("grid.shakiest", words.name(f))))
-                        .orElse(steers),
+                aside
+                        ? steers.say(words.say("grid.setaside"))
+                        : shakiest.map(f -> steers.say(words.say("grid.shakiest", words.name(f))))
+                                .orElse(steers),
                 lastWeek,
                 now,
                 shakiest.orElse(Family.of(2, 2)),
@@ -67,7 +71,8 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
 
     @Override
     public void draw(Picture picture) {
-        new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen).draw(steers);
+        new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen)
+                .draw(title(), steers);
         String line = askReset ? words().say("grid.reset", scopeName()) : steers.message();
         List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
         keys.add("v " + words().say(look.view().next().key()));
@@ -80,6 +85,18 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
             picture.text(0, above - 1, " ".repeat(picture.width()));
         }
         picture.centred(above - 1, line, Ink.STRONG);
+    }
+
+    /** While the keys act on more than one family the title says so, whatever else is told. */
+    private String title() {
+        String name = steers.child().name();
+        return look.reach() == SelectionScope.FAMILY
+                ? words().say(
+                                "grid.title",
+                                name,
+                                words().say(look.view().key()),
+                                steers.progress().families(Mastery.FLUENT))
+                : words().say("grid.title.whole", name, scopeName());
     }
 
     @Override

@@ -16,6 +16,7 @@ import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
+import fourfold.words.ActionWords;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -143,7 +144,12 @@ record PlanPage(
                 weeks.planned(),
                 progress.steering().settings().minutes(),
                 words.number(weeks.usualDays()));
-        return Wrapping.lines(planned, width);
+        List<String> lines = new ArrayList<>(Wrapping.lines(planned, width));
+        List<String> acts = ActionWords.inForce(words, progress);
+        if (!acts.isEmpty()) {
+            lines.addAll(Wrapping.lines(String.join(" ", acts), width));
+        }
+        return lines;
     }
 
     private List<String> projected(int width) {

@@ -11,6 +11,7 @@ import fourfold.screens.Colours;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
+import fourfold.words.ActionWords;
 import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.util.ArrayList;
@@ -49,24 +50,20 @@ final class StairsPicture {
         top = picture.height() >= 22 ? 3 : 1;
     }
 
-    void draw(SteeringKeys steers) {
-        picture.centred(
-                top > 1 ? 1 : 0,
-                words.say(
-                        "grid.title",
-                        steers.child().name(),
-                        words.say(view.key()),
-                        steers.progress().families(Mastery.FLUENT)),
-                Ink.STRONG);
+    void draw(String title, SteeringKeys steers) {
+        picture.centred(top > 1 ? 1 : 0, title, reach == SelectionScope.FAMILY ? Ink.STRONG : Ink.CHOSEN);
+        Progress progress = steers.progress();
         for (Family family : Families.all()) {
             cell(grid.cell(family), steers.stones());
         }
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             boolean marked = reach == SelectionScope.TABLE && n == chosen.high();
-            picture.text(left, row(n), String.format("%2d", n), marked ? Ink.STRONG : Ink.QUIET);
+            boolean opened = progress.steering().opened().contains(n);
+            String sign = opened ? ">" : progress.steering().closed().contains(n) ? "x" : "";
+            picture.text(left, row(n), String.format("%2d%s", n, sign), marked ? Ink.STRONG : Ink.QUIET);
         }
-        legend();
-        corner(steers.progress(), steers.stones());
+        legend(progress);
+        corner(progress, steers.stones());
     }
 
     private int row(int step) {
@@ -119,7 +116,7 @@ final class StairsPicture {
         };
     }
 
-    private void legend() {
+    private void legend(Progress progress) {
         int y = row(Families.LARGEST_FACTOR) + 2;
         int x = left + 4;
         for (Mastery level : Mastery.values()) {
@@ -128,7 +125,13 @@ final class StairsPicture {
             x += words.level(level).length() + (cellWidth < 6 ? 4 : 5);
         }
         picture.text(left + 4, y + 1, words.say("grid.marks"), Ink.QUIET);
-        picture.text(left + 4, y + 2, words.say("grid.week", grid.firmer(lastWeek), grid.weaker(lastWeek)), Ink.QUIET);
+        String week = words.say("grid.week", grid.firmer(lastWeek), grid.weaker(lastWeek));
+        String trial = "   + " + words.say("grid.trial");
+        boolean room = left + 4 + Picture.columns(week + trial) <= picture.width();
+        picture.text(left + 4, y + 2, room ? week + trial : week, Ink.QUIET);
+        if (picture.height() >= 24) {
+            picture.text(left + 4, y + 3, String.join(" ", ActionWords.inForce(words, progress)), Ink.STRONG);
+        }
     }
 
     private void corner(Progress progress, LifetimeProgress stones) {
@@ -148,6 +151,11 @@ final class StairsPicture {
         progress.mastery(chosen.traces().get(0))
                 .medianThinking()
                 .ifPresent(t -> lines.add(words.say("grid.thinking", words.seconds(t))));
+        if (progress.steering().opened().contains(chosen.high())) {
+            lines.add(words.say("grid.opened", chosen.high()));
+        } else if (progress.steering().closed().contains(chosen.high())) {
+            lines.add(words.say("grid.closed", chosen.high()));
+        }
         int x = left + 4 + 5 * cellWidth + 1;
         for (int i = 0; i < lines.size(); i++) {
             picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);

@@ -1,0 +1,154 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Guards against an act of the parent that no page shows, and a drill that asks nothing and does not say why. */
+class ActsShownTest {
+    @TempDir
+    private Path folder;
+
+    private Path sample() {
+        Path file = folder.resolve("sample.db");
+        Sample.fill(file);
+        return file;
+    }
+
+    private static void shows(Journey journey, String words) {
+        assertTrue(journey.picture().contains(words), () -> "\"" + words + "\" is not shown:\n" + journey.picture());
+    }
+
+    private static String said(Path file, String... arguments) {
+        CommandRun run = CommandRun.of(file, arguments);
+        assertEquals(0, run.code(), run.err());
+        return run.out();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80,24", "60,20"})
+    void thatKeysActOnAWholeTableIsShownUntilTheyNoLongerDo(int columns, int rows) {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        try (Journey journey = new Journey(file, next, columns, rows, true)) {
+            journey.keys("3 t");
+            shows(journey, "keys f h r act on the table of ");
+            journey.keys("f");
+            shows(journey, "keys f h r act on the table of ");
+            journey.keys("Up");
+            shows(journey, "keys f h r act on the table of ");
+            journey.keys("t");
+            shows(journey, "keys f h r act on all families");
+            journey.keys("t");
+            assertFalse(journey.picture().contains("act on"), journey::picture);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80,24", "60,20"})
+    void anOpenedTableIsShownOnTheStairsOnAFamilysPageAndOnThePlan(int columns, int rows) {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        said(file, "open", "9");
+        said(file, "close", "7");
+        try (Journey journey = new Journey(file, next, columns, rows, true)) {
+            journey.keys("3");
+            assertTrue(journey.picture().lines().anyMatch(l -> l.strip().startsWith("9>")), journey::picture);
+            assertTrue(journey.picture().lines().anyMatch(l -> l.strip().startsWith("7x")), journey::picture);
+            journey.keys("p");
+            shows(journey, "Opened: table 9. Closed: table 7.");
+            journey.keys("Esc");
+            for (int i = 0; i < 10; i++) {
+                journey.keys("Down");
+            }
+            journey.keys("Up");
+            shows(journey, "table 9: opened");
+            journey.keys("Enter");
+            shows(journey, "Opened: table 9.");
+        }
+    }
+
+    @Test
+    void theCommandsTellWhatIsInFocusOnHoldOpenedAndBegunAgain() {
+        Path file = Practised.once(folder);
+        said(file, "focus", "8");
+        said(file, "hold", "2x3");
+        said(file, "reset", "5");
+        assertEquals("Table 9 is open: its families come next.\n", said(file, "open", "9"));
+        assertEquals("Table 7 is closed: no new family comes from it.\n", said(file, "close", "7"));
+        for (String page : new String[] {"grid", "plan"}) {
+            String told = page.equals("plan") ? said(file, page, "--runs", "1") : said(file, page);
+            assertTrue(told.contains("In focus: the table of 8."), told);
+            assertTrue(told.contains("On hold: 2 × 3.") || told.contains("On hold: 2 x 3."), told);
+            assertTrue(told.contains("To begin again: the table of 5."), told);
+            assertTrue(told.contains("Opened: table 9."), told);
+            assertTrue(told.contains("Closed: table 7."), told);
+        }
+        String family = said(file, "family", "7x9");
+        assertTrue(family.contains("table 9: opened") && family.contains("table 7: closed"), family);
+        String history = said(file, "history");
+        assertTrue(history.contains("9") && history.lines().count() == 5, history);
+    }
+
+    /** The median of the last ten is what the stairs, a family's page and the command tell. */
+    @Test
+    void theThinkingTimeOfAFactIsTheSameOnEveryPage() {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        try (Journey journey = new Journey(file, next, 80, 24, true)) {
+            Matcher stairs = Pattern.compile("product: ([0-9.]+) s to think")
+                    .matcher(journey.keys("3").picture());
+            assertTrue(stairs.find(), journey::picture);
+            Matcher chosen = Pattern.compile("Shakiest now: (\\d+) × (\\d+)").matcher(journey.picture());
+            assertTrue(chosen.find(), journey::picture);
+            String family = chosen.group(1) + "x" + chosen.group(2);
+            journey.keys("Enter");
+            shows(journey, " " + stairs.group(1) + " (");
+            String told = said(file, "family", family);
+            assertTrue(told.contains(stairs.group(1) + " s"), told);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"open", "close"})
+    void whatIsNoTableIsNotOpenedOrClosed(String command) {
+        CommandRun run = CommandRun.of(sample(), command, "11");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("a table is a number from 1 to 10, not 11"), run.err());
+        assertTrue(CommandRun.of(sample(), command, "6x7")
+                .err()
+                .contains("a table is a number from 1 to 10, not \"6x7\""));
+    }
+
+    @Test
+    void aDrillWithEverythingOnHoldSaysWhyItAsksNothing() {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        said(file, "hold", "all", "--yes");
+        assertTrue(said(file, "grid").contains("Everything is on hold: a drill asks nothing until you end that."));
+        String drill = CommandRun.typed(file, "\n\n\n", "drill", "--plain").out();
+        assertTrue(drill.contains("All families are resting. A grown-up can wake them."), drill);
+        assertFalse(drill.contains("Coming soon"), drill);
+        try (Journey journey = new Journey(file, next, 80, 24, true)) {
+            shows(journey.keys("3"), "Everything is on hold: a drill asks nothing until you end that.");
+        }
+    }
+
+    @Test
+    void whatCannotBeRestoredIsNotPromised() {
+        Path file = sample();
+        CommandRun run = CommandRun.of(file, "restore", "nope");
+        assertEquals(1, run.code());
+        assertFalse(run.out().contains("--yes"), run.out());
+        assertEquals(CommandRun.of(file, "restore", "nope", "--yes").err(), run.err());
+    }
+}
