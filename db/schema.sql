@@ -32,61 +32,6 @@ CREATE TABLE drill (
 
 CREATE UNIQUE INDEX ix_drill_child ON drill (child_nr, started_at, id);
 
-CREATE TABLE act (
-  nr INTEGER  NOT NULL,
-  id VARCHAR(36) NOT NULL, -- the same on every computer
-  child_nr INTEGER NOT NULL,
-  made_at BIGINT NOT NULL,
-  zone_offset_min SMALLINT NOT NULL,
-  kind VARCHAR(10) NOT NULL,
-  detail VARCHAR(400) NOT NULL, -- a family 6x7, a table 7, an order 2 1 5 ..., setting=text, or the id of an act
-  CONSTRAINT pk_act PRIMARY KEY (nr),
-  CONSTRAINT uq_act_id UNIQUE (id),
-  CONSTRAINT fk_act_child FOREIGN KEY (child_nr) REFERENCES child (nr),
-  CONSTRAINT ck_act_id CHECK (LENGTH(id) = 36),
-  CONSTRAINT ck_act_made CHECK (made_at BETWEEN 0 AND 99999999999999),
-  CONSTRAINT ck_act_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
-  CONSTRAINT ck_act_kind CHECK (
-    kind IN ('focus', 'hold', 'release', 'reset', 'open', 'close', 'order', 'choose', 'undo')),
-  CONSTRAINT ck_act_detail CHECK (LENGTH(detail) BETWEEN 1 AND 400)
-);
-
-CREATE INDEX ix_act_child ON act (child_nr, made_at);
-
-CREATE TABLE answer (
-  drill_nr INTEGER NOT NULL,
-  position INTEGER NOT NULL, -- place in the drill, from 1
-  asked_at BIGINT NOT NULL,
-  zone_offset_min SMALLINT NOT NULL,
-  purpose SMALLINT NOT NULL, -- 0 copy, 1 introduce, 2 practise, 3 again, 4 probe, 5 paper, 6 timed
-  operation SMALLINT, -- 1 multiply, 2 divide, 3 divide asked as right x ? = left; NULL for a copy
-  left_number SMALLINT NOT NULL, -- the number before the sign, or the number to copy
-  right_number SMALLINT, -- the number after the sign; NULL for a number to copy
-  typed VARCHAR(4), -- the digits as they stood; NULL for no answer
-  first_key_ms INTEGER, -- from paint to first digit; NULL if none, or if the drill was paused
-  whole_ms INTEGER, -- from paint to Enter or to the calm limit; NULL if the drill was paused
-  erasures INTEGER NOT NULL, -- digits taken back
-  surface SMALLINT NOT NULL, -- 1 terminal, 2 window, 3 plain lines
-  CONSTRAINT pk_answer PRIMARY KEY (drill_nr, position),
-  CONSTRAINT fk_answer_drill FOREIGN KEY (drill_nr) REFERENCES drill (nr),
-  CONSTRAINT ck_answer_position CHECK (position BETWEEN 1 AND 10000),
-  CONSTRAINT ck_answer_asked CHECK (asked_at BETWEEN 0 AND 99999999999999),
-  CONSTRAINT ck_answer_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
-  CONSTRAINT ck_answer_purpose CHECK (purpose BETWEEN 0 AND 6),
-  CONSTRAINT ck_answer_prompt CHECK (
-    (purpose = 0 AND operation IS NULL AND right_number IS NULL AND left_number BETWEEN 1 AND 100)
-    OR (purpose <> 0 AND operation IS NOT NULL AND right_number IS NOT NULL AND right_number BETWEEN 1 AND 10
-      AND ((operation = 1 AND left_number BETWEEN 1 AND 10)
-        OR (operation IN (2, 3) AND left_number % right_number = 0
-          AND left_number BETWEEN right_number AND right_number * 10)))),
-  CONSTRAINT ck_answer_typed CHECK (LENGTH(typed) BETWEEN 1 AND 4 AND LTRIM(typed, '0123456789') = ''),
-  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 1000000000),
-  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 1000000000),
-  CONSTRAINT ck_answer_paper CHECK (purpose <> 5 OR (first_key_ms IS NULL AND whole_ms IS NULL)),
-  CONSTRAINT ck_answer_erasures CHECK (erasures BETWEEN 0 AND 100000),
-  CONSTRAINT ck_answer_surface CHECK (surface BETWEEN 1 AND 3)
-);
-
 CREATE TABLE gate (
   nr INTEGER NOT NULL,
   hash VARCHAR(400) NOT NULL, -- how it was made, salt and hash, as text
@@ -116,6 +61,79 @@ CREATE TABLE home_setting (
   CONSTRAINT ck_home_setting_name CHECK (LENGTH(name) BETWEEN 1 AND 40)
 );
 
+CREATE TABLE removed_record (
+  id VARCHAR(36) NOT NULL, -- of the child, the drill or the act
+  child_id VARCHAR(36) NOT NULL,
+  kind SMALLINT NOT NULL, -- 1 child, 2 drill, 3 act
+  answers INTEGER NOT NULL, -- of a drill: the last position that was removed, 0 if it had no answer
+  removed_at BIGINT NOT NULL,
+  CONSTRAINT pk_removed_record PRIMARY KEY (id),
+  CONSTRAINT ck_removed_record_id CHECK (LENGTH(id) = 36),
+  CONSTRAINT ck_removed_record_child CHECK (LENGTH(child_id) = 36),
+  CONSTRAINT ck_removed_record_kind CHECK (kind BETWEEN 1 AND 3),
+  CONSTRAINT ck_removed_record_answers CHECK (answers BETWEEN 0 AND 10000),
+  CONSTRAINT ck_removed_record_at CHECK (removed_at BETWEEN 0 AND 99999999999999)
+);
+
+CREATE TABLE answer (
+  drill_nr INTEGER NOT NULL,
+  position INTEGER NOT NULL, -- place in the drill, from 1
+  asked_at BIGINT NOT NULL,
+  zone_offset_min SMALLINT NOT NULL,
+  purpose SMALLINT NOT NULL, -- 0 copy, 1 introduce, 2 practise, 3 again, 4 probe, 5 paper, 6 timed, 7 aloud
+  operation SMALLINT, -- 1 multiply, 2 divide, 3 divide asked as right x ? = left; NULL for a copy
+  left_number SMALLINT NOT NULL, -- the number before the sign, or the number to copy
+  right_number SMALLINT, -- the number after the sign; NULL for a number to copy
+  typed VARCHAR(4), -- the digits as they stood; NULL for no answer
+  first_key_ms INTEGER, -- from paint to first digit; NULL if none, if the drill was paused, on paper and aloud
+  whole_ms INTEGER, -- from paint to Enter or to the calm limit; on paper its share of the page's; NULL if not timed
+  erasures INTEGER NOT NULL, -- digits taken back
+  surface SMALLINT NOT NULL, -- 1 terminal, 2 window, 3 plain lines, 4 paper, 5 aloud
+  pace SMALLINT, -- of an answer said aloud: 1 quick, 2 slow
+  checksum INTEGER, -- CRC-32C of the row and its drill's id; NULL in rows that earlier programs kept
+  CONSTRAINT pk_answer PRIMARY KEY (drill_nr, position),
+  CONSTRAINT fk_answer_drill FOREIGN KEY (drill_nr) REFERENCES drill (nr),
+  CONSTRAINT ck_answer_position CHECK (position BETWEEN 1 AND 10000),
+  CONSTRAINT ck_answer_asked CHECK (asked_at BETWEEN 0 AND 99999999999999),
+  CONSTRAINT ck_answer_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
+  CONSTRAINT ck_answer_purpose CHECK (purpose BETWEEN 0 AND 7),
+  CONSTRAINT ck_answer_prompt CHECK (
+    (purpose = 0 AND operation IS NULL AND right_number IS NULL AND left_number BETWEEN 1 AND 100)
+    OR (purpose <> 0 AND operation IS NOT NULL AND right_number IS NOT NULL AND right_number BETWEEN 1 AND 10
+      AND ((operation = 1 AND left_number BETWEEN 1 AND 10)
+        OR (operation IN (2, 3) AND left_number % right_number = 0
+          AND left_number BETWEEN right_number AND right_number * 10)))),
+  CONSTRAINT ck_answer_typed CHECK (LENGTH(typed) BETWEEN 1 AND 4 AND LTRIM(typed, '0123456789') = ''),
+  CONSTRAINT ck_answer_first_key CHECK (first_key_ms BETWEEN 0 AND 1000000000),
+  CONSTRAINT ck_answer_whole CHECK (whole_ms BETWEEN 0 AND 1000000000),
+  CONSTRAINT ck_answer_keyless CHECK (purpose NOT IN (5, 7) OR first_key_ms IS NULL),
+  CONSTRAINT ck_answer_erasures CHECK (erasures BETWEEN 0 AND 100000),
+  CONSTRAINT ck_answer_surface CHECK (surface BETWEEN 1 AND 5),
+  CONSTRAINT ck_answer_pace CHECK (pace IS NULL OR (purpose = 7 AND pace IN (1, 2)))
+);
+
+CREATE TABLE act (
+  nr INTEGER  NOT NULL,
+  id VARCHAR(36) NOT NULL, -- the same on every computer
+  child_nr INTEGER NOT NULL,
+  made_at BIGINT NOT NULL,
+  zone_offset_min SMALLINT NOT NULL,
+  kind VARCHAR(10) NOT NULL,
+  detail VARCHAR(400) NOT NULL, -- a family 6x7, a table 7, an order 2 1 5 ..., setting=text, or the id of an act
+  CONSTRAINT pk_act PRIMARY KEY (nr),
+  CONSTRAINT uq_act_id UNIQUE (id),
+  CONSTRAINT fk_act_child FOREIGN KEY (child_nr) REFERENCES child (nr),
+  CONSTRAINT ck_act_id CHECK (LENGTH(id) = 36),
+  CONSTRAINT ck_act_made CHECK (made_at BETWEEN 0 AND 99999999999999),
+  CONSTRAINT ck_act_zone CHECK (zone_offset_min BETWEEN -1080 AND 1080),
+  CONSTRAINT ck_act_kind CHECK (
+    kind IN ('focus', 'hold', 'release', 'reset', 'open', 'close', 'order', 'choose', 'undo', 'calendar', 'taught',
+      'away')),
+  CONSTRAINT ck_act_detail CHECK (LENGTH(detail) BETWEEN 1 AND 400)
+);
+
+CREATE INDEX ix_act_child ON act (child_nr, made_at);
+
 CREATE VIEW answer_log AS
 SELECT
   nickname, drill, position,
@@ -128,7 +146,7 @@ SELECT
     || CASE WHEN seconds / 60 % 60 < 10 THEN ':0' ELSE ':' END || (seconds / 60 % 60)
     || CASE WHEN seconds % 60 < 10 THEN ':0' ELSE ':' END || (seconds % 60) AS local_time,
   CASE purpose WHEN 0 THEN 'copy' WHEN 1 THEN 'introduce' WHEN 2 THEN 'practise' WHEN 3 THEN 'again' WHEN 4 THEN 'probe'
-    WHEN 5 THEN 'paper' ELSE 'timed' END AS purpose,
+    WHEN 5 THEN 'paper' WHEN 6 THEN 'timed' ELSE 'aloud' END AS purpose,
   CASE operation WHEN 1 THEN left_number || ' x ' || right_number
     WHEN 2 THEN left_number || ' / ' || right_number
     WHEN 3 THEN right_number || ' x ? = ' || left_number
@@ -136,7 +154,9 @@ SELECT
   expected, typed,
   CASE WHEN typed IS NULL THEN 'none' WHEN CAST(typed AS INTEGER) = expected THEN 'right' ELSE 'wrong' END AS outcome,
   first_key_ms, whole_ms, erasures,
-  CASE surface WHEN 1 THEN 'terminal' WHEN 2 THEN 'window' ELSE 'plain' END AS surface
+  CASE surface WHEN 1 THEN 'terminal' WHEN 2 THEN 'window' WHEN 3 THEN 'plain' WHEN 4 THEN 'paper' ELSE 'aloud' END
+    AS surface,
+  CASE pace WHEN 1 THEN 'quick' WHEN 2 THEN 'slow' END AS pace
 FROM (
   SELECT l4.*, (5 * day_of_year + 2) / 153 AS mp
   FROM (
@@ -167,17 +187,3 @@ FROM (
     ) l3
   ) l4
 ) l5;
-
-CREATE TABLE removed_record (
-  id VARCHAR(36) NOT NULL, -- of the child, the drill or the act
-  child_id VARCHAR(36) NOT NULL,
-  kind SMALLINT NOT NULL, -- 1 child, 2 drill, 3 act
-  answers INTEGER NOT NULL, -- of a drill: the last position that was removed, 0 if it had no answer
-  removed_at BIGINT NOT NULL,
-  CONSTRAINT pk_removed_record PRIMARY KEY (id),
-  CONSTRAINT ck_removed_record_id CHECK (LENGTH(id) = 36),
-  CONSTRAINT ck_removed_record_child CHECK (LENGTH(child_id) = 36),
-  CONSTRAINT ck_removed_record_kind CHECK (kind BETWEEN 1 AND 3),
-  CONSTRAINT ck_removed_record_answers CHECK (answers BETWEEN 0 AND 10000),
-  CONSTRAINT ck_removed_record_at CHECK (removed_at BETWEEN 0 AND 99999999999999)
-);

@@ -7,8 +7,11 @@ import fourfold.facts.Question;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One answer as it was given. Whether it is right is worked out, never kept.
@@ -18,7 +21,7 @@ import java.util.UUID;
  * @param purpose why it was asked
  * @param prompt what was asked
  * @param typing what was typed, and how fast
- * @param surface where it was typed
+ * @param surface where it was typed, written or said
  */
 public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, Typing typing, Surface surface) {
     /** The most digits an answer can hold; no right answer needs more than three. */
@@ -56,12 +59,24 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     /**
      * How long an answer took, from the prompt's paint.
      *
-     * @param firstKey to the first digit; empty if there was none, or if the drill was paused
-     * @param whole to Enter, or to the calm limit; empty if the drill was paused meanwhile
+     * @param firstKey to the first digit; empty if there was none, if the drill was paused, on paper and aloud
+     * @param whole to Enter, or to the calm limit; on paper the answer's share of the page's time; empty if the drill was
+     *     paused meanwhile, or if nobody looked at a clock
+     * @param pace how quickly an answer came that was said aloud; empty for every other, or if nobody said
      */
-    public record Times(Optional<Duration> firstKey, Optional<Duration> whole) {
+    public record Times(Optional<Duration> firstKey, Optional<Duration> whole, Optional<Pace> pace) {
         /** Not timed. */
         public static final Times NONE = new Times(Optional.empty(), Optional.empty());
+
+        /** Of an answer that was typed or written. */
+        public Times(Optional<Duration> firstKey, Optional<Duration> whole) {
+            this(firstKey, whole, Optional.empty());
+        }
+
+        /** Of an answer that was said aloud, and heard to come like this. */
+        public static Times heard(Pace pace) {
+            return new Times(Optional.empty(), Optional.empty(), Optional.of(pace));
+        }
 
         public Times {
             if (firstKey.isPresent() && firstKey.get().isNegative()) {
@@ -70,6 +85,32 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
             if (whole.isPresent() && whole.get().isNegative()) {
                 throw new InvalidValue(Reason.TIME_NEGATIVE);
             }
+        }
+    }
+
+    /** How quickly an answer came that was said aloud, as the grown-up heard it. */
+    public enum Pace {
+        /** At once, as something known. */
+        QUICK,
+        /** After thinking. */
+        SLOW;
+
+        /** The word used in files. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        /**
+         * The pace a file's word names.
+         *
+         * @throws InvalidValue if there is none
+         */
+        public static Pace ofWord(String word) {
+            return Stream.of(values())
+                    .filter(p -> p.word().equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> new InvalidValue(
+                            Reason.PACE, Stream.of(values()).map(Pace::word).collect(Collectors.joining(", ")), word));
         }
     }
 
@@ -96,8 +137,11 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         if ((prompt instanceof NumberToCopy) != (purpose == Purpose.COPY)) {
             throw new InvalidValue(Reason.COPY_PURPOSE);
         }
-        if (purpose == Purpose.PAPER && !typing.times().equals(Times.NONE)) {
-            throw new InvalidValue(Reason.PAPER_TIMED);
+        if (!purpose.isTyped() && typing.times().firstKey().isPresent()) {
+            throw new InvalidValue(Reason.NO_FIRST_KEY);
+        }
+        if (purpose != Purpose.ALOUD && typing.times().pace().isPresent()) {
+            throw new InvalidValue(Reason.PACE_NOT_HEARD);
         }
     }
 
@@ -168,6 +212,11 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     /** From the prompt's paint to Enter, if it was timed. */
     public Optional<Duration> whole() {
         return typing.times.whole;
+    }
+
+    /** How quickly it came, if it was said aloud and somebody said so. */
+    public Optional<Pace> pace() {
+        return typing.times.pace;
     }
 
     /** How often the child took a digit back. */

@@ -15,10 +15,12 @@ public enum Purpose {
     AGAIN,
     /** A family asked before it was ever taught here, to see whether it is known already. */
     PROBE,
-    /** Asked on a printed page and entered afterwards: right or not, never timed. */
+    /** Asked on a printed page and entered afterwards: right or not, timed at most as a whole page. */
     PAPER,
     /** Asked in a one-minute timing. */
-    TIMED;
+    TIMED,
+    /** Asked and answered aloud, with cards or on the way, and keyed by the grown-up: right or not, quick or slow. */
+    ALOUD;
 
     /** The word used in files. */
     public String word() {
@@ -28,6 +30,11 @@ public enum Purpose {
     /** Whether the answer had to come from memory, so that right and wrong mean something. */
     public boolean isFromMemory() {
         return this != COPY && this != INTRODUCE;
+    }
+
+    /** Whether the child itself typed the answer, so that a first key can be timed. */
+    public boolean isTyped() {
+        return this != PAPER && this != ALOUD;
     }
 
     /**

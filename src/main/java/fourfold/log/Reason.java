@@ -45,6 +45,8 @@ public enum Reason {
     // Why something is not kept or read.
     ACTION_DIFFERS,
     ACTION_UNREADABLE,
+    /** The position and the drill. */
+    ANSWER_CHANGED,
     ANSWER_DIFFERS,
     ANSWER_OF_ANOTHER_CHILD,
     ANSWER_UNREADABLE,
@@ -86,6 +88,7 @@ public enum Reason {
     NAME_CONTROL,
     NAME_LENGTH,
     NAME_UNSEEN,
+    NO_FIRST_KEY,
     NO_NUMBER_TO_COPY,
     NO_QUESTION,
     OPERATION,
@@ -94,7 +97,8 @@ public enum Reason {
     OTHER_CHILDS_DRILL,
     /** The drill, and the position that is missing. */
     PART_OF_DRILL,
-    PAPER_TIMED,
+    PACE,
+    PACE_NOT_HEARD,
     POSITION,
     PURPOSE,
     SURFACE,

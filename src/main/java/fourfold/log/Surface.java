@@ -3,14 +3,18 @@ package fourfold.log;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Where the answer was typed; hands are not equally fast everywhere. */
+/** Where the answer was given; hands are not equally fast everywhere. */
 public enum Surface {
     /** A text terminal. */
     TERMINAL,
     /** A desktop window. */
     WINDOW,
     /** Lines without drawing, for screen readers, braille lines and pipes. */
-    PLAIN;
+    PLAIN,
+    /** A printed page, entered afterwards. */
+    PAPER,
+    /** Said aloud, entered by who heard it. */
+    ALOUD;
 
     /** The word used in files. */
     public String word() {

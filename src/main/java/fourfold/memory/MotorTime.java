@@ -185,6 +185,8 @@ public final class MotorTime {
             case TERMINAL -> 0;
             case WINDOW -> 1;
             case PLAIN -> 2;
+            case PAPER -> 3;
+            case ALOUD -> 4;
         };
     }
 

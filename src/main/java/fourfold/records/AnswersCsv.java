@@ -28,6 +28,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -58,7 +59,11 @@ public final class AnswersCsv {
             "first_key_ms",
             "whole_ms",
             "erasures",
-            "surface");
+            "surface",
+            "pace");
+
+    /** The columns that earlier programs wrote. */
+    private static final List<String> EARLIER_COLUMNS = COLUMNS.subList(0, COLUMNS.size() - 1);
 
     /** The longest time the store keeps. */
     private static final int LONGEST_MILLIS = 1_000_000_000;
@@ -117,7 +122,8 @@ public final class AnswersCsv {
                     answer.firstKey().map(d -> Long.toString(d.toMillis())).orElse(""),
                     answer.whole().map(d -> Long.toString(d.toMillis())).orElse(""),
                     Integer.toString(answer.erasures()),
-                    answer.surface().word());
+                    answer.surface().word(),
+                    answer.pace().map(Answer.Pace::word).orElse(""));
         }
 
         /** Hands on what is still held back. */
@@ -150,12 +156,16 @@ public final class AnswersCsv {
                 .allowMissingFields(true)
                 .ofCsvRecord(reader)) {
             boolean header = true;
+            int width = COLUMNS.size();
             for (CsvRecord row : csv) {
                 line = row.getStartingLineNumber();
                 if (header) {
-                    require(row.getFields().equals(COLUMNS), Reason.CSV_COLUMNS, String.join(",", COLUMNS));
+                    boolean ours = Set.of(COLUMNS, EARLIER_COLUMNS).contains(row.getFields());
+                    require(ours, Reason.CSV_COLUMNS, String.join(",", COLUMNS));
+                    width = row.getFieldCount();
                     header = false;
                 } else {
+                    require(row.getFieldCount() == width, Reason.CSV_FIELDS, width, row.getFieldCount());
                     Answer answer = answer(row, children);
                     check.accept(answer);
                     answers.add(answer);
@@ -173,7 +183,6 @@ public final class AnswersCsv {
     }
 
     private static Answer answer(CsvRecord row, Function<String, UUID> children) {
-        require(row.getFieldCount() == COLUMNS.size(), Reason.CSV_FIELDS, COLUMNS.size(), row.getFieldCount());
         Purpose purpose = Purpose.ofWord(row.getField(6));
         Answer answer = new Answer(
                 new Answer.Place(
@@ -186,12 +195,19 @@ public final class AnswersCsv {
                 new Answer.Typing(
                         row.getField(10),
                         new Answer.Times(
-                                millis("first_key_ms", row.getField(12)), millis("whole_ms", row.getField(13))),
+                                millis("first_key_ms", row.getField(12)),
+                                millis("whole_ms", row.getField(13)),
+                                pace(row)),
                         whole("erasures", row.getField(14))),
                 Surface.ofWord(row.getField(15)));
         require(row.getField(0).equals(answer.id().toString()), Reason.CSV_ID);
         require(row.getField(11).equals(answer.isCorrect() ? "1" : "0"), Reason.CSV_CORRECT);
         return answer;
+    }
+
+    private static Optional<Answer.Pace> pace(CsvRecord row) {
+        String word = row.getFieldCount() == COLUMNS.size() ? row.getField(16) : "";
+        return word.isEmpty() ? Optional.empty() : Optional.of(Answer.Pace.ofWord(word));
     }
 
     private static Prompt prompt(Purpose purpose, CsvRecord row) {

@@ -100,6 +100,9 @@ public final class Statements {
             json.writeNumberField(OURS + "first-key-ms", first.get().toMillis());
         }
         json.writeNumberField(OURS + "erasures", answer.erasures());
+        if (answer.pace().isPresent()) {
+            json.writeStringField(OURS + "pace", answer.pace().get().word());
+        }
         json.writeEndObject();
         json.writeEndObject();
     }

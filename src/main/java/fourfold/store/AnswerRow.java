@@ -1,20 +1,16 @@
 package fourfold.store;
 
-import fourfold.facts.Prompt;
-import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.InvalidValue;
-import fourfold.log.Moment;
 import fourfold.log.Reason;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Types;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -32,17 +28,28 @@ public final class AnswerRow {
             "first_key_ms",
             "whole_ms",
             "erasures",
-            "surface");
+            "surface",
+            "pace");
+
+    /** Those of them that may be NULL. */
+    public static final Set<String> NULLABLE =
+            Set.of("operation", "right_number", "typed", "first_key_ms", "whole_ms", "pace");
+
+    /** The column of {@link AnswerValues#checksum}. */
+    public static final String CHECKSUM = "checksum";
+
+    /** The place of typed among the columns, with the position before them. */
+    static final int TYPED = 1 + COLUMNS.indexOf("typed");
 
     /** To be filled by {@link #write}. */
-    static final String INSERT = "INSERT INTO answer (drill_nr, position, " + String.join(", ", COLUMNS) + ") VALUES ("
-            + String.join(", ", Collections.nCopies(2 + COLUMNS.size(), "?")) + ")";
+    static final String INSERT = "INSERT INTO answer (drill_nr, position, " + String.join(", ", COLUMNS) + ", "
+            + CHECKSUM + ") VALUES (" + String.join(", ", Collections.nCopies(3 + COLUMNS.size(), "?")) + ")";
 
-    /** To be completed by a condition on the drill d. Where a time is missing, −1 stands. */
+    /** To be completed by a condition on the drill d. */
     static final String SELECT = """
-            SELECT d.nr, d.id, a.position, a.asked_at, a.zone_offset_min, a.purpose, COALESCE(a.operation, 0),
-              a.left_number, COALESCE(a.right_number, 0), COALESCE(a.typed, ''), COALESCE(a.first_key_ms, -1),
-              COALESCE(a.whole_ms, -1), a.erasures, a.surface
+            SELECT d.nr, d.id, a.position, a.asked_at, a.zone_offset_min, a.purpose, COALESCE(a.operation, -1),
+              a.left_number, COALESCE(a.right_number, -1), COALESCE(a.typed, ''), COALESCE(a.first_key_ms, -1),
+              COALESCE(a.whole_ms, -1), a.erasures, a.surface, COALESCE(a.pace, -1), a.checksum
             FROM drill d JOIN answer a ON a.drill_nr = d.nr
             """;
 
@@ -58,24 +65,42 @@ public final class AnswerRow {
     /**
      * The answer in this row.
      *
-     * @throws Refusal if it can't be one
+     * @throws Refusal if it can't be one, or is not the one that was kept
      */
     Answer read(ResultSet row) throws SQLException {
         UUID of = drill(row);
+        long sum = row.getLong(16);
+        OptionalLong kept = sum == 0 && row.wasNull() ? OptionalLong.empty() : OptionalLong.of(sum);
+        AnswerValues values = values(row);
         try {
-            return new Answer(
-                    new Answer.Place(child, of, small(row, 3)),
-                    new Moment(Instant.ofEpochMilli(row.getLong(4)), small(row, 5)),
-                    Codes.purpose(small(row, 6)),
-                    Codes.prompt(small(row, 7), small(row, 8), small(row, 9)),
-                    new Answer.Typing(
-                            row.getString(10),
-                            new Answer.Times(millis(row.getLong(11)), millis(row.getLong(12))),
-                            small(row, 13)),
-                    Codes.surface(small(row, 14)));
+            return values.answer(child, of, kept);
         } catch (IllegalArgumentException e) {
-            throw new Refusal(Reason.ANSWER_UNREADABLE, row.getLong(3), of, Failure.value(e));
+            throw refusal(values.number(0), of, e);
         }
+    }
+
+    /** The values of a row of {@link #SELECT}. */
+    static AnswerValues values(ResultSet row) throws SQLException {
+        return new AnswerValues(
+                row.getString(10),
+                row.getLong(3),
+                row.getLong(4),
+                row.getLong(5),
+                row.getLong(6),
+                row.getLong(7),
+                row.getLong(8),
+                row.getLong(9),
+                row.getLong(11),
+                row.getLong(12),
+                row.getLong(13),
+                row.getLong(14),
+                row.getLong(15));
+    }
+
+    private static Refusal refusal(long position, UUID drill, IllegalArgumentException reason) {
+        return reason instanceof InvalidValue value && value.problem().reason() == Reason.ANSWER_CHANGED
+                ? new Refusal(value.problem())
+                : new Refusal(Reason.ANSWER_UNREADABLE, position, drill, Failure.value(reason));
     }
 
     /** A drill has many answers, and its id is the longest text of a row: it is taken once. */
@@ -88,53 +113,27 @@ public final class AnswerRow {
         return drill;
     }
 
-    /** A number that the driver would otherwise cut off without a word. */
-    private static int small(ResultSet row, int column) throws SQLException {
-        long number = row.getLong(column);
-        if (number != (int) number) {
-            throw new InvalidValue(Reason.CODE, number);
-        }
-        return (int) number;
-    }
-
-    private static Optional<Duration> millis(long millis) {
-        return millis == -1 ? Optional.empty() : Optional.of(Duration.ofMillis(millis));
-    }
-
     /** Fills {@link #INSERT}. */
     static void write(PreparedStatement insert, int drill, Answer answer) throws SQLException {
-        Prompt prompt = answer.prompt();
+        AnswerValues values = AnswerValues.of(answer);
         insert.setInt(1, drill);
-        insert.setInt(2, answer.position());
-        insert.setLong(3, answer.askedAt().toEpochMilli());
-        insert.setInt(4, answer.zoneOffsetMinutes());
-        insert.setInt(5, Codes.of(answer.purpose()));
-        Optional<Question> asked = answer.question();
-        if (asked.isPresent()) {
-            insert.setInt(6, Codes.of(asked.get(), prompt));
-            insert.setInt(7, asked.get().left());
-            insert.setInt(8, asked.get().right());
-        } else {
-            insert.setNull(6, Types.INTEGER);
-            insert.setInt(7, prompt.expected());
-            insert.setNull(8, Types.INTEGER);
+        int numbers = COLUMNS.size();
+        for (int i = 0; i < numbers; i++) {
+            set(insert, i < TYPED ? i + 2 : i + 3, values.number(i));
         }
-        if (answer.isMissing()) {
-            insert.setNull(9, Types.VARCHAR);
+        if (values.typed().isEmpty()) {
+            insert.setNull(TYPED + 2, Types.VARCHAR);
         } else {
-            insert.setString(9, answer.typed());
+            insert.setString(TYPED + 2, values.typed());
         }
-        setMillis(insert, 10, answer.firstKey());
-        setMillis(insert, 11, answer.whole());
-        insert.setInt(12, answer.erasures());
-        insert.setInt(13, Codes.of(answer.surface()));
+        insert.setInt(numbers + 3, values.checksum(answer.drill()));
     }
 
-    private static void setMillis(PreparedStatement insert, int place, Optional<Duration> time) throws SQLException {
-        if (time.isEmpty()) {
+    private static void set(PreparedStatement insert, int place, long number) throws SQLException {
+        if (number == AnswerValues.NONE) {
             insert.setNull(place, Types.INTEGER);
         } else {
-            insert.setLong(place, time.get().toMillis());
+            insert.setLong(place, number);
         }
     }
 }

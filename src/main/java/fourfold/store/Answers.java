@@ -38,6 +38,18 @@ public final class Answers {
         }
     }
 
+    /** The checksums of a drill's answers by their positions, where they have one. */
+    public static Map<Integer, Integer> checksums(Connection connection, UUID drill) throws SQLException {
+        Map<Integer, Integer> sums = new HashMap<>();
+        Database.query(
+                        connection,
+                        AnswerRow.SELECT + "WHERE d.id = ? AND a.checksum IS NOT NULL",
+                        values -> values.setString(1, drill.toString()),
+                        row -> AnswerRow.values(row))
+                .forEach(values -> sums.put((int) values.number(0), values.checksum(drill)));
+        return sums;
+    }
+
     /** Keeps answers of drills that are known; one that is kept already in the same words is passed over. */
     static void keep(Connection connection, List<Answer> answers) throws SQLException {
         int first = answers.stream().mapToInt(Answer::position).min().orElse(0);
@@ -103,7 +115,8 @@ public final class Answers {
                         answer.typed(),
                         new Answer.Times(
                                 answer.firstKey().map(Answers::asKept),
-                                answer.whole().map(Answers::asKept)),
+                                answer.whole().map(Answers::asKept),
+                                answer.pace()),
                         answer.erasures()));
     }
 

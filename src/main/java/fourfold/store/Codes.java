@@ -6,6 +6,7 @@ import fourfold.facts.NumberToCopy;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import fourfold.log.InvalidValue;
 import fourfold.log.Purpose;
 import fourfold.log.Reason;
@@ -19,7 +20,7 @@ import java.util.UUID;
  * The small numbers that stand for words in the table of answers. They are written out in the migration and never change,
  * whatever becomes of the order of the enums.
  */
-public final class Codes {
+final class Codes {
     /** The code in the place of an operation where there is only a number to copy. */
     static final int NO_OPERATION = 0;
 
@@ -33,8 +34,11 @@ public final class Codes {
             Purpose.AGAIN,
             Purpose.PROBE,
             Purpose.PAPER,
-            Purpose.TIMED);
-    private static final List<Surface> SURFACES = List.of(Surface.TERMINAL, Surface.WINDOW, Surface.PLAIN);
+            Purpose.TIMED,
+            Purpose.ALOUD);
+    private static final List<Surface> SURFACES =
+            List.of(Surface.TERMINAL, Surface.WINDOW, Surface.PLAIN, Surface.PAPER, Surface.ALOUD);
+    private static final List<Answer.Pace> PACES = List.of(Answer.Pace.QUICK, Answer.Pace.SLOW);
     private static final int HEIGHT = Families.LARGEST_PRODUCT + 1;
     private static final int WIDTH = Families.LARGEST_FACTOR + 1;
 
@@ -72,13 +76,17 @@ public final class Codes {
         return SURFACES.indexOf(surface) + 1;
     }
 
+    static int of(Answer.Pace pace) {
+        return PACES.indexOf(pace) + 1;
+    }
+
     /**
      * The purpose of a code.
      *
      * @param code from 0
      * @throws InvalidValue if there is none
      */
-    public static Purpose purpose(int code) {
+    static Purpose purpose(int code) {
         return of(PURPOSES, code);
     }
 
@@ -88,8 +96,18 @@ public final class Codes {
      * @param code from 1
      * @throws InvalidValue if there is none
      */
-    public static Surface surface(int code) {
+    static Surface surface(int code) {
         return of(SURFACES, code - 1);
+    }
+
+    /**
+     * The pace of a code.
+     *
+     * @param code from 1
+     * @throws InvalidValue if there is none
+     */
+    static Answer.Pace pace(int code) {
+        return of(PACES, code - 1);
     }
 
     private static <T> T of(List<T> all, int place) {
@@ -105,7 +123,7 @@ public final class Codes {
      * @param right the number after the sign; 0 for a number to copy
      * @throws InvalidValue if there is no such prompt
      */
-    public static Prompt prompt(int operation, int left, int right) {
+    static Prompt prompt(int operation, int left, int right) {
         boolean inside =
                 operation >= 0 && operation <= FACTOR && left >= 1 && left < HEIGHT && right >= 0 && right < WIDTH;
         Prompt prompt = inside ? PROMPTS[place(operation, left, right)] : null;

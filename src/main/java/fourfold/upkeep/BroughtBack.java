@@ -1,6 +1,7 @@
 package fourfold.upkeep;
 
 import fourfold.log.ChildName;
+import fourfold.store.Answers;
 import fourfold.store.Connections;
 import fourfold.store.Database;
 import java.nio.charset.StandardCharsets;
@@ -64,6 +65,7 @@ final class BroughtBack {
         String of = " WHERE child_nr = (SELECT nr FROM child WHERE id = '" + child + "')";
         for (UUID drill : ids("SELECT id FROM drill" + of)) {
             set("UPDATE drill SET id = ? WHERE id = ?", anew(drill), drill);
+            renewChecksums(anew(drill));
         }
         List<UUID> actions = ids("SELECT id FROM act" + of);
         for (UUID action : actions) {
@@ -73,6 +75,21 @@ final class BroughtBack {
             set("UPDATE act SET id = ? WHERE id = ?", anew(action), action);
         }
         set("UPDATE child SET id = ? WHERE id = ?", anew(child), child);
+    }
+
+    /** An answer's checksum holds for it in its drill. */
+    private void renewChecksums(UUID drill) throws SQLException {
+        for (Map.Entry<Integer, Integer> sum : Answers.checksums(copy, drill).entrySet()) {
+            Database.run(
+                    copy,
+                    "UPDATE answer SET checksum = ? WHERE position = ?"
+                            + " AND drill_nr = (SELECT nr FROM drill WHERE id = ?)",
+                    values -> {
+                        values.setInt(1, sum.getValue());
+                        values.setInt(2, sum.getKey());
+                        values.setString(3, drill.toString());
+                    });
+        }
     }
 
     private List<UUID> ids(String sql) throws SQLException {

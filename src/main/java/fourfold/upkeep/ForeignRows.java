@@ -10,7 +10,7 @@ import fourfold.log.ParentAction;
 import fourfold.log.Reason;
 import fourfold.store.ActionText;
 import fourfold.store.AnswerRow;
-import fourfold.store.Codes;
+import fourfold.store.AnswerValues;
 import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.Refusal;
@@ -20,10 +20,15 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.UUID;
+import java.util.stream.Stream;
 
 /**
  * The rows of a file from elsewhere, each looked at value by value before it is written into a fresh file. Its tables are
@@ -59,9 +64,9 @@ final class ForeignRows {
         }
     }
 
-    /** What a row's values mean together; it throws if they mean nothing. */
+    /** What a row's values mean together, with the ids of drills by their numbers; it throws if they mean nothing. */
     private interface Meaning {
-        Object of(Object... values);
+        Object of(Map<Long, UUID> drills, Object... values);
     }
 
     /** A table, in the order in which rows refer to each other, with the most rows that a family can have. */
@@ -76,7 +81,7 @@ final class ForeignRows {
                     "child",
                     1_000,
                     List.of(Column.number("nr"), id(), Column.text("name", 80), Column.number("created_at")),
-                    v -> new Child(uuid(v[1]), (String) v[2], instant(v[3]))),
+                    (drills, v) -> new Child(uuid(v[1]), (String) v[2], instant(v[3]))),
             new Table(
                     "drill",
                     500_000,
@@ -88,7 +93,7 @@ final class ForeignRows {
                             Column.number("zone_offset_min"),
                             Column.number("planned_s"),
                             Column.number("seed")),
-                    v -> new DrillSession(
+                    (drills, v) -> new DrillSession(
                             uuid(v[1]),
                             SOMEONE,
                             new Moment(instant(v[3]), small(v[4])).at(),
@@ -106,7 +111,7 @@ final class ForeignRows {
                             Column.number("zone_offset_min"),
                             Column.text("kind", 10),
                             Column.text("detail", 400)),
-                    ForeignRows::action),
+                    (drills, v) -> action(v)),
             new Table("answer", 5_000_000, answerColumns(), ForeignRows::answer),
             new Table(
                     "gate",
@@ -117,12 +122,12 @@ final class ForeignRows {
                             Column.number("set_at"),
                             Column.number("wrong_tries"),
                             Column.number("wrong_at").orNull()),
-                    v -> instant(v[2])),
+                    (drills, v) -> instant(v[2])),
             new Table(
                     "removed_child",
                     100_000,
                     List.of(id(), Column.number("removed_at")),
-                    v -> List.of(uuid(v[0]), instant(v[1]))),
+                    (drills, v) -> List.of(uuid(v[0]), instant(v[1]))),
             new Table(
                     "removed_record",
                     1_000_000,
@@ -132,11 +137,16 @@ final class ForeignRows {
                             Column.number("kind"),
                             Column.number("answers"),
                             Column.number("removed_at")),
-                    v -> List.of(uuid(v[0]), uuid(v[1]))),
-            new Table("home_setting", 10_000, List.of(Column.text("name", 40), Column.text("text", 400)), v -> v));
+                    (drills, v) -> List.of(uuid(v[0]), uuid(v[1]))),
+            new Table(
+                    "home_setting",
+                    10_000,
+                    List.of(Column.text("name", 40), Column.text("text", 400)),
+                    (drills, v) -> v));
 
     private final Connection from;
     private final Connection to;
+    private final Map<Long, UUID> drills = new HashMap<>();
 
     ForeignRows(Connection from, Connection to) {
         this.from = from;
@@ -148,20 +158,13 @@ final class ForeignRows {
     }
 
     private static List<Column> answerColumns() {
-        return List.of(
-                Column.number("drill_nr"),
-                Column.number("position"),
-                Column.number(AnswerRow.COLUMNS.get(0)),
-                Column.number(AnswerRow.COLUMNS.get(1)),
-                Column.number(AnswerRow.COLUMNS.get(2)),
-                Column.number(AnswerRow.COLUMNS.get(3)).orNull(),
-                Column.number(AnswerRow.COLUMNS.get(4)),
-                Column.number(AnswerRow.COLUMNS.get(5)).orNull(),
-                Column.text(AnswerRow.COLUMNS.get(6), Answer.LONGEST_TYPED).orNull(),
-                Column.number(AnswerRow.COLUMNS.get(7)).orNull(),
-                Column.number(AnswerRow.COLUMNS.get(8)).orNull(),
-                Column.number(AnswerRow.COLUMNS.get(9)),
-                Column.number(AnswerRow.COLUMNS.get(10)));
+        List<Column> columns = new ArrayList<>(List.of(Column.number("drill_nr"), Column.number("position")));
+        for (String name : AnswerRow.COLUMNS) {
+            Column column = name.equals("typed") ? Column.text(name, Answer.LONGEST_TYPED) : Column.number(name);
+            columns.add(AnswerRow.NULLABLE.contains(name) ? column.orNull() : column);
+        }
+        columns.add(Column.number(AnswerRow.CHECKSUM).orNull());
+        return columns;
     }
 
     private static Object action(Object... v) {
@@ -178,15 +181,14 @@ final class ForeignRows {
         return List.of(id, action);
     }
 
-    private static Object answer(Object... v) {
-        return new Answer(
-                new Answer.Place(SOMEONE, SOMEONE, small(v[1])),
-                new Moment(instant(v[2]), small(v[3])),
-                Codes.purpose(small(v[4])),
-                Codes.prompt(v[5] == null ? 0 : small(v[5]), small(v[6]), v[7] == null ? 0 : small(v[7])),
-                new Answer.Typing(
-                        v[8] == null ? "" : (String) v[8], new Answer.Times(millis(v[9]), millis(v[10])), small(v[11])),
-                Codes.surface(small(v[12])));
+    private static Object answer(Map<Long, UUID> drills, Object... v) {
+        UUID drill = drills.get(number(v[0]));
+        if (drill == null) {
+            throw new InvalidValue(Reason.DRILL_UNKNOWN, v[0]);
+        }
+        List<Optional<Object>> values = Stream.of(v).map(Optional::ofNullable).toList();
+        OptionalLong kept = v[14] == null ? OptionalLong.empty() : OptionalLong.of(number(v[14]));
+        return AnswerValues.of(values.subList(1, 14)).answer(SOMEONE, drill, kept);
     }
 
     /**
@@ -246,14 +248,20 @@ final class ForeignRows {
                     insert.setObject(i + 1, values[i]);
                 }
                 check(table, number, values);
+                if (table.name().equals("drill")) {
+                    drills.put(number(values[0]), uuid(values[1]));
+                }
                 insert.executeUpdate();
             }
         }
     }
 
-    private static void check(Table table, long number, Object... values) {
+    private void check(Table table, long number, Object... values) {
         try {
-            table.meaning().of(values);
+            table.meaning().of(drills, values);
+        } catch (InvalidValue e) {
+            boolean changed = e.problem().reason() == Reason.ANSWER_CHANGED;
+            throw changed ? new Refusal(e.problem()) : new Refusal(Reason.ROW_UNFIT, number, table.name());
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new Refusal(Reason.ROW_UNFIT, number, table.name());
         }
@@ -277,9 +285,5 @@ final class ForeignRows {
 
     private static Instant instant(Object value) {
         return Instant.ofEpochMilli(number(value));
-    }
-
-    private static Optional<Duration> millis(Object value) {
-        return value == null ? Optional.empty() : Optional.of(Duration.ofMillis(number(value)));
     }
 }

@@ -118,11 +118,11 @@ final class MergedRows {
 
     void addAnswers() throws SQLException {
         add("""
-                INSERT INTO main.answer (drill_nr, position, %s)
-                SELECT md.nr, o.position, %s
+                INSERT INTO main.answer (drill_nr, position, %s, %s)
+                SELECT md.nr, o.position, %s, o.%s
                 FROM other.answer o JOIN other.drill od ON od.nr = o.drill_nr JOIN main.drill md ON md.id = od.id
                 WHERE NOT EXISTS (SELECT 1 FROM main.answer m WHERE m.drill_nr = md.nr AND m.position = o.position)
-                """.formatted(columns(", ", "%s"), columns(", ", "o.%s")));
+                """.formatted(columns(", ", "%s"), AnswerRow.CHECKSUM, columns(", ", "o.%s"), AnswerRow.CHECKSUM));
     }
 
     void addActions() throws SQLException {
@@ -134,7 +134,10 @@ final class MergedRows {
                 """);
     }
 
-    /** What an answer's row holds beside its place, each column in this form. */
+    /**
+     * What an answer's row holds beside its place, each column in this form. An answer that an earlier program kept is the
+     * same with and without its checksum.
+     */
     private static String columns(String between, String form) {
         return AnswerRow.COLUMNS.stream().map(form::formatted).collect(Collectors.joining(between));
     }

@@ -4,9 +4,8 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
-import fourfold.log.Moment;
 import fourfold.store.ActionText;
-import fourfold.store.Codes;
+import fourfold.store.AnswerValues;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -15,12 +14,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongFunction;
 
 /** The rows that could be made out in a file, by the numbers by which they refer to each other. */
 final class SalvagedRows {
+    private static final int ANSWER_COLUMNS = 15;
+    private static final int EARLIER_ANSWER_COLUMNS = 13;
+
     private final Map<Long, Child> children = new TreeMap<>();
     private final Map<Long, LeafPages.Row> drills = new TreeMap<>();
     private final List<LeafPages.Row> answers = new ArrayList<>();
@@ -46,7 +49,7 @@ final class SalvagedRows {
                 drills.put(row.number(), row);
             } else if (values.size() == 7) {
                 actions.add(row);
-            } else if (values.size() == 13) {
+            } else if (values.size() == ANSWER_COLUMNS || values.size() == EARLIER_ANSWER_COLUMNS) {
                 answers.add(row);
             }
         } catch (RuntimeException e) {
@@ -152,22 +155,14 @@ final class SalvagedRows {
         }
     }
 
+    /** A row of an earlier program has neither a pace nor a checksum. */
     private static Answer answer(LeafPages.Row row, DrillSession session) {
-        int right = row.values().get(7).isPresent() ? small(row, 7) : 0;
-        return new Answer(
-                Answer.Place.in(session, small(row, 1)),
-                new Moment(Instant.ofEpochMilli(number(row, 2)), small(row, 3)),
-                Codes.purpose(small(row, 4)),
-                Codes.prompt(row.values().get(5).isPresent() ? small(row, 5) : 0, small(row, 6), right),
-                new Answer.Typing(
-                        row.values().get(8).isPresent() ? text(row, 8) : "",
-                        new Answer.Times(millis(row, 9), millis(row, 10)),
-                        small(row, 11)),
-                Codes.surface(small(row, 12)));
-    }
-
-    private static Optional<Duration> millis(LeafPages.Row row, int column) {
-        return row.values().get(column).map(v -> Duration.ofMillis(number(row, column)));
+        int last = ANSWER_COLUMNS - 1;
+        boolean earlier = row.values().size() == EARLIER_ANSWER_COLUMNS;
+        OptionalLong kept =
+                earlier || row.values().get(last).isEmpty() ? OptionalLong.empty() : OptionalLong.of(number(row, last));
+        return AnswerValues.of(row.values().subList(1, earlier ? EARLIER_ANSWER_COLUMNS : last))
+                .answer(session.child(), session.id(), kept);
     }
 
     private static long number(LeafPages.Row row, int column) {

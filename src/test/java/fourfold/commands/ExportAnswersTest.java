@@ -22,13 +22,13 @@ import org.junit.jupiter.api.io.TempDir;
 /** Guards against an export that other programs cannot read, or that loses something. Read by Apache Commons CSV. */
 class ExportAnswersTest {
     private static final String COLUMNS = "id,child,drill,position,asked_at,zone_offset_min,purpose,operation,left,"
-            + "right,typed,correct,first_key_ms,whole_ms,erasures,surface";
+            + "right,typed,correct,first_key_ms,whole_ms,erasures,surface,pace";
 
     @TempDir
     private Path folder;
 
     @Test
-    void anIndependentReaderFindsTheSixteenColumns() throws IOException {
+    void anIndependentReaderFindsTheSeventeenColumns() throws IOException {
         CommandRun run = CommandRun.of(Practised.once(folder), "export", "answers");
         assertEquals(0, run.code());
         assertTrue(run.out().startsWith(COLUMNS + "\r\n") && run.out().endsWith("\r\n"), run.out());
@@ -61,7 +61,8 @@ class ExportAnswersTest {
                             "600",
                             "900",
                             "0",
-                            "terminal"),
+                            "terminal",
+                            ""),
                     rows.get(0).toList());
             CSVRecord division = rows.get(13);
             assertEquals("divide", division.get("operation"));

@@ -122,7 +122,7 @@ class ImportAnswersTest {
                 "5|2026|1026|line 5: asked_at is not before 1970",
                 "9|,0,terminal|,-1,terminal|line 9: erasures",
                 "2|Mina|Mi\u0007na|line 2: a name holds no control characters",
-                "16|,terminal|,terminal,more|line 16: 16 fields are needed, not 17",
+                "16|,terminal|,terminal,,more|line 16: 17 fields are needed, not 19",
                 "7|,60,|,99999999999,|line 7: zone_offset_min is no whole number"
             })
     void theFirstWrongLineIsNamedAndNothingIsTaken(int line, String from, String to, String told) throws IOException {

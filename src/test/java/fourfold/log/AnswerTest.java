@@ -51,8 +51,8 @@ class AnswerTest {
                 new Answer.Typing(
                         typed,
                         new Answer.Times(
-                                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(first)),
-                                purpose == Purpose.PAPER ? Optional.empty() : Optional.of(Duration.ofMillis(whole))),
+                                purpose.isTyped() ? Optional.of(Duration.ofMillis(first)) : Optional.empty(),
+                                Optional.of(Duration.ofMillis(whole))),
                         erasures),
                 Surface.TERMINAL);
     }
@@ -104,24 +104,34 @@ class AnswerTest {
         assertThrows(IllegalArgumentException.class, () -> answer(1, 0, purpose, other, "56", 1, 2, 0));
     }
 
-    @Test
-    void whatWasWrittenOnPaperHasNoTimes() {
-        Answer paper = answer(1, 0, Purpose.PAPER, ASKED, "56", 1, 2, 0);
+    @ParameterizedTest
+    @EnumSource(Purpose.class)
+    void onlyWhatWasTypedHasAFirstKeyAndOnlyWhatWasSaidAloudHasAPace(Purpose purpose) {
+        Answer answer = answer(1, 0, purpose, purpose == Purpose.COPY ? new NumberToCopy(56) : ASKED, "56", 1, 2, 0);
         Optional<Duration> time = Optional.of(Duration.ofSeconds(1));
-        for (boolean first : List.of(true, false)) {
-            assertThrows(
-                    IllegalArgumentException.class,
-                    () -> new Answer(
-                            new Answer.Place(paper.child(), paper.drill(), 1),
-                            new Moment(EVENING, 0),
-                            Purpose.PAPER,
-                            ASKED,
-                            new Answer.Typing(
-                                    "56",
-                                    new Answer.Times(first ? time : Optional.empty(), first ? Optional.empty() : time),
-                                    0),
-                            Surface.TERMINAL));
+        Answer.Times keyed = new Answer.Times(time, time);
+        Answer.Times heard = Answer.Times.heard(Answer.Pace.SLOW);
+        if (purpose == Purpose.PAPER || purpose == Purpose.ALOUD) {
+            assertThrows(InvalidValue.class, () -> answer.with(new Answer.Typing("56", keyed, 0)));
+        } else {
+            assertEquals(time, answer.with(new Answer.Typing("56", keyed, 0)).firstKey());
         }
+        if (purpose == Purpose.ALOUD) {
+            assertEquals(
+                    Optional.of(Answer.Pace.SLOW),
+                    answer.with(new Answer.Typing("56", heard, 0)).pace());
+        } else {
+            assertThrows(InvalidValue.class, () -> answer.with(new Answer.Typing("56", heard, 0)));
+        }
+        assertEquals(Optional.empty(), answer.pace());
+    }
+
+    @Test
+    void aPaceHasAWord() {
+        for (Answer.Pace pace : Answer.Pace.values()) {
+            assertEquals(pace, Answer.Pace.ofWord(pace.word()));
+        }
+        assertThrows(InvalidValue.class, () -> Answer.Pace.ofWord("brisk"));
     }
 
     @ParameterizedTest
@@ -212,7 +222,7 @@ class AnswerTest {
             assertEquals(operation, operation.inverse().inverse());
         }
         assertThrows(IllegalArgumentException.class, () -> Purpose.ofWord("play"));
-        assertThrows(IllegalArgumentException.class, () -> Surface.ofWord("paper"));
+        assertThrows(IllegalArgumentException.class, () -> Surface.ofWord("wall"));
         assertThrows(IllegalArgumentException.class, () -> Operation.ofWord("add"));
         assertEquals(
                 "× ÷ x /",

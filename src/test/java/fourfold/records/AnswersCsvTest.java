@@ -1,6 +1,7 @@
 package fourfold.records;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import fourfold.facts.Families;
@@ -83,10 +84,13 @@ class AnswersCsvTest {
                 new Answer.Typing(
                         digits,
                         new Answer.Times(
-                                purpose == Purpose.PAPER ? Optional.empty() : some(random),
-                                purpose == Purpose.PAPER ? Optional.empty() : some(random)),
+                                purpose.isTyped() ? some(random) : Optional.empty(),
+                                some(random),
+                                purpose == Purpose.ALOUD
+                                        ? Optional.of(Answer.Pace.values()[random.nextInt(2)])
+                                        : Optional.empty()),
                         random.nextInt(100_001)),
-                Surface.values()[random.nextInt(3)]);
+                Surface.values()[random.nextInt(Surface.values().length)]);
     }
 
     private static Prompt prompt(Question question, SplittableRandom random) {
@@ -126,7 +130,7 @@ class AnswersCsvTest {
             assertEquals(log.size() + 1, rows.size());
             for (int i = 0; i < log.size(); i++) {
                 CSVRecord row = rows.get(i + 1);
-                assertEquals(16, row.size());
+                assertEquals(17, row.size());
                 // A name that a spreadsheet would take for a formula has an apostrophe before it.
                 assertEquals("=+-@".indexOf(name.charAt(0)) < 0 ? name : "'" + name, row.get(1));
                 assertEquals(log.get(i).typed(), row.get(10));
@@ -144,10 +148,10 @@ class AnswersCsvTest {
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,42,0|line 2: correct does not fit what was typed",
                 "practise,multiply,6,7,42,1|practise,multiply,6,7,x2,1|line 2: an answer is at most 4 digits, not \"x2\"",
                 "practise,multiply,6,7,42,1|guess,multiply,6,7,42,1|line 2: purpose must be one of copy, introduce,"
-                        + " practise, again, probe, paper, timed, not \"guess\"",
-                "terminal|abacus|line 2: surface must be one of terminal, window, plain, not \"abacus\"",
+                        + " practise, again, probe, paper, timed, aloud, not \"guess\"",
+                "terminal|abacus|line 2: surface must be one of terminal, window, plain, paper, aloud, not \"abacus\"",
                 "id,child,|id,kid,|line 1: the columns must be id,child,drill,position,asked_at,zone_offset_min,"
-                        + "purpose,operation,left,right,typed,correct,first_key_ms,whole_ms,erasures,surface"
+                        + "purpose,operation,left,right,typed,correct,first_key_ms,whole_ms,erasures,surface,pace"
             })
     void aWrongFieldIsRefusedWithItsLine(String right, String wrong, String told) {
         Answer answer = new Answer(
@@ -167,6 +171,22 @@ class AnswersCsvTest {
                                         InvalidValue.class,
                                         () -> AnswersCsv.read(new StringReader(spoilt), name -> CHILD))
                                 .problem()));
+    }
+
+    @Test
+    void aLogThatAnEarlierProgramWroteIsRead() {
+        Answer answer = answer(new SplittableRandom(1), 1);
+        Answer typed = new Answer(
+                answer.place(),
+                answer.asked(),
+                Purpose.PAPER,
+                Question.product(6, 7),
+                new Answer.Typing("42", Answer.Times.NONE, 0),
+                Surface.TERMINAL);
+        String earlier =
+                written(List.of(typed), "Mina").replace(",pace\r", "\r").replace("terminal,\r", "terminal\r");
+        assertFalse(earlier.contains("pace"));
+        assertEquals(List.of(typed), AnswersCsv.read(new StringReader(earlier), name -> CHILD));
     }
 
     @Test

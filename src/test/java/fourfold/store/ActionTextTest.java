@@ -9,6 +9,7 @@ import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.log.Answer;
 import fourfold.log.ParentAction;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
@@ -89,7 +90,7 @@ class ActionTextTest {
     @Example
     void theNumbersInTheFileStayAsTheyAre() {
         // As the migration's comments say.
-        assertEquals(List.of(0, 1, 2, 3, 4, 5, 6), codes(Purpose.values(), Codes::of));
+        assertEquals(List.of(0, 1, 2, 3, 4, 5, 6, 7), codes(Purpose.values(), Codes::of));
         Question product = Question.product(7, 8);
         Question quotient = new Question(Operation.DIVIDE, 56, 7);
         MissingFactor hidden = new MissingFactor(quotient);
@@ -97,7 +98,8 @@ class ActionTextTest {
         assertEquals(2, Codes.of(quotient, quotient));
         assertEquals(3, Codes.of(quotient, hidden));
         assertEquals(hidden, Codes.prompt(3, 56, 7));
-        assertEquals(List.of(1, 2, 3), codes(Surface.values(), Codes::of));
+        assertEquals(List.of(1, 2, 3, 4, 5), codes(Surface.values(), Codes::of));
+        assertEquals(List.of(1, 2), codes(Answer.Pace.values(), Codes::of));
         for (Purpose purpose : Purpose.values()) {
             assertEquals(purpose, Codes.purpose(Codes.of(purpose)));
         }

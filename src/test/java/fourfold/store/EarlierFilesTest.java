@@ -63,10 +63,7 @@ class EarlierFilesTest {
                     if ((n % 3 == 0) == child.equals(bo)) {
                         DrillSession session = Invented.session(child, n);
                         for (int p = 1; p <= 12; p++) {
-                            given.add(
-                                    version.equals("1")
-                                            ? Invented.answerOfVersion1(session, p)
-                                            : Invented.answer(session, p));
+                            given.add(answer(version, session, p));
                         }
                     }
                 }
@@ -79,6 +76,14 @@ class EarlierFilesTest {
                     store.actions(ana.id()));
         }
         assertEquals(List.of(), Verification.of(folder.resolve("family.db")));
+    }
+
+    private static Answer answer(String version, DrillSession session, int position) {
+        return switch (version) {
+            case "1" -> Invented.answerOfVersion1(session, position);
+            case "2", "3" -> Invented.answerOfVersion3(session, position);
+            default -> Invented.answer(session, position);
+        };
     }
 
     @ParameterizedTest
@@ -99,7 +104,7 @@ class EarlierFilesTest {
     private static List<Path> copiesLeft() throws IOException {
         try (Stream<Path> folders = Files.list(Path.of(System.getProperty("java.io.tmpdir")))) {
             return folders.filter(f -> String.valueOf(f.getFileName()).startsWith("fourfold-copy"))
-                    .filter(f -> Files.exists(f.resolve("copy-before-3.db")))
+                    .filter(f -> Files.exists(f.resolve("copy-before-4.db")))
                     .toList();
         }
     }

@@ -49,7 +49,15 @@ public final class Invented {
 
     /** Any answer the program could give rise to: every purpose, prompt, surface, and every missing value. */
     public static Answer answer(DrillSession session, int position) {
-        Answer old = answer(session, position, Purpose.values()[position % Purpose.values().length]);
+        return hidden(answer(session, position, Purpose.values()[position % Purpose.values().length]), position);
+    }
+
+    /** The same of a program with the second or third schema. */
+    static Answer answerOfVersion3(DrillSession session, int position) {
+        return hidden(answer(session, position, Purpose.values()[position % (Purpose.TIMED.ordinal() + 1)]), position);
+    }
+
+    private static Answer hidden(Answer old, int position) {
         return old.question()
                 .filter(q -> q.operation() == Operation.DIVIDE && position % 3 == 0)
                 .map(q -> asking(old, new MissingFactor(q)))
@@ -72,7 +80,7 @@ public final class Invented {
             case 2 -> Integer.toString(random.nextInt(10_000));
             default -> Integer.toString(prompt.expected());
         };
-        boolean timed = purpose != Purpose.PAPER;
+        boolean timed = purpose.isTyped();
         Optional<Duration> first = !timed || random.nextInt(5) == 0
                 ? Optional.empty()
                 : Optional.of(Duration.ofMillis(random.nextInt(9_000)));
@@ -89,9 +97,12 @@ public final class Invented {
                                 first,
                                 !timed || random.nextInt(5) == 0
                                         ? Optional.empty()
-                                        : Optional.of(Duration.ofMillis(random.nextInt(20_000)))),
+                                        : Optional.of(Duration.ofMillis(random.nextInt(20_000))),
+                                purpose == Purpose.ALOUD
+                                        ? Optional.of(Answer.Pace.values()[random.nextInt(2)])
+                                        : Optional.empty()),
                         random.nextInt(3)),
-                Surface.values()[random.nextInt(3)]);
+                purpose == Purpose.ALOUD ? Surface.ALOUD : Surface.values()[random.nextInt(3)]);
     }
 
     private static Answer asking(Answer answer, Prompt prompt) {

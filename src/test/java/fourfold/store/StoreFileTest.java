@@ -273,7 +273,7 @@ class StoreFileTest {
                 List.of("CREATE TABLE note (words VARCHAR(40))"),
                 ask(file, "SELECT sql FROM sqlite_schema WHERE name = 'note'"));
 
-        Path copy = file.resolveSibling("fourfold-before-4.db");
+        Path copy = file.resolveSibling("fourfold-before-5.db");
         try (Store before = Store.open(copy)) {
             assertEquals(List.of(ANA), before.children());
         }

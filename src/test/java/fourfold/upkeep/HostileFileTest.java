@@ -132,7 +132,7 @@ class HostileFileTest {
                         + " '99x99') → row 1 of its table act",
                 "a later name that is none → INSERT INTO act VALUES (1, '00000000-0000-4000-8000-000000000009', 1, 1, 0, 'choose',"
                         + " 'name=' || char(10)) → row 1 of its table act",
-                "an answer of nobody's drill → UPDATE answer SET drill_nr = 77 WHERE position = 2 → damaged",
+                "an answer of nobody's drill → UPDATE answer SET drill_nr = 77 WHERE position = 2 → row 2 of its table answer",
                 "far too many actions → NUMBERS INSERT INTO act SELECT i, UUIDS, 1, 1, 0, 'focus', '1x1' FROM n"
                         + " → its table act has more than 100000 rows",
                 "far too many names → NUMBERS INSERT INTO act SELECT i, UUIDS, 1, i, 0, 'choose', 'name=N' || i FROM n"

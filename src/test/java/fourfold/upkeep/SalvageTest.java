@@ -57,7 +57,7 @@ class SalvageTest {
                             + " FROM drill WHERE nr = 1");
             statement.execute(
                     "INSERT INTO answer SELECT 99, 1, asked_at, 0, purpose, operation, left_number, right_number,"
-                            + " typed, first_key_ms, whole_ms, 0, 1 FROM answer WHERE drill_nr = 1 AND position = 1");
+                            + " typed, first_key_ms, whole_ms, 0, 1, pace, NULL FROM answer WHERE drill_nr = 1 AND position = 1");
         }
         long started = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Salvage salvage = Salvage.of(file, Optional.empty(), folder.resolve("saved.db"), n -> "Nameless " + n);
