@@ -8,11 +8,9 @@ import java.util.Arrays;
  * @param askedAt when each copy was shown, milliseconds since 1970, oldest first
  * @param firstKeys time to the first digit of each
  * @param wholes time to Enter of each
- * @param firstKey the median of the first keys in force
- * @param whole the median of the whole times in force
  */
 @SuppressWarnings("ArrayRecordComponent") // Never compared, never handed out: the record only names the columns.
-record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes, double firstKey, double whole) {
+record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
     /** Copies kept; more would follow growing hands too slowly. Our own choice. */
     static final int KEPT = 20;
 
@@ -22,7 +20,7 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes, double firstKey,
     /** Copies older than this, seen from the newest, no longer count once five newer ones exist. Our own choice. */
     static final long FRESH_MILLIS = 8L * 7 * 86_400_000;
 
-    static final CopyTimes NONE = new CopyTimes(new long[0], new int[0], new int[0], 0, 0);
+    static final CopyTimes NONE = new CopyTimes(new long[0], new int[0], new int[0]);
 
     /** Whether there are enough copies to believe the medians. */
     boolean isKnown() {
@@ -38,7 +36,17 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes, double firstKey,
         long[] times = appended(askedAt, from, at);
         int[] firsts = appended(firstKeys, from, copyFirstKey);
         int[] ends = appended(wholes, from, copyWhole);
-        return new CopyTimes(times, firsts, ends, median(firsts), median(ends));
+        return new CopyTimes(times, firsts, ends);
+    }
+
+    /** The median of the first keys in force; there must be one. */
+    double firstKey() {
+        return median(firstKeys);
+    }
+
+    /** The median of the whole times in force; there must be one. */
+    double whole() {
+        return median(wholes);
     }
 
     private static long[] appended(long[] kept, int from, long last) {

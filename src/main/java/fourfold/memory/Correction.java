@@ -111,10 +111,11 @@ final class Correction {
         double foretold = chance(chance, days, own);
         double answers = Math.max(LEAST_VARIANCE, foretold * (1 - foretold));
         double miss = ((came ? 1 : 0) - foretold) / answers;
-        double variance = weights.variance(f) + own.doubt() + 1 / answers;
+        double[] shares = weights.shared(f);
+        double variance = weights.variance(f, shares) + own.doubt() + 1 / answers;
         return days <= SITTING
                 ? new Learned(new Correction(weights, inMind.after(miss, variance + inMind.doubt())), own)
-                : new Learned(new Correction(weights.after(f, miss, variance), inMind), own.after(miss, variance));
+                : new Learned(new Correction(weights.after(shares, miss, variance), inMind), own.after(miss, variance));
     }
 
     private static double logOdds(double chance) {

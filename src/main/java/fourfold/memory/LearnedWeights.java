@@ -60,15 +60,18 @@ final class LearnedWeights {
 
     /** The variance of what is expected. */
     double variance(double[] features) {
-        int n = weights.length;
+        return variance(features, shared(features));
+    }
+
+    /**
+     * The same with what was {@link #shared} out already.
+     *
+     * @param shares what {@link #shared} gives for these features
+     */
+    double variance(double[] features, double[] shares) {
         double sum = 0;
-        int k = 0;
-        for (int i = 0; i < n; i++) {
-            double part = 0;
-            for (int j = 0; j < n; j++, k++) {
-                part += covariance[k] * features[j];
-            }
-            sum += part * features[i];
+        for (int i = 0; i < shares.length; i++) {
+            sum += shares[i] * features[i];
         }
         return sum;
     }
@@ -76,13 +79,13 @@ final class LearnedWeights {
     /**
      * With one more observation.
      *
+     * @param part what {@link #shared} gives for the observation's features
      * @param miss what was seen less what was expected
      * @param variance of that miss, the observation's own and everything else in doubt counted; more than
      *     {@link #variance(double[])}
      */
-    LearnedWeights after(double[] features, double miss, double variance) {
+    LearnedWeights after(double[] part, double miss, double variance) {
         int n = weights.length;
-        double[] part = times(features);
         double[] moved = new double[n];
         double[] surer = new double[n * n];
         double share = 1 / variance;
@@ -99,7 +102,8 @@ final class LearnedWeights {
         return new LearnedWeights(usualDoubt, moved, surer);
     }
 
-    private double[] times(double[] features) {
+    /** How far each weight varies together with what is expected of these features. */
+    double[] shared(double[] features) {
         int n = weights.length;
         double[] product = new double[n];
         int k = 0;

@@ -40,6 +40,7 @@ public final class Memory {
     public Memory after(Answer answer, MotorTime motor) {
         MemoryState more = new MemoryState(state);
         more.take(answer, motor);
+        more.disown();
         return new Memory(more);
     }
 
@@ -201,7 +202,7 @@ public final class Memory {
          * child's limit. Empty if it says nothing: typed in view, or without times.
          */
         public Optional<Boolean> cameTrue(Answer answer, MotorTime motor) {
-            return answer.purpose().isFromMemory() && MemoryState.saysSomething(answer, motor)
+            return answer.purpose().isFromMemory() && MemoryState.saysSomething(answer, motor.thinkingMillis(answer))
                     ? Optional.of(state.isQuick(answer, MemoryState.hands(answer, motor)))
                     : Optional.empty();
         }

@@ -119,8 +119,8 @@ final class MemoryState {
     }
 
     /** Whether an answer from memory tells anything: it has times that can be believed, or was left open till the end. */
-    static boolean saysSomething(Answer answer, MotorTime motor) {
-        return answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(motor.thinkingMillis(answer));
+    static boolean saysSomething(Answer answer, double thinkingMillis) {
+        return answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(thinkingMillis);
     }
 
     /** Seconds to the first key that the hands need. */
@@ -150,28 +150,33 @@ final class MemoryState {
         }
         TraceState trace = traces[index];
         java.util.Arrays.fill(strengths, 0);
-        double before = strength(index, clock);
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
             // What was written on paper says nothing about typing.
             hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;
-            if (saysSomething(answer, motor)) {
-                judge(answer, motor.thinkingMillis(answer) / 1000, index, before);
+            double thinking = motor.thinkingMillis(answer);
+            if (saysSomething(answer, thinking)) {
+                judge(answer, thinking / 1000, index);
             }
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
             untaught = untaught.afterLesson();
         }
         trace.present(clock, millis, strengths);
-        trace.mix(related.expected(index));
+        trace.compare(related.expected(index));
         if (trace.answers() > 0) {
             related.put(index, trace.rate());
         }
     }
 
-    /** Declares every trace shared, so that each is copied before its next change. */
+    /** Declares every trace shared, so that each is copied before its next change; it will be read and not written to. */
     void disown() {
-        java.util.Arrays.fill(owned, false);
+        for (int i = 0; i < owned.length; i++) {
+            if (owned[i]) {
+                traces[i].mix();
+                owned[i] = false;
+            }
+        }
     }
 
     /** Forgets a trace: what comes later begins from nothing. */
@@ -181,7 +186,7 @@ final class MemoryState {
         related.remove(trace);
     }
 
-    private void judge(Answer answer, double seconds, int index, double strength) {
+    private void judge(Answer answer, double seconds, int index) {
         boolean right = answer.isCorrect();
         boolean recalled = isQuick(answer, hands);
         TraceState trace = traces[index];
@@ -192,7 +197,8 @@ final class MemoryState {
             // Right and slow may be counted or worked out: it says neither that the table is known nor that it is not.
             untaught = untaught.afterProbe(index, right);
         }
-        Forecast forecast = forecast(index, strength, millis);
+        double help = helped(index, clock);
+        Forecast forecast = forecast(index, trace.strength(strengths) + help, millis);
         boolean met = trace.presentations() > 0;
         if (met) {
             correct(trace, forecast.plainChanceWithin(secondsToThink()), recalled);
@@ -202,7 +208,6 @@ final class MemoryState {
         }
         double logThinking = Math.log(Math.max(parameters.leastThinking, seconds));
         Likelihood likelihood = new Likelihood(right, logThinking, forecast.level(), parameters);
-        double help = helped(index, clock);
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }

@@ -5,6 +5,7 @@ import fourfold.log.Purpose;
 import fourfold.log.Surface;
 import java.time.Duration;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How fast one child's hands are: the running median time of copying a shown number, for each digit count and each
@@ -47,16 +48,12 @@ public final class MotorTime {
     private static final MotorTime UNKNOWN = new MotorTime(blankCells());
 
     private final CopyTimes[] cells;
-    private final double[] firstKeys;
-    private final double[] wholes;
+
+    /** Worked out when first asked for, since copies come several in a row; whoever comes twice finds the same. */
+    private @Nullable Estimates estimates;
 
     private MotorTime(CopyTimes[] cells) {
         this.cells = cells;
-        this.firstKeys = new double[cells.length];
-        this.wholes = new double[cells.length];
-        for (int cell = 0; cell < cells.length; cell++) {
-            estimate(cell);
-        }
     }
 
     /** Of a child who has copied nothing yet. */
@@ -106,7 +103,8 @@ public final class MotorTime {
             return Double.NaN;
         }
         int cell = cell(answer.prompt().expected(), answer.surface());
-        return Math.max(0, Math.max(first - firstKeys[cell], whole - wholes[cell]));
+        Estimates hands = estimates();
+        return Math.max(0, Math.max(first - hands.firstKeys[cell], whole - hands.wholes[cell]));
     }
 
     /**
@@ -116,26 +114,27 @@ public final class MotorTime {
      * @return −1 if it is not known
      */
     static long firstMillis(Answer answer) {
-        boolean byLine = answer.surface() == Surface.PLAIN;
-        return answer.firstKey()
-                .or(() -> byLine ? answer.whole() : Optional.empty())
-                .map(Duration::toMillis)
-                .orElse(-1L);
+        // Plain conditions: a log of years is read through here.
+        if (answer.firstKey().isPresent()) {
+            return answer.firstKey().get().toMillis();
+        }
+        boolean byLine = answer.surface() == Surface.PLAIN && answer.whole().isPresent();
+        return byLine ? answer.whole().get().toMillis() : -1;
     }
 
     /** The time from a number's paint to its first digit that is taken for the hands' own; at plain lines, to its Enter. */
     public Duration firstKey(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(firstKeys[cell(expected, surface)]));
+        return Duration.ofMillis(Math.round(estimates().firstKeys[cell(expected, surface)]));
     }
 
     /** The same for a number of two digits, as most answers are, in milliseconds. */
     double firstKeyMillis(Surface surface) {
-        return firstKeys[cell(USUAL_ANSWER, surface)];
+        return estimates().firstKeys[cell(USUAL_ANSWER, surface)];
     }
 
     /** The time from a number's paint to Enter that is taken for the hands' own. */
     public Duration whole(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(wholes[cell(expected, surface)]));
+        return Duration.ofMillis(Math.round(estimates().wholes[cell(expected, surface)]));
     }
 
     /** Whether five copies of that many digits have been seen on that surface. */
@@ -148,23 +147,50 @@ public final class MotorTime {
         return isKnown(9, surface) && isKnown(99, surface);
     }
 
-    private void estimate(int cell) {
-        int nearest = nearestKnown(cell);
-        double first = USUAL_FIRST_KEY;
-        double whole = USUAL_FIRST_KEY + USUAL_NEXT_KEY * (cell % DIGITS + 1);
-        if (nearest >= 0) {
-            first = cells[nearest].firstKey();
-            whole = cells[nearest].whole() + USUAL_NEXT_KEY * (cell - nearest);
+    private Estimates estimates() {
+        Estimates known = estimates;
+        if (known == null) {
+            known = new Estimates(cells);
+            estimates = known;
         }
-        boolean byLine = cell / DIGITS == row(Surface.PLAIN);
-        firstKeys[cell] = byLine
-                ? Math.max(LEAST_FIRST_KEY, Math.min(MOST_WHOLE, whole))
-                : Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));
-        wholes[cell] = Math.max(firstKeys[cell], Math.min(MOST_WHOLE, whole));
+        return known;
+    }
+
+    /** What each cell's copies come to, milliseconds. Immutable. */
+    private static final class Estimates {
+        private final double[] firstKeys;
+        private final double[] wholes;
+
+        Estimates(CopyTimes[] cells) {
+            double[] knownFirst = new double[cells.length];
+            double[] knownWhole = new double[cells.length];
+            for (int cell = 0; cell < cells.length; cell++) {
+                if (cells[cell].isKnown()) {
+                    knownFirst[cell] = cells[cell].firstKey();
+                    knownWhole[cell] = cells[cell].whole();
+                }
+            }
+            this.firstKeys = new double[cells.length];
+            this.wholes = new double[cells.length];
+            for (int cell = 0; cell < cells.length; cell++) {
+                int nearest = nearestKnown(cells, cell);
+                double first = USUAL_FIRST_KEY;
+                double whole = USUAL_FIRST_KEY + USUAL_NEXT_KEY * (cell % DIGITS + 1);
+                if (nearest >= 0) {
+                    first = knownFirst[nearest];
+                    whole = knownWhole[nearest] + USUAL_NEXT_KEY * (cell - nearest);
+                }
+                boolean byLine = cell / DIGITS == row(Surface.PLAIN);
+                firstKeys[cell] = byLine
+                        ? Math.max(LEAST_FIRST_KEY, Math.min(MOST_WHOLE, whole))
+                        : Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));
+                wholes[cell] = Math.max(firstKeys[cell], Math.min(MOST_WHOLE, whole));
+            }
+        }
     }
 
     /** The cell itself, or the known one of the same surface with the closest digit count; −1 if there is none. */
-    private int nearestKnown(int cell) {
+    private static int nearestKnown(CopyTimes[] cells, int cell) {
         int start = cell - cell % DIGITS;
         int nearest = -1;
         for (int other = start; other < start + DIGITS; other++) {

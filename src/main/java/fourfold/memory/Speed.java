@@ -105,7 +105,8 @@ final class Speed {
             return new Learned(this, own);
         }
         double[] features = OF_TRACE[trace];
-        double unsure = weights.variance(features) + own.doubt();
+        double[] shares = weights.shared(features);
+        double unsure = weights.variance(features, shares) + own.doubt();
         double variance = scatter / share + unsure;
         double most = FARTHEST * Math.sqrt(variance);
         double miss = atNought - weights.expected(features) - own.value();
@@ -114,7 +115,7 @@ final class Speed {
         double scattered = Math.max(LEAST_SCATTER, miss * miss - unsure);
         return new Learned(
                 new Speed(
-                        weights.after(features, miss, variance), scatter + share / more * (scattered - scatter), more),
+                        weights.after(shares, miss, variance), scatter + share / more * (scattered - scatter), more),
                 own.after(miss, variance));
     }
 }

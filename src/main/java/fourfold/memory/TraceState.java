@@ -8,7 +8,11 @@ final class TraceState {
     private final Parameters parameters;
     private final double[] sums;
     private final double[] evidence;
+    /** How likely each rate is, in the light of related facts too. */
+    private final double[] weights;
+
     private final double[] mixture;
+    private boolean mixed = true;
     private double rate;
     private double clock;
     private long askedAt;
@@ -23,6 +27,7 @@ final class TraceState {
         this.sums = new double[parameters.rates * FadingSum.TERMS];
         this.evidence = new double[parameters.rates];
         java.util.Arrays.fill(evidence, 1.0 / parameters.rates);
+        this.weights = new double[parameters.rates];
         this.mixture = new double[FadingSum.TERMS];
         this.rate = parameters.usualRate;
         this.slower = Offset.unknown(parameters.tracesDifferInTime);
@@ -33,7 +38,9 @@ final class TraceState {
         this.parameters = other.parameters;
         this.sums = other.sums.clone();
         this.evidence = other.evidence.clone();
+        this.weights = other.weights.clone();
         this.mixture = other.mixture.clone();
+        this.mixed = other.mixed;
         this.rate = other.rate;
         this.clock = other.clock;
         this.askedAt = other.askedAt;
@@ -44,9 +51,25 @@ final class TraceState {
         this.surer = other.surer;
     }
 
-    /** Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. */
+    /**
+     * Σ age^(−d) at that moment of the memory's clock, over all rates as likely as they are; 0 for a blank trace. What is
+     * shared must have been {@link #mix mixed}: this would write to it otherwise.
+     */
     double strength(double at) {
-        return presentations == 0 ? 0 : FadingSum.read(mixture, age(at));
+        if (presentations == 0) {
+            return 0;
+        }
+        mix();
+        return FadingSum.read(mixture, age(at));
+    }
+
+    /** The same from what {@link #settle} left for that moment; quicker. */
+    double strength(double[] strengths) {
+        double sum = 0;
+        for (int k = 0; k < strengths.length; k++) {
+            sum += weights[k] * strengths[k];
+        }
+        return sum;
     }
 
     /** The strength for each rate on the grid; every sum is left faded to that moment. */
@@ -57,8 +80,7 @@ final class TraceState {
         double[] left = new double[FadingSum.TERMS];
         FadingSum.fade(age(at), left);
         for (int k = 0; k < strengths.length; k++) {
-            FadingSum.apply(sums, k * FadingSum.TERMS, left);
-            strengths[k] = total(k * FadingSum.TERMS);
+            strengths[k] = FadingSum.apply(sums, k * FadingSum.TERMS, left);
         }
         clock = Math.max(clock, at);
     }
@@ -108,13 +130,24 @@ final class TraceState {
         }
     }
 
-    /** Mixes the sums anew, with the evidence so far and the rate that related facts suggest. */
-    void mix(double expectedRate) {
-        double[] weights = weights(expectedRate);
-        java.util.Arrays.fill(mixture, 0);
+    /** Settles how likely each rate is, by the evidence so far and the rate that related facts suggest. */
+    void compare(double expectedRate) {
+        weigh(expectedRate);
         rate = 0;
         for (int k = 0; k < weights.length; k++) {
             rate += weights[k] * parameters.rate(k);
+        }
+        mixed = false;
+    }
+
+    /** Mixes the sums anew, as likely as their rates are: once for all answers since the strength was last asked for. */
+    void mix() {
+        if (mixed) {
+            return;
+        }
+        mixed = true;
+        java.util.Arrays.fill(mixture, 0);
+        for (int k = 0; k < weights.length; k++) {
             int from = k * FadingSum.TERMS;
             for (int i = 0; i < FadingSum.TERMS; i++) {
                 mixture[i] += weights[k] * sums[from + i];
@@ -123,8 +156,7 @@ final class TraceState {
     }
 
     /** Evidence times a normal density around what is expected; on even steps the density is a running product. */
-    private double[] weights(double expectedRate) {
-        double[] weights = new double[evidence.length];
+    private void weigh(double expectedRate) {
         double spread = parameters.rateSpread;
         double step = parameters.rateStep / spread;
         double off = (parameters.slowestRate - Math.max(0, expectedRate)) / spread;
@@ -141,17 +173,6 @@ final class TraceState {
         for (int k = 0; k < weights.length; k++) {
             weights[k] /= sum;
         }
-        return weights;
-    }
-
-    private double total(int from) {
-        double even = 0;
-        double odd = 0;
-        for (int i = 0; i < FadingSum.TERMS; i += 2) {
-            even += sums[from + i];
-            odd += sums[from + i + 1];
-        }
-        return even + odd;
     }
 
     /** Seconds since the last presentation, at least one. */

@@ -274,8 +274,9 @@ public final class FactMastery {
         }
 
         Mastery judge(long limitMillis) {
-            boolean accurate = recent.right(5) >= 4 && recent.isOnTwoDays(5);
-            boolean lastFive = recent.size() >= 5 && recent.right(5) == 5;
+            int rightOfFive = recent.right(5);
+            boolean accurate = rightOfFive >= 4 && recent.isOnTwoDays(5);
+            boolean lastFive = rightOfFive == 5;
             boolean nineOfTen = recent.size() >= RecentAnswers.MOST && recent.right(RecentAnswers.MOST) >= 9;
             boolean fluent = accurate
                     && ((lastFive && recent.isMedianWithin(limitMillis, 5))

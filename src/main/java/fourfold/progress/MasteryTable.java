@@ -2,7 +2,6 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Operation;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import java.time.Duration;
@@ -14,6 +13,11 @@ import java.util.function.IntPredicate;
 final class MasteryTable {
     /** Nothing was met yet. */
     static final MasteryTable UNMET = unmet();
+
+    /** The traces of each family, its product first. */
+    private static final int[][] TRACES = Families.all().stream()
+            .map(f -> f.traces().stream().mapToInt(Trace::index).toArray())
+            .toArray(int[][]::new);
 
     private final FactMastery[] byTrace;
 
@@ -71,9 +75,12 @@ final class MasteryTable {
     }
 
     private static boolean isMet(Family family, IntPredicate met, IntPredicate onlyTried) {
-        for (Trace trace : family.traces()) {
-            boolean product = trace.operation() == Operation.MULTIPLY;
-            if (met.test(trace.index()) && !(product && onlyTried.test(trace.index()))) {
+        int[] traces = TRACES[family.index()];
+        if (met.test(traces[0]) && !onlyTried.test(traces[0])) {
+            return true;
+        }
+        for (int i = 1; i < traces.length; i++) {
+            if (met.test(traces[i])) {
                 return true;
             }
         }
@@ -86,8 +93,8 @@ final class MasteryTable {
             return Mastery.NEW;
         }
         Mastery weakest = Mastery.LASTING;
-        for (Trace trace : family.traces()) {
-            weakest = weakest.weaker(byTrace[trace.index()].level());
+        for (int trace : TRACES[family.index()]) {
+            weakest = weakest.weaker(byTrace[trace].level());
         }
         return weakest == Mastery.NEW ? Mastery.ACQUIRING : weakest;
     }

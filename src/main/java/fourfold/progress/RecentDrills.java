@@ -2,13 +2,11 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
-import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -128,21 +126,24 @@ public final class RecentDrills {
         }
 
         void take(Answer answer, boolean met) {
-            Optional<Question> question = answer.question();
-            if (question.isEmpty()) {
+            if (answer.purpose() == Purpose.COPY) {
                 return;
             }
             if (!answer.drill().equals(drill)) {
                 close();
                 drill = answer.drill();
             }
-            brought |= !met && (answer.purpose() == Purpose.INTRODUCE || answer.isCorrect());
+            boolean correct = answer.isCorrect();
+            brought |= !met && (answer.purpose() == Purpose.INTRODUCE || correct);
             // What was asked to find out whether it is known, or in a timing, says nothing about what was practised.
             boolean practice = answer.purpose() != Purpose.PROBE && answer.purpose() != Purpose.TIMED;
             if (answer.purpose().isFromMemory() && practice) {
                 asked++;
-                right += answer.isCorrect() ? 1 : 0;
-                missed[question.get().family().index()] += answer.isCorrect() ? 0 : 1;
+                if (correct) {
+                    right++;
+                } else {
+                    missed[answer.question().orElseThrow().family().index()]++;
+                }
             }
         }
 

@@ -37,7 +37,7 @@ class LearnedWeightsTest {
         for (int i = 0; i < answers; i++) {
             double[] features = {1, dice.nextDouble(-2, 2)};
             double seen = dice.nextDouble(-3, 3);
-            weights = weights.after(features, seen - weights.expected(features), weights.variance(features) + NOISE);
+            weights = weights.after(weights.shared(features), seen - weights.expected(features), weights.variance(features) + NOISE);
             RealVector f = new ArrayRealVector(features);
             precision = precision.add(f.outerProduct(f).scalarMultiply(1 / NOISE));
             sum = sum.add(f.mapMultiply(seen / NOISE));
@@ -59,7 +59,7 @@ class LearnedWeightsTest {
         LearnedWeights weights = LearnedWeights.usual(USUAL, SPREADS);
         double[] first = {1, 0};
         for (int i = 0; i < 200_000; i++) {
-            weights = weights.after(first, 0, weights.variance(first) + NOISE);
+            weights = weights.after(weights.shared(first), 0, weights.variance(first) + NOISE);
         }
         // What is never seen stays in doubt as at first; what is always seen is never quite sure, for it may change.
         assertEquals(0.16, weights.doubt(1), 1e-12);
