@@ -62,6 +62,9 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
     }
 
     private static double median(int[] times) {
-        return Median.of(Arrays.stream(times).asDoubleStream().toArray());
+        int[] sorted = times.clone();
+        Arrays.sort(sorted);
+        int half = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
     }
 }

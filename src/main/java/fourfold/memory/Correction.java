@@ -69,7 +69,10 @@ final class Correction {
 
     /** The corrected log odds of a chance of the model, so many days after the trace was last asked. */
     double middle(double chance, double days, Offset own) {
-        double[] f = features(chance, days);
+        return middle(features(chance, days), days, own);
+    }
+
+    private double middle(double[] f, double days, Offset own) {
         // However the record reads, what is surer for the model stays surer, and no forecast rises by waiting.
         return weights.weight(OFFSET)
                 + Math.max(LEAST_SLOPE, weights.weight(SLOPE)) * f[SLOPE]
@@ -81,7 +84,10 @@ final class Correction {
 
     /** The variance of these log odds: doubt about the child, about what the gap does, and about the trace. */
     double doubt(double days, Offset own) {
-        double[] f = features(0.5, days);
+        return doubt(features(0.5, days), own);
+    }
+
+    private double doubt(double[] f, Offset own) {
         return weights.doubt(OFFSET)
                 + weights.doubt(DAYS) * f[DAYS] * f[DAYS]
                 + weights.doubt(WEEKS) * f[WEEKS] * f[WEEKS]
@@ -94,8 +100,12 @@ final class Correction {
      * only lowers a chance: below one half it is left out, so that no forecast rises by waiting.
      */
     double chance(double chance, double days, Offset own) {
-        double middle = middle(chance, days, own);
-        double doubt = doubt(middle > 0 ? days : 0, own);
+        return chance(features(chance, days), days, own);
+    }
+
+    private double chance(double[] f, double days, Offset own) {
+        double middle = middle(f, days, own);
+        double doubt = middle > 0 ? doubt(f, own) : weights.doubt(OFFSET) + own.doubt();
         return Equations.logistic(middle / Math.sqrt(1 + Math.PI / 8 * doubt));
     }
 
@@ -108,7 +118,7 @@ final class Correction {
      */
     Learned after(double chance, double days, Offset own, boolean came) {
         double[] f = features(chance, days);
-        double foretold = chance(chance, days, own);
+        double foretold = chance(f, days, own);
         double answers = Math.max(LEAST_VARIANCE, foretold * (1 - foretold));
         double miss = ((came ? 1 : 0) - foretold) / answers;
         double[] shares = weights.shared(f);

@@ -39,7 +39,7 @@ public final class Memory {
      */
     public Memory after(Answer answer, MotorTime motor) {
         MemoryState more = new MemoryState(state);
-        more.take(answer, motor);
+        more.take(answer, motor, motor.thinkingMillis(answer));
         more.disown();
         return new Memory(more);
     }
@@ -182,7 +182,12 @@ public final class Memory {
 
         /** Takes one more answer, as {@link Memory#after}. */
         public Fold take(Answer answer, MotorTime motor) {
-            state.take(answer, motor);
+            return take(answer, motor, motor.thinkingMillis(answer));
+        }
+
+        /** The same for who has worked {@link MotorTime#thinkingMillis} out already. */
+        public Fold take(Answer answer, MotorTime motor, double thinkingMillis) {
+            state.take(answer, motor, thinkingMillis);
             return this;
         }
 

@@ -135,7 +135,7 @@ final class MemoryState {
     }
 
     /** Takes one more answer. Numbers to copy change nothing. */
-    void take(Answer answer, MotorTime motor) {
+    void take(Answer answer, MotorTime motor, double thinkingMillis) {
         if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
             return;
         }
@@ -154,9 +154,8 @@ final class MemoryState {
         if (answer.purpose().isFromMemory()) {
             // What was written on paper says nothing about typing.
             hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;
-            double thinking = motor.thinkingMillis(answer);
-            if (saysSomething(answer, thinking)) {
-                judge(answer, thinking / 1000, index);
+            if (saysSomething(answer, thinkingMillis)) {
+                judge(answer, thinkingMillis / 1000, index);
             }
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {

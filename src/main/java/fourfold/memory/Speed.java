@@ -114,8 +114,7 @@ final class Speed {
         double more = Math.min(seen + share, SCATTER_MEMORY);
         double scattered = Math.max(LEAST_SCATTER, miss * miss - unsure);
         return new Learned(
-                new Speed(
-                        weights.after(shares, miss, variance), scatter + share / more * (scattered - scatter), more),
+                new Speed(weights.after(shares, miss, variance), scatter + share / more * (scattered - scatter), more),
                 own.after(miss, variance));
     }
 }

@@ -6,6 +6,10 @@ package fourfold.memory;
  */
 final class TraceState {
     private final Parameters parameters;
+    /** The most strength counts towards a decay, and how the density of the rates bends: worked out once. */
+    private final double most;
+
+    private final double slowing;
     private final double[] sums;
     private final double[] evidence;
     /** How likely each rate is, in the light of related facts too. */
@@ -24,6 +28,9 @@ final class TraceState {
 
     TraceState(Parameters parameters) {
         this.parameters = parameters;
+        this.most = Math.exp(parameters.strongest);
+        double step = parameters.rateStep / parameters.rateSpread;
+        this.slowing = Math.exp(-step * step);
         this.sums = new double[parameters.rates * FadingSum.TERMS];
         this.evidence = new double[parameters.rates];
         java.util.Arrays.fill(evidence, 1.0 / parameters.rates);
@@ -36,6 +43,8 @@ final class TraceState {
 
     TraceState(TraceState other) {
         this.parameters = other.parameters;
+        this.most = other.most;
+        this.slowing = other.slowing;
         this.sums = other.sums.clone();
         this.evidence = other.evidence.clone();
         this.weights = other.weights.clone();
@@ -105,7 +114,6 @@ final class TraceState {
 
     /** Adds a presentation at that moment; each rate's decay comes from the strength it had left. */
     void present(double at, long millis, double[] strengths) {
-        double most = Math.exp(parameters.strongest);
         for (int k = 0; k < strengths.length; k++) {
             double decay = parameters.rate(k) + parameters.decayScale * Math.min(most, strengths[k]);
             FadingSum.add(sums, k * FadingSum.TERMS, decay, 1);
@@ -162,7 +170,6 @@ final class TraceState {
         double off = (parameters.slowestRate - Math.max(0, expectedRate)) / spread;
         double density = Math.exp(-off * off / 2);
         double growth = Math.exp(-off * step - step * step / 2);
-        double slowing = Math.exp(-step * step);
         double sum = 0;
         for (int k = 0; k < weights.length; k++) {
             weights[k] = evidence[k] * (density + 1e-12);

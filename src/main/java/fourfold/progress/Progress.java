@@ -90,13 +90,15 @@ public final class Progress {
 
         @Override
         public void accept(Answer answer) {
-            if (blank.counts(answer)) {
+            Optional<Question> asked = answer.question();
+            if (asked.isPresent() && blank.counts(answer, asked.get())) {
+                double thinkingMillis = motor.thinkingMillis(answer);
                 if (memory.isPresent()) {
-                    memory.get().take(answer, motor);
+                    memory.get().take(answer, motor, thinkingMillis);
                 }
-                Question question = answer.question().orElseThrow();
+                Question question = asked.get();
                 recent.take(answer, masteries.isMet(question.family()));
-                masteries.take(answer, question.traceIndex(), motor.thinkingMillis(answer), limit);
+                masteries.take(answer, question.traceIndex(), thinkingMillis, limit);
             }
             motor = motor.after(answer);
             count++;
@@ -118,19 +120,17 @@ public final class Progress {
 
     /** With one more answer, in the drill that is going on if there is one. */
     public Progress after(Answer answer) {
-        AnswersSoFar more =
-                counts(answer) ? answers.after(answer, steering.settings().quick()) : answers.afterCopy(answer);
+        boolean counts = answer.question().filter(q -> counts(answer, q)).isPresent();
+        AnswersSoFar more = counts ? answers.after(answer, steering.settings().quick()) : answers.afterCopy(answer);
         return new Progress(steering, order, more, drill.map(d -> d.after(answer)));
     }
 
-    /** Whether the answer is to a question whose family was not begun again after it. */
-    private boolean counts(Answer answer) {
-        Optional<Question> question = answer.question();
-        return question.isPresent()
-                && (steering.nothingBegunAgain()
-                        || steering.begunAgain(question.get().family())
-                                .filter(since -> answer.askedAt().isBefore(since))
-                                .isEmpty());
+    /** Whether the question's family was not begun again after the answer. */
+    private boolean counts(Answer answer, Question question) {
+        return steering.nothingBegunAgain()
+                || steering.begunAgain(question.family())
+                        .filter(since -> answer.askedAt().isBefore(since))
+                        .isEmpty();
     }
 
     /** With a drill begun. */

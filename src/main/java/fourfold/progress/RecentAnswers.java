@@ -74,7 +74,8 @@ final class RecentAnswers {
     /** How many of the last {@code n} were right. */
     int right(int n) {
         int count = 0;
-        for (int i = 0; i < Math.min(n, size); i++) {
+        int last = Math.min(n, size);
+        for (int i = 0; i < last; i++) {
             count += thinking[i] == WRONG ? 0 : 1;
         }
         return count;
@@ -103,7 +104,8 @@ final class RecentAnswers {
     boolean isMedianWithin(long limitMillis, int n) {
         int timed = 0;
         int within = 0;
-        for (int i = 0; i < Math.min(n, size); i++) {
+        int last = Math.min(n, size);
+        for (int i = 0; i < last; i++) {
             if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
                 timed++;
                 within += thinking[i] <= limitMillis ? 1 : 0;

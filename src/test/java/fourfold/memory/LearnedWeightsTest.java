@@ -37,7 +37,8 @@ class LearnedWeightsTest {
         for (int i = 0; i < answers; i++) {
             double[] features = {1, dice.nextDouble(-2, 2)};
             double seen = dice.nextDouble(-3, 3);
-            weights = weights.after(weights.shared(features), seen - weights.expected(features), weights.variance(features) + NOISE);
+            weights = weights.after(
+                    weights.shared(features), seen - weights.expected(features), weights.variance(features) + NOISE);
             RealVector f = new ArrayRealVector(features);
             precision = precision.add(f.outerProduct(f).scalarMultiply(1 / NOISE));
             sum = sum.add(f.mapMultiply(seen / NOISE));
