@@ -166,14 +166,15 @@ final class NewFamilies {
         return Optional.of(ask ? probe(next.get()) : lesson(next.get()));
     }
 
-    /** While few families are met and nothing else is left: one that follows a rule, the most likely first. */
+    /** While few families are met and nothing else is left: one that follows a rule, the most likely first. After two misses only a sure one. */
     Optional<Turn> byRule() {
         if (here.familiesMet() >= Rails.FEW || here.left.isNegative()) {
             return Optional.empty();
         }
+        double enough = misses == PLAUSIBLE.length - 1 ? PLAUSIBLE[misses] : AS_LIKELY_AS_NOT;
         return here.progress.introductionOrder().stream()
                 .filter(f -> f.contains(1) || f.contains(10))
-                .filter(f -> here.memory.chanceKnown(f) >= AS_LIKELY_AS_NOT)
+                .filter(f -> here.memory.chanceKnown(f) >= enough)
                 .filter(f -> !here.isFamilyMet(f.index()) && here.asked.times(f.index()) == 0)
                 .filter(f -> mayCome(f.index()))
                 .max(Comparator.comparingDouble(here.memory::chanceKnown))
