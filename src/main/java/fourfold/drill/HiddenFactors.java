@@ -1,14 +1,19 @@
 package fourfold.drill;
 
+import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
+import java.util.List;
 import java.util.SplittableRandom;
 
-/** Which divisions are asked as 7 × ? = 56: every third one or so, where the parent wants it (our own choice). */
+/**
+ * Which divisions are asked as 7 × ? = 56: all of a table whose division has not come yet, and where the parent wants it
+ * every third one or so of the others (our own choice).
+ */
 final class HiddenFactors {
     private static final int ONE_IN = 3;
 
@@ -21,6 +26,17 @@ final class HiddenFactors {
         boolean hidden = question.operation() == Operation.DIVIDE
                 && progress.steering().settings().missingFactors()
                 && new SplittableRandom(seed).nextInt(ONE_IN) == 0;
-        return hidden ? new MissingFactor(question) : question;
+        return hidden ? new MissingFactor(question) : signed(question, progress);
+    }
+
+    /** The question as it is shown in a lesson: with its sign, unless that has not come yet. */
+    static Prompt signed(Question question, Progress progress) {
+        boolean waits = question.operation() == Operation.DIVIDE && !progress.hasSign(question.trace());
+        return waits ? new MissingFactor(question) : question;
+    }
+
+    /** All facts of a family as they are shown. */
+    static List<Prompt> signed(Family family, Progress progress) {
+        return family.questions().stream().map(q -> signed(q, progress)).toList();
     }
 }

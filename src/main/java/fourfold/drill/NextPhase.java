@@ -5,6 +5,7 @@ import fourfold.drill.Phase.Meeting;
 import fourfold.drill.Phase.OneMinute;
 import fourfold.drill.Phase.Reason;
 import fourfold.facts.Family;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
@@ -38,8 +39,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             Scheduler scheduler,
             Surface surface,
             Instant at) {
-        Optional<NextPhase> settled =
-                settled(upcoming, attention, progress.drill().orElseThrow(), surface);
+        Optional<NextPhase> settled = settled(upcoming, attention, progress, surface);
         if (settled.isPresent()) {
             return settled.get();
         }
@@ -51,7 +51,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
     }
 
     private static Optional<NextPhase> settled(
-            Upcoming upcoming, AttentionSignals attention, DrillSoFar soFar, Surface surface) {
+            Upcoming upcoming, AttentionSignals attention, Progress progress, Surface surface) {
         if (!upcoming.toCopy().isEmpty()) {
             Asking copy = Asking.fresh(upcoming.toCopy().get(0), Purpose.COPY, Reason.WARMING_UP);
             return Optional.of(new NextPhase(upcoming.afterCopy(), attention, Optional.of(copy)));
@@ -60,13 +60,15 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             // What plain lines have said stays in view above.
             Reason reason = surface == Surface.PLAIN ? Reason.MEETING : Reason.COVERED;
             Help help = Help.with(upcoming.picture());
-            Asking fact = Asking.fresh(upcoming.toMeet().get(0), Purpose.INTRODUCE, reason, help);
+            Prompt shown = HiddenFactors.signed(upcoming.toMeet().get(0), progress);
+            Asking fact = Asking.fresh(shown, Purpose.INTRODUCE, reason, help);
             return Optional.of(new NextPhase(upcoming.afterMeeting(), attention, Optional.of(fact)));
         }
         if (!upcoming.timed()) {
             return Optional.empty();
         }
-        if (upcoming.toTime().isEmpty() || OneMinuteTiming.isOver(soFar)) {
+        if (upcoming.toTime().isEmpty()
+                || OneMinuteTiming.isOver(progress.drill().orElseThrow())) {
             return Optional.of(new NextPhase(upcoming, attention, Optional.empty()));
         }
         Asking timed = Asking.fresh(upcoming.toTime().get(0), Purpose.TIMED, Reason.TIMED);
@@ -80,10 +82,13 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             Upcoming meeting = upcoming.meeting(family, progress);
             // Plain lines show the whole picture at once.
             int grown = surface == Surface.PLAIN ? family.low() : Meeting.step(family);
-            return new NextPhase(
-                    meeting,
-                    attention,
-                    Optional.of(new Meeting(family, meeting.picture(), Hint.to(turn.question(), progress), grown)));
+            Meeting shown = new Meeting(
+                    family,
+                    meeting.picture(),
+                    Hint.to(turn.question(), progress),
+                    grown,
+                    HiddenFactors.signed(family, progress));
+            return new NextPhase(meeting, attention, Optional.of(shown));
         }
         DrillSoFar soFar = progress.drill().orElseThrow();
         boolean slowDown = attention.shouldHearThereIsNoHurry(soFar);

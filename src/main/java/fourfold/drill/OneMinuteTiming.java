@@ -49,7 +49,9 @@ final class OneMinuteTiming {
         for (Trace trace : Families.traces()) {
             if (trace.operation() == operation
                     && progress.mastery(trace).level().atLeast(Mastery.ACCURATE)
-                    && !progress.isHeld(trace.family())) {
+                    && (operation == Operation.MULTIPLY || progress.hasSign(trace))
+                    && !progress.isHeld(trace.family())
+                    && !progress.isBeforeItsDate(trace.family())) {
                 questions.addAll(trace.questions());
             }
         }

@@ -10,6 +10,7 @@ import fourfold.log.Purpose;
 import fourfold.progress.Hint;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /** What the child sees. */
@@ -25,10 +26,16 @@ public sealed interface Phase {
      * @param depiction its picture; empty where the parent wants none
      * @param hint a way to the product from facts the child knows
      * @param grown how many of the picture's groups are shown, 1 to the smaller factor
+     * @param facts the family's facts as they are shown: a division whose sign has not come yet as a missing factor
      */
-    record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown) implements Phase {
+    record Meeting(Family family, Optional<Depiction> depiction, Optional<Hint> hint, int grown, List<Prompt> facts)
+            implements Phase {
         /** The most steps in which a picture grows (our own choice). */
         private static final int STEPS = 3;
+
+        public Meeting {
+            facts = List.copyOf(facts);
+        }
 
         /** How much of a family's picture is shown at first, and comes with each step. */
         static int step(Family family) {
@@ -36,7 +43,7 @@ public sealed interface Phase {
         }
 
         Meeting grow() {
-            return new Meeting(family, depiction, hint, Math.min(family.low(), grown + step(family)));
+            return new Meeting(family, depiction, hint, Math.min(family.low(), grown + step(family)), facts);
         }
 
         /** Whether the whole picture is shown. */

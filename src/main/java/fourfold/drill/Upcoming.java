@@ -32,10 +32,7 @@ record Upcoming(
 
     /** With the facts of a family to be met, in the order in which they are typed: result, turned around, divisions. */
     Upcoming meeting(Family family, Progress progress) {
-        boolean later = progress.steering().settings().divisionsLater();
-        List<Question> facts = family.questions().stream()
-                .filter(q -> !later || q.operation() == fourfold.facts.Operation.MULTIPLY)
-                .toList();
+        List<Question> facts = family.questions();
         Optional<Depiction> its = Help.depiction(progress, facts.get(0));
         return new Upcoming(toCopy, facts, its, toTime, timed);
     }

@@ -2,6 +2,8 @@ package fourfold.log;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 
@@ -61,6 +63,32 @@ public sealed interface ParentAction {
             return setting.equals(NAME) || setting.equals(AWAY) || setting.equals(SAME);
         }
     }
+
+    /**
+     * Write something into the home's calendar; part and text are checked where the calendar is read.
+     *
+     * @param part which part of the calendar, such as {@code start}
+     * @param text what it is to be, such as {@code 2026-09-07}
+     */
+    record CalendarEntry(String part, String text) implements ParentAction {}
+
+    /**
+     * A table's multiplication or division was taught at home, on the day of the action.
+     *
+     * @param table 1 to 10
+     */
+    record Taught(int table, Operation operation) implements ParentAction {
+        public Taught {
+            Families.checkTable(table);
+        }
+    }
+
+    /**
+     * The child practised away from the screen.
+     *
+     * @param day on which day, where the child was
+     */
+    record Away(LocalDate day, AwayPractice practice) implements ParentAction {}
 
     /** Take back an earlier action. Taking back an undo brings the action back. */
     record Undo(UUID action) implements ParentAction {}

@@ -8,6 +8,7 @@ import fourfold.drill.Summary;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
 import fourfold.log.RecordsFailure;
@@ -56,7 +57,7 @@ final class PlainWords {
         }
         String mixup = asking.help()
                 .mixup()
-                .map(m -> MixupWords.told(words, m, this::asked) + " ")
+                .map(m -> MixupWords.told(words, m, q -> asked(asking.prompt(), q)) + " ")
                 .orElse("");
         String begin = asking.reason() == Phase.Reason.PUTTING_RIGHT
                 ? say("plain.itis", question.expected())
@@ -82,10 +83,17 @@ final class PlainWords {
         List<String> lines = new ArrayList<>();
         lines.add(say("plain.meeting", family.low(), family.high(), family.product()));
         meeting.depiction().ifPresent(d -> lines.add(sentence(words.picture(d, false, family.low(), family.high()))));
-        family.questions().forEach(question -> lines.add(sentence(inWords(question))));
+        meeting.facts().forEach(fact -> lines.add(told(fact)));
         meeting.hint().ifPresent(h -> lines.add(words.hint(h, this::inWords)));
         lines.add(say("plain.ready"));
         return lines;
+    }
+
+    /** A fact of a lesson, as a sentence; one with a factor hidden as a question. */
+    private String told(Prompt fact) {
+        return fact instanceof MissingFactor hidden
+                ? say("plain.ask.factor", hidden.known(), hidden.product())
+                : sentence(inWords((Question) fact));
     }
 
     String right(Answer answer) {
@@ -140,6 +148,13 @@ final class PlainWords {
 
     private String name(Family family) {
         return asked(Question.product(family.low(), family.high()));
+    }
+
+    /** A question in the form in which the child was asked it. */
+    private String asked(Prompt prompt, Question question) {
+        boolean hidden =
+                prompt instanceof MissingFactor factor && factor.quotient().equals(question);
+        return hidden ? words.shown(prompt) : asked(question);
     }
 
     private String asked(Question question) {

@@ -19,21 +19,38 @@ final class MasteryTable {
             .map(f -> f.traces().stream().mapToInt(Trace::index).toArray())
             .toArray(int[][]::new);
 
-    private final FactMastery[] byTrace;
+    private static final long NEVER = Long.MAX_VALUE;
 
-    private MasteryTable(FactMastery[] byTrace) {
+    private final FactMastery[] byTrace;
+    /** The local day on which each family first came, by its index. */
+    private final long[] since;
+
+    private MasteryTable(FactMastery[] byTrace, long[] since) {
         this.byTrace = byTrace;
+        this.since = since;
     }
 
     private static MasteryTable unmet() {
         FactMastery[] byTrace = new FactMastery[Trace.COUNT];
         Arrays.fill(byTrace, FactMastery.UNMET);
-        return new MasteryTable(byTrace);
+        return new MasteryTable(byTrace, never());
+    }
+
+    private static long[] never() {
+        long[] since = new long[Families.COUNT];
+        Arrays.fill(since, NEVER);
+        return since;
+    }
+
+    private static void begin(long[] since, Answer answer) {
+        int family = answer.question().orElseThrow().family().index();
+        since[family] = since[family] == NEVER ? answer.localDay() : since[family];
     }
 
     /** A table in the making: takes answers in order of time. */
     static final class Fold {
         private final FactMastery.Fold[] byTrace = new FactMastery.Fold[Trace.COUNT];
+        private final long[] since = never();
 
         Fold() {
             Arrays.setAll(byTrace, i -> new FactMastery.Fold());
@@ -42,6 +59,7 @@ final class MasteryTable {
         /** Takes one more answer to a question; see {@link FactMastery.Fold#take}. */
         void take(Answer answer, int trace, double thinkingMillis, long limitMillis) {
             byTrace[trace].take(answer, thinkingMillis, limitMillis);
+            begin(since, answer);
         }
 
         /** As {@link MasteryTable#isMet}. */
@@ -52,7 +70,7 @@ final class MasteryTable {
         /** What it came to; the fold must not be used any more afterwards. */
         MasteryTable table() {
             return new MasteryTable(
-                    Arrays.stream(byTrace).map(FactMastery.Fold::mastery).toArray(FactMastery[]::new));
+                    Arrays.stream(byTrace).map(FactMastery.Fold::mastery).toArray(FactMastery[]::new), since.clone());
         }
     }
 
@@ -66,7 +84,14 @@ final class MasteryTable {
         int trace = answer.question().orElseThrow().traceIndex();
         FactMastery[] next = byTrace.clone();
         next[trace] = next[trace].after(answer, thinkingTime, limit);
-        return new MasteryTable(next);
+        long[] days = since.clone();
+        begin(days, answer);
+        return new MasteryTable(next, days);
+    }
+
+    /** The local day on which the family first came, counted from 1 January 1970; beyond all days if it never did. */
+    long since(Family family) {
+        return since[family.index()];
     }
 
     /** Whether any of the family's traces was met; a product that was only tried, and not known, has met nothing. */

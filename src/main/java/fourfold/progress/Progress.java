@@ -1,6 +1,5 @@
 package fourfold.progress;
 
-import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
@@ -14,9 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,15 +22,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Progress {
     private final Steering steering;
-    /** The families in the order of introduction: the steering's, worked out once. */
-    private final List<Family> order;
+    /** What the calendar opens on the day that is looked at, worked out once. */
+    private final Openings openings;
 
     private final AnswersSoFar answers;
     private final Optional<DrillSoFar> drill;
 
-    private Progress(Steering steering, List<Family> order, AnswersSoFar answers, Optional<DrillSoFar> drill) {
+    private Progress(Steering steering, Openings openings, AnswersSoFar answers, Optional<DrillSoFar> drill) {
         this.steering = steering;
-        this.order = order;
+        this.openings = openings;
         this.answers = answers;
         this.drill = drill;
     }
@@ -47,7 +44,7 @@ public final class Progress {
     public static Progress blank(Steering steering, Parameters constants) {
         Parameters parameters = constants.withLimit(steering.settings().quick());
         return new Progress(
-                steering, steering.introductionOrder(), AnswersSoFar.none(Memory.blank(parameters)), Optional.empty());
+                steering, Openings.always(steering), AnswersSoFar.none(Memory.blank(parameters)), Optional.empty());
     }
 
     /** The fold of a log that is at hand as a list. */
@@ -114,7 +111,7 @@ public final class Progress {
                     recent.drills(),
                     count,
                     Optional.ofNullable(last));
-            return new Progress(blank.steering, blank.order, all, Optional.empty());
+            return new Progress(blank.steering, blank.openings, all, Optional.empty());
         }
     }
 
@@ -122,7 +119,7 @@ public final class Progress {
     public Progress after(Answer answer) {
         boolean counts = answer.question().filter(q -> counts(answer, q)).isPresent();
         AnswersSoFar more = counts ? answers.after(answer, steering.settings().quick()) : answers.afterCopy(answer);
-        return new Progress(steering, order, more, drill.map(d -> d.after(answer)));
+        return new Progress(steering, openings, more, drill.map(d -> d.after(answer)));
     }
 
     /** Whether the question's family was not begun again after the answer. */
@@ -135,12 +132,23 @@ public final class Progress {
 
     /** With a drill begun. */
     public Progress beginning(DrillSession session) {
-        return new Progress(steering, order, answers, Optional.of(DrillSoFar.begun(session)));
+        Openings open = openings.isOn(session.localDay()) ? openings : Openings.on(steering, session.localDay());
+        return new Progress(steering, open, answers, Optional.of(DrillSoFar.begun(session)));
+    }
+
+    /**
+     * As it is under the calendar on a day; a drill that begins looks at its own day by itself. Before that, and without a
+     * calendar, no date holds anything back.
+     *
+     * @param localDay days since 1 January 1970
+     */
+    public Progress on(long localDay) {
+        return new Progress(steering, Openings.on(steering, localDay), answers, drill);
     }
 
     /** With a pause added to the time that the drill has spent in pauses. */
     public Progress pausedFor(Duration pause) {
-        return new Progress(steering, order, answers, drill.map(d -> d.pausedFor(pause)));
+        return new Progress(steering, openings, answers, drill.map(d -> d.pausedFor(pause)));
     }
 
     /** The drill that is going on. */
@@ -228,9 +236,7 @@ public final class Progress {
      * focus, each by the parent's order, then that order itself.
      */
     public Optional<Family> nextNew() {
-        return firstUnmet(among(steering.resets().keySet()))
-                .or(() -> firstUnmet(among(steering.focused())))
-                .or(() -> firstUnmet(order));
+        return openings.nextNew(this);
     }
 
     /** Whether the parent began the family again and it has not come yet; a family on hold does not come. */
@@ -240,36 +246,32 @@ public final class Progress {
 
     /** Whether nothing may be asked: what was met is all on hold, and nothing new may come. */
     public boolean isAllSetAside() {
-        return Families.all().stream().allMatch(f -> isHeld(f) || !(isMet(f) || mayCome(f)));
+        return openings.isAllSetAside(this);
     }
 
-    private boolean mayCome(Family family) {
-        return order.contains(family) || steering.focused().contains(family) || isToBeginAgain(family);
+    /** What the calendar says on the day that is looked at. */
+    Openings openings() {
+        return openings;
     }
 
-    /** Those of the families that are not on hold, in the order of introduction; what only a closed table brings last. */
-    private List<Family> among(Set<Family> wished) {
-        if (wished.isEmpty()) {
-            return List.of();
-        }
-        return Stream.concat(order.stream(), Families.all().stream())
-                .filter(f -> wished.contains(f) && !isHeld(f))
-                .distinct()
-                .toList();
+    /** The local day on which the family first came, counted from 1 January 1970; beyond all days if it never did. */
+    long since(Family family) {
+        return answers.masteries().since(family);
     }
 
-    private Optional<Family> firstUnmet(List<Family> families) {
-        for (Family family : families) {
-            if (!isMet(family)) {
-                return Optional.of(family);
-            }
-        }
-        return Optional.empty();
+    /** See {@link Dates#isBeforeItsDate}. */
+    public boolean isBeforeItsDate(Family family) {
+        return Dates.isBeforeItsDate(this, family);
     }
 
-    /** The families in the order in which they are to be introduced; see {@link Steering#introductionOrder}. */
+    /** See {@link Dates#hasSign}. */
+    public boolean hasSign(Trace division) {
+        return Dates.hasSign(this, division);
+    }
+
+    /** The families in the order in which they are to be introduced on the day that is looked at; see {@link Openings}. */
     public List<Family> introductionOrder() {
-        return order;
+        return openings.order();
     }
 
     /** How many families have reached {@code level}. */

@@ -24,6 +24,7 @@ import java.util.Set;
  * @param closed tables closed by hand
  * @param order the order in which tables open
  * @param settings the child's settings
+ * @param calendar the home's calendar
  */
 public record Steering(
         Set<Family> focused,
@@ -32,7 +33,8 @@ public record Steering(
         List<Integer> opened,
         Set<Integer> closed,
         List<Integer> order,
-        Settings settings) {
+        Settings settings,
+        Calendar calendar) {
     /** No action at all. */
     public static final Steering NONE = of(List.of());
 
@@ -54,6 +56,7 @@ public record Steering(
         Set<Integer> closed = new HashSet<>();
         Map<String, String> chosen = new LinkedHashMap<>();
         List<Integer> order = Families.USUAL_ORDER;
+        CalendarEntries.Fold calendar = new CalendarEntries.Fold();
         for (ActionRecord action : ActionRecord.inForce(actions)) {
             ParentAction done = action.action();
             if (done instanceof ParentAction.Focus focus) {
@@ -79,8 +82,9 @@ public record Steering(
             } else if (done instanceof ParentAction.Choose choose) {
                 chosen.put(choose.setting(), choose.chosen());
             }
+            calendar.take(action, chosen);
         }
-        return new Steering(focused, held, resets, opened, closed, order, Settings.of(chosen));
+        return new Steering(focused, held, resets, opened, closed, order, Settings.of(chosen), calendar.calendar());
     }
 
     /** Whether no family was ever begun again. */
@@ -95,11 +99,17 @@ public record Steering(
 
     /**
      * The families in the order in which they are to be introduced: tables opened by hand first, then by the order;
-     * without held families and without those that only a closed table would bring.
+     * without held families and without those that only a closed table would bring. The calendar's dates are left aside;
+     * see {@link Openings}.
      */
     public List<Family> introductionOrder() {
+        return introducedBy(order);
+    }
+
+    /** The same with other tables, in their order, after those that were opened by hand. */
+    List<Family> introducedBy(List<Integer> others) {
         List<Integer> tables = new ArrayList<>(opened);
-        order.stream().filter(t -> !tables.contains(t)).forEach(tables::add);
+        others.stream().filter(t -> !tables.contains(t)).forEach(tables::add);
         tables.removeAll(closed);
         return Families.introducedBy(tables).stream()
                 .filter(f -> !held.contains(f))

@@ -76,6 +76,15 @@ public final class ActionsJson {
         } else if (action instanceof ParentAction.Choose choose) {
             said(json, "choose", "setting", choose.setting());
             json.writeStringField("value", choose.chosen());
+        } else if (action instanceof ParentAction.CalendarEntry entry) {
+            said(json, "calendar", "part", entry.part());
+            json.writeStringField("value", entry.text());
+        } else if (action instanceof ParentAction.Taught taught) {
+            said(json, "taught", "operation", taught.operation().word());
+            json.writeNumberField("table", taught.table());
+        } else if (action instanceof ParentAction.Away away) {
+            said(json, "away", "day", away.day().toString());
+            json.writeStringField("practice", away.practice().key());
         } else if (action instanceof ParentAction.Undo undo) {
             said(json, "undo", "act", undo.action().toString());
         }

@@ -65,6 +65,11 @@ final class ChoiceContext {
         for (Family family : progress.steering().held()) {
             held[family.index()] = true;
         }
+        if (progress.steering().calendar().isFollowed()) {
+            for (Family family : Families.all()) {
+                held[family.index()] |= progress.isMet(family) && progress.isBeforeItsDate(family);
+            }
+        }
     }
 
     private void look(Family family, int f) {
@@ -161,7 +166,7 @@ final class ChoiceContext {
         return familiesMet;
     }
 
-    /** Whether the parent left the family out for now. */
+    /** Whether the parent left the family out for now, by hand or by a date that has not come. */
     boolean isHeld(int family) {
         return held[family];
     }
@@ -169,11 +174,6 @@ final class ChoiceContext {
     /** Whether all facts of the family are accurate. */
     boolean isAccurate(int family) {
         return accurate[family];
-    }
-
-    /** Whether the family's product is accurate. */
-    boolean isProductAccurate(int family) {
-        return progress.mastery(family).level().atLeast(Mastery.ACCURATE);
     }
 
     /** Whether a family that was met is not fluent yet; held ones do not count. */

@@ -6,6 +6,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
+import fourfold.progress.Dates;
 import fourfold.progress.FactMastery;
 import fourfold.progress.RecentDrills;
 import fourfold.progress.Setting;
@@ -101,7 +102,7 @@ final class NewFamilies {
         }
         Family hardest = null;
         double least = 2;
-        for (Family family : here.progress.introductionOrder()) {
+        for (Family family : Dates.askedUntaught(here.progress)) {
             int f = family.index();
             if (!here.isFamilyMet(f) && here.asked.times(f) == 0 && mayCome(f)) {
                 double chance = here.memory.chanceKnown(family);
@@ -211,14 +212,18 @@ final class NewFamilies {
                         >= (recent.load() >= rules.muchCarried() ? rules.shortWait() : rules.longestWait());
     }
 
-    /** Whether the parent asked for the family that comes next: begun again, in focus, or of a table opened by hand. */
+    /**
+     * Whether the parent asked for the family that comes next: begun again, in focus, of a table opened by hand, or the
+     * first of one that was taught at home.
+     */
     private boolean isWished() {
         Steering steering = here.progress.steering();
         return here.progress
                 .nextNew()
                 .filter(f -> here.progress.isToBeginAgain(f)
                         || steering.focused().contains(f)
-                        || steering.opened().stream().anyMatch(f::contains))
+                        || steering.opened().stream().anyMatch(f::contains)
+                        || Dates.isFirstOfANewTable(here.progress, f))
                 .isPresent();
     }
 

@@ -57,40 +57,31 @@ final class Rails {
         this.here = here;
         this.asked = here.asked;
         this.few = here.familiesMetBefore() < FEW;
-        boolean later = here.progress.steering().settings().divisionsLater();
         for (int t = 0; t < Trace.COUNT; t++) {
             missed[ChoiceContext.familyOf(t)] |= asked.errors(t) > 0;
             rests[t] = here.familiesMet() >= ENOUGH_FAMILIES && asked.errors(t) >= MOST_ERRORS;
         }
         for (int f = 0; f < Families.COUNT; f++) {
-            noteDivisions(f, later && !here.isProductAccurate(f));
+            noteDivisions(f);
         }
     }
 
-    private void noteDivisions(int f, boolean wait) {
+    private void noteDivisions(int f) {
         boolean all = true;
         for (int division : ChoiceContext.divisionsOf(f)) {
-            rests[division] |= wait;
             all &= rests[division];
             divisionTurns[f] += mayEverCome(division) ? turnsLeft(division) : 0;
         }
         familiesWithDivisions += divisionTurns[f] > 0 ? 1 : 0;
-        if (wait) {
-            asked.forgive(f);
-        } else {
-            // A product brings its inverse along, so it rests when none of them may come.
-            rests[f] |= all;
-        }
+        // A product brings its inverse along, so it rests when none of them may come.
+        rests[f] |= all;
     }
 
     private boolean mayEverCome(int trace) {
         return here.isMet(trace) && !rests[trace] && !here.isHeld(ChoiceContext.familyOf(trace));
     }
 
-    /**
-     * Whether the trace is left out for the rest of this drill: missed twice, or a division whose product must be accurate
-     * first because the parent wants divisions later.
-     */
+    /** Whether the trace is left out for the rest of this drill: it was missed twice. */
     boolean rests(int trace) {
         return rests[trace];
     }
@@ -106,9 +97,7 @@ final class Rails {
 
     /** Whether the inverse of the family's product could still follow it, at the distance it should have. */
     boolean hasRoomForAnInverse(int family) {
-        boolean later = here.progress.steering().settings().divisionsLater();
-        return (later && rests[ChoiceContext.divisionsOf(family)[0]])
-                || ((divisionTurns[family] > 0 || !here.isFamilyMet(family)) && isEnoughToAskBetween(family));
+        return (divisionTurns[family] > 0 || !here.isFamilyMet(family)) && isEnoughToAskBetween(family);
     }
 
     private boolean isEnoughToAskBetween(int family) {

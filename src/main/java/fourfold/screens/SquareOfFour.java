@@ -1,6 +1,7 @@
 package fourfold.screens;
 
 import fourfold.facts.Family;
+import fourfold.facts.Prompt;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
 import fourfold.words.Words;
@@ -13,15 +14,26 @@ public final class SquareOfFour {
 
     /** Draws it in the middle of three rows. */
     public static void draw(Picture picture, int y, Words words, Family family) {
-        List<String> rows = rows(words, family);
+        draw(picture, y, words, family.questions());
+    }
+
+    /** The same of a family's facts as they are shown, products first. */
+    public static void draw(Picture picture, int y, Words words, List<? extends Prompt> prompts) {
+        List<String> rows = rows(words, prompts);
         for (int i = 0; i < rows.size(); i++) {
             picture.centred(y + i, rows.get(i), Ink.QUIET);
         }
     }
 
+    /** Its rows. */
     public static List<String> rows(Words words, Family family) {
-        List<String> facts = family.facts().stream().map(words::fact).toList();
-        if (family.isSquare()) {
+        return rows(words, family.questions());
+    }
+
+    /** The same of a family's facts as they are shown, products first. */
+    public static List<String> rows(Words words, List<? extends Prompt> prompts) {
+        List<String> facts = prompts.stream().map(words::shown).toList();
+        if (facts.size() == 2) {
             return List.of(facts.get(0), "↕", facts.get(1));
         }
         int wide = facts.stream().mapToInt(String::length).max().orElse(0);

@@ -1,9 +1,13 @@
 package fourfold.store;
 
 import fourfold.facts.Family;
+import fourfold.facts.Operation;
+import fourfold.log.AwayPractice;
 import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.Reason;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -13,8 +17,9 @@ import java.util.stream.Stream;
  * An action as the file holds it.
  *
  * @param kind the word for what was done
- * @param detail to what: a family {@code 6x7}, a table {@code 7}, an order {@code 2 1 5 …}, {@code setting=text}, or the
- *     id of an action
+ * @param detail to what: a family {@code 6x7}, a table {@code 7}, an order {@code 2 1 5 …}, {@code setting=text}, a part of
+ *     the calendar {@code start=2026-09-07}, a lesson {@code 7 divide}, a day and what was practised with
+ *     {@code 2026-11-02 cards}, or the id of an action
  */
 public record ActionText(String kind, String detail) {
     private static final int LONGEST = 400;
@@ -41,7 +46,14 @@ public record ActionText(String kind, String detail) {
             return new ActionText(
                     "order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         } else if (action instanceof ParentAction.Choose choose) {
-            return choice(choose);
+            return choice("choose", choose.setting(), choose.chosen());
+        } else if (action instanceof ParentAction.CalendarEntry entry) {
+            return choice("calendar", entry.part(), entry.text());
+        } else if (action instanceof ParentAction.Taught taught) {
+            return new ActionText(
+                    "taught", taught.table() + " " + taught.operation().word());
+        } else if (action instanceof ParentAction.Away away) {
+            return new ActionText("away", away.day() + " " + away.practice().key());
         } else if (action instanceof ParentAction.Undo undo) {
             return new ActionText("undo", undo.action().toString());
         }
@@ -70,15 +82,18 @@ public record ActionText(String kind, String detail) {
             case "open" -> new ParentAction.OpenTable(Integer.parseInt(detail));
             case "close" -> new ParentAction.CloseTable(Integer.parseInt(detail));
             case "order" -> new ParentAction.Order(tables());
-            case "choose" -> chosen();
+            case "choose" -> new ParentAction.Choose(part(0, '='), part(1, '='));
+            case "calendar" -> new ParentAction.CalendarEntry(part(0, '='), part(1, '='));
+            case "taught" -> new ParentAction.Taught(Integer.parseInt(part(0, ' ')), Operation.ofWord(part(1, ' ')));
+            case "away" -> new ParentAction.Away(day(part(0, ' ')), AwayPractice.ofKey(part(1, ' ')));
             case "undo" -> new ParentAction.Undo(UUID.fromString(detail));
             default -> throw new IllegalArgumentException("no action is called \"" + kind + "\"");
         };
     }
 
-    private static ActionText choice(ParentAction.Choose choose) {
-        String detail = choose.setting() + "=" + choose.chosen();
-        if (!choose.setting().matches("[A-Za-z][A-Za-z0-9-]*")) {
+    private static ActionText choice(String kind, String name, String text) {
+        String detail = name + "=" + text;
+        if (!name.matches("[A-Za-z][A-Za-z0-9-]*")) {
             throw new Refusal(Reason.SETTING_NAME);
         }
         if (detail.length() > LONGEST) {
@@ -88,15 +103,24 @@ public record ActionText(String kind, String detail) {
                 .anyMatch(c -> Character.isISOControl(c) || Character.getType(c) == Character.SURROGATE)) {
             throw new Refusal(Reason.SETTING_CONTROL);
         }
-        return new ActionText("choose", detail);
+        return new ActionText(kind, detail);
     }
 
-    private ParentAction.Choose chosen() {
-        int sign = detail.indexOf('=');
+    /** What stands before the first such sign, or after it. */
+    private String part(int which, char between) {
+        int sign = detail.indexOf(between);
         if (sign < 1) {
-            throw new IllegalArgumentException("a choice is written setting=text, not \"" + detail + "\"");
+            throw new IllegalArgumentException("no " + between + " in \"" + detail + "\"");
         }
-        return new ParentAction.Choose(detail.substring(0, sign), detail.substring(sign + 1));
+        return which == 0 ? detail.substring(0, sign) : detail.substring(sign + 1);
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException("no day is " + text, e);
+        }
     }
 
     private List<Integer> tables() {

@@ -81,8 +81,10 @@ public final class ActionWords {
                     "action.order", order.tables().stream().map(String::valueOf).collect(Collectors.joining(" ")));
         } else if (action instanceof ParentAction.Choose choose) {
             return chosen(words, choose);
+        } else if (action instanceof ParentAction.Undo) {
+            return words.say("action.undo");
         }
-        return words.say("action.undo");
+        return CalendarWords.told(words, action);
     }
 
     /** A setting in the words of its page; what this program does not know is shown as it was kept. */

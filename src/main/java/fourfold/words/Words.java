@@ -3,7 +3,9 @@ package fourfold.words;
 import fourfold.drill.Depiction;
 import fourfold.facts.Fact;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.Problem;
 import fourfold.log.RecordsFailure;
@@ -17,6 +19,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -132,6 +135,11 @@ public final class Words {
         return named("date.days", day.getDayOfWeek().getValue()) + " " + date(day);
     }
 
+    /** The short name of a day of the week. */
+    public String dayName(DayOfWeek day) {
+        return named("date.days", day.getValue());
+    }
+
     private String named(String key, int number) {
         return say(key).split(" ", -1)[number - 1];
     }
@@ -185,6 +193,14 @@ public final class Words {
     /** A fact, as in {@code 56 ÷ 7 = 8}. */
     public String fact(Fact fact) {
         return asked(fact.question()) + " = " + fact.result();
+    }
+
+    /** What a lesson shows: a fact, or a product with a factor hidden, as in {@code 7 × ? = 56}. */
+    public String shown(Prompt prompt) {
+        if (prompt instanceof MissingFactor hidden) {
+            return hidden.known() + " " + sign(Operation.MULTIPLY) + " ? = " + hidden.product();
+        }
+        return prompt instanceof Question question ? fact(question.fact()) : Integer.toString(prompt.expected());
     }
 
     /** A level in this language. */

@@ -50,8 +50,15 @@ class PlayedDrillTest {
     void aRightAnswerStandsAsLongAsInTheDrillAndHelpComesWhenTheChildsSettingSays() {
         List<Answer> kept = new ArrayList<>();
         Settings calm = Settings.of(Map.of("calm", Integer.toString(CALM)));
-        Steering steering =
-                new Steering(Set.of(), Set.of(), Map.of(), List.of(), Set.of(), Steering.NONE.order(), calm);
+        Steering steering = new Steering(
+                Set.of(),
+                Set.of(),
+                Map.of(),
+                List.of(),
+                Set.of(),
+                Steering.NONE.order(),
+                calm,
+                Steering.NONE.calendar());
         DrillSession session = new DrillSession(new UUID(2, 2), new UUID(1, 1), START, 0, Duration.ofMinutes(8), 5);
         new PlayedDrill(new ByTurns(), new LastingGain(), kept::add).play(Progress.blank(steering), session);
         int right = 0;

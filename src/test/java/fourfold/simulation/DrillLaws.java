@@ -119,6 +119,11 @@ final class DrillLaws {
             count("empty drills");
             return;
         }
+        // A division in its other form, 7 × ? = 56, counts as a division in every law; its sign has a law of its own.
+        asked.stream()
+                .filter(a -> a.prompt() instanceof Question q && q.operation() == Operation.DIVIDE)
+                .filter(a -> !after.hasSign(a.question().orElseThrow().trace()))
+                .forEach(a -> breach("a sign before its date", where + ": " + a.prompt()));
         for (int i = 1; i < asked.size(); i++) {
             int product = asked.get(i).question().orElseThrow().family().product();
             if (asked.get(i - 1).question().orElseThrow().family().product() == product) {
@@ -175,7 +180,7 @@ final class DrillLaws {
             }
         }
         owed.keySet().stream()
-                .filter(f -> after.isMet(f) && !after.steering().settings().divisionsLater())
+                .filter(after::isMet)
                 .forEach(f -> breach(
                         "no inverse",
                         where + ": " + f
@@ -280,8 +285,6 @@ final class DrillLaws {
                         .filter(t -> t.operation() == Operation.DIVIDE
                                 && after.mastery(t).isMet())
                         .filter(t -> after.isMet(t.family()) && !after.isHeld(t.family()))
-                        .filter(t -> !after.steering().settings().divisionsLater()
-                                || after.mastery(t.family().index()).level().atLeast(Mastery.ACCURATE))
                         .filter(t -> times.getOrDefault(t, 0) < 3 && !missed.contains(t))
                         .map(Trace::family)
                         .distinct()

@@ -10,9 +10,11 @@ import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
 import fourfold.log.Answer;
+import fourfold.log.AwayPractice;
 import fourfold.log.ParentAction;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -74,9 +76,16 @@ class ActionTextTest {
         assertEquals(new ActionText("open", "10"), ActionText.of(new ParentAction.OpenTable(10)));
         assertEquals(new ActionText("close", "1"), ActionText.of(new ParentAction.CloseTable(1)));
         assertEquals(
-                new ActionText("order", "2 1 5 10 3 4 8 6 9 7"),
-                ActionText.of(new ParentAction.Order(Families.ENGLISH_ORDER)));
+                new ActionText("order", "2 1 5 10 3 4 6 7 8 9"),
+                ActionText.of(new ParentAction.Order(Families.EASY_FIRST)));
         assertEquals(new ActionText("choose", "name=a=b"), ActionText.of(new ParentAction.Choose("name", "a=b")));
+        assertEquals(
+                new ActionText("calendar", "start=2026-09-07"),
+                ActionText.of(new ParentAction.CalendarEntry("start", "2026-09-07")));
+        assertEquals(new ActionText("taught", "7 divide"), ActionText.of(new ParentAction.Taught(7, Operation.DIVIDE)));
+        assertEquals(
+                new ActionText("away", "2026-11-02 cards"),
+                ActionText.of(new ParentAction.Away(LocalDate.of(2026, 11, 2), AwayPractice.CARDS)));
         assertEquals(new ActionText("undo", SOME_ID), ActionText.of(new ParentAction.Undo(UUID.fromString(SOME_ID))));
     }
 
@@ -116,7 +125,20 @@ class ActionTextTest {
 
     @Provide
     Arbitrary<String> kinds() {
-        return Arbitraries.of("focus", "hold", "release", "reset", "open", "close", "order", "choose", "undo", "other");
+        return Arbitraries.of(
+                "focus",
+                "hold",
+                "release",
+                "reset",
+                "open",
+                "close",
+                "order",
+                "choose",
+                "undo",
+                "calendar",
+                "taught",
+                "away",
+                "other");
     }
 
     @Provide
@@ -135,6 +157,11 @@ class ActionTextTest {
                 tables.map(ParentAction.CloseTable::new),
                 Arbitraries.longs().map(ActionTextTest::order),
                 names.flatMap(name -> texts.map(text -> new ParentAction.Choose(name, text))),
+                names.flatMap(name -> texts.map(text -> new ParentAction.CalendarEntry(name, text))),
+                tables.map(table -> new ParentAction.Taught(table, Operation.DIVIDE)),
+                Arbitraries.integers()
+                        .between(0, 100_000)
+                        .map(day -> new ParentAction.Away(LocalDate.ofEpochDay(day), AwayPractice.PAGE)),
                 Arbitraries.longs().map(n -> new ParentAction.Undo(new UUID(n, ~n))));
     }
 

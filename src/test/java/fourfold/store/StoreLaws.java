@@ -200,7 +200,7 @@ abstract class StoreLaws {
                 new ParentAction.Reset(Family.of(3, 8)),
                 new ParentAction.OpenTable(10),
                 new ParentAction.CloseTable(1),
-                new ParentAction.Order(Families.ENGLISH_ORDER),
+                new ParentAction.Order(Families.EASY_FIRST),
                 new ParentAction.Choose("minutes", "8"),
                 new ParentAction.Choose("note", "ü = ½ × 1; drop table act --"),
                 new ParentAction.Undo(Invented.id(2_000_000)));

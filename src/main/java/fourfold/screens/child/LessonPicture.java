@@ -5,6 +5,7 @@ import fourfold.drill.Phase.Meeting;
 import fourfold.drill.Phase.Reason;
 import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.progress.Hint;
 import fourfold.progress.WrongAnswer;
@@ -34,11 +35,11 @@ final class LessonPicture {
         Family family = meeting.family();
         int last = picture.height() - 2;
         int top = picture.height() >= 22 ? 1 : 0;
-        int square = SquareOfFour.rows(words, family).size();
+        int square = SquareOfFour.rows(words, meeting.facts()).size();
         int y = top + 2 + square + 1;
         int room = last - y - 3;
         picture.centred(top, words.say("meet.title", family.low(), family.high(), family.product()), Ink.STRONG);
-        SquareOfFour.draw(picture, top + 2, words, family);
+        SquareOfFour.draw(picture, top + 2, words, meeting.facts());
         meeting.depiction()
                 .map(d -> FactPicture.of(d, family, meeting.grown()).fitted(picture.width() - 4, room))
                 .ifPresent(drawn -> {
@@ -81,8 +82,9 @@ final class LessonPicture {
                 .map(d -> FactPicture.of(d, question).fitted(picture.width() - 4, shelves.roomRows()))
                 .filter(d -> !d.rows(picture.width() - 4, shelves.roomRows()).isEmpty());
         if (drawn.isEmpty()) {
-            if (shelves.roomRows() >= 3) {
-                SquareOfFour.draw(picture, shelves.room(), words, question.family());
+            List<Prompt> facts = asking.help().facts();
+            if (shelves.roomRows() >= 3 && !facts.isEmpty()) {
+                SquareOfFour.draw(picture, shelves.room(), words, facts);
             }
             return;
         }
@@ -114,7 +116,14 @@ final class LessonPicture {
                 ? words.say("drill.shown.why")
                 : asking.help()
                         .mixup()
-                        .map(m -> MixupWords.told(words, m, words::asked))
+                        .map(m -> MixupWords.told(words, m, q -> asked(asking.prompt(), q)))
                         .orElse("");
+    }
+
+    /** A question in the form in which the child was asked it. */
+    private String asked(Prompt prompt, Question question) {
+        boolean hidden =
+                prompt instanceof MissingFactor factor && factor.quotient().equals(question);
+        return hidden ? words.shown(prompt) : words.asked(question);
     }
 }

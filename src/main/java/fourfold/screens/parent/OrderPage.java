@@ -65,7 +65,7 @@ record OrderPage(SteeringKeys steers, List<Integer> order, int chosen) implement
     private PageResult usual(int number) {
         return switch (number) {
             case 1 -> to(Families.USUAL_ORDER, chosen);
-            case 2 -> to(Families.ENGLISH_ORDER, chosen);
+            case 2 -> to(Families.EASY_FIRST, chosen);
             default -> PageResult.of(this);
         };
     }

@@ -5,6 +5,7 @@ import fourfold.drill.Phase;
 import fourfold.facts.Family;
 import fourfold.terminal.Picture;
 import fourfold.words.Words;
+import java.util.List;
 import java.util.Optional;
 
 /** Lessons drawn without a drill around them. */
@@ -16,7 +17,12 @@ public final class LessonPictures {
         new LessonPicture(Words.english())
                 .meeting(
                         picture,
-                        new Phase.Meeting(family, Optional.of(depiction), Optional.empty(), family.low()),
+                        new Phase.Meeting(
+                                family,
+                                Optional.of(depiction),
+                                Optional.empty(),
+                                family.low(),
+                                List.copyOf(family.questions())),
                         "Enter");
     }
 }

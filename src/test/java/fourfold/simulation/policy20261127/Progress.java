@@ -126,10 +126,11 @@ public final class Progress {
         return Math.floorDiv(at.getEpochSecond() + minutes * 60L, 86_400L);
     }
 
-    /** The order of that day: inside a table by the other factor. */
+    /** The order of that day: easy tables first, inside a table by the other factor. */
     private static List<Family> introductionOrder(Steering steering) {
         List<Integer> tables = new ArrayList<>(steering.opened());
-        steering.order().stream().filter(t -> !tables.contains(t)).forEach(tables::add);
+        List<Integer> chosen = steering.order().equals(Families.USUAL_ORDER) ? Families.EASY_FIRST : steering.order();
+        chosen.stream().filter(t -> !tables.contains(t)).forEach(tables::add);
         tables.removeAll(steering.closed());
         Set<Family> order = new LinkedHashSet<>();
         tables.forEach(t -> order.addAll(Families.inTable(t)));
