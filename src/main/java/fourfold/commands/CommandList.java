@@ -23,6 +23,9 @@ final class CommandList {
             "reset",
             "open",
             "close",
+            "calendar",
+            "taught",
+            "away",
             "children",
             "export",
             "gate",
@@ -82,6 +85,9 @@ final class CommandList {
             case "reset" -> new ResetCommand();
             case "open" -> new OpenCommand();
             case "close" -> new CloseCommand();
+            case "calendar" -> new CalendarCommand();
+            case "taught" -> new TaughtCommand();
+            case "away" -> new AwayCommand();
             case "children" -> new ChildrenCommand();
             case "export" -> new ExportCommand();
             case "gate" -> new GateCommand();

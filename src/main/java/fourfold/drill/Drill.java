@@ -13,6 +13,7 @@ import fourfold.log.Answer;
 import fourfold.log.DrillSession;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
+import fourfold.progress.Dates;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
 import fourfold.scheduling.Scheduler;
@@ -72,13 +73,14 @@ public final class Drill {
      * @param surface where answers are typed
      */
     public static Drill ready(Progress progress, DrillSession session, Scheduler scheduler, Surface surface) {
+        Progress begun = progress.beginning(session);
         return new Drill(
                 progress,
-                progress.beginning(session),
+                begun,
                 scheduler,
                 surface,
                 Upcoming.beginning(
-                        progress.isAllSetAside()
+                        begun.isAllSetAside() || Dates.isBeforeAll(begun)
                                 ? List.of()
                                 : WarmUp.numbers(WarmUp.handsKnown(progress.motor(), surface), session.seed())),
                 AttentionSignals.NOTHING,

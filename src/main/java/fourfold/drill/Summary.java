@@ -4,6 +4,7 @@ import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.log.Answer;
+import fourfold.progress.Dates;
 import fourfold.progress.DrillSoFar;
 import fourfold.progress.Progress;
 import fourfold.progress.Rates;
@@ -44,6 +45,8 @@ public record Summary(
     public enum Day {
         /** Nothing was asked, for the parent has set everything aside. */
         SET_ASIDE,
+        /** Nothing was asked, for no table has reached its date in the calendar. */
+        BEFORE_ITS_DATE,
         /** Nothing was asked from memory. */
         EMPTY,
         /** Much shorter than planned. */
@@ -51,7 +54,17 @@ public record Summary(
         /** Many questions were missed. */
         HARD,
         /** Any other. */
-        GOOD
+        GOOD;
+
+        /** Whether nothing was asked because the parent wants nothing asked today. */
+        public boolean isAtRest() {
+            return this == SET_ASIDE || this == BEFORE_ITS_DATE;
+        }
+
+        /** The key of the sentence that says so. */
+        public String why() {
+            return this == SET_ASIDE ? "summary.setaside" : "summary.beforedate";
+        }
     }
 
     /** A timing's operation and rates. */
@@ -114,17 +127,21 @@ public record Summary(
                 answered,
                 changes,
                 Gain.of(before, after, changes, fromMemory),
-                answered.asked() == 0 && before.isAllSetAside()
-                        ? Day.SET_ASIDE
+                answered.asked() == 0
+                        ? nothingAsked(after)
                         : day(answered, drill.practised(at), drill.session().planned()),
                 OneMinuteTiming.answers(drill).map(Summary::timed),
                 !left && !fromMemory.isEmpty() && !drill.isOver(at));
     }
 
-    private static Day day(Answered answered, Duration practised, Duration planned) {
-        if (answered.asked() == 0) {
-            return Day.EMPTY;
+    private static Day nothingAsked(Progress progress) {
+        if (progress.isAllSetAside()) {
+            return Day.SET_ASIDE;
         }
+        return Dates.isBeforeAll(progress) ? Day.BEFORE_ITS_DATE : Day.EMPTY;
+    }
+
+    private static Day day(Answered answered, Duration practised, Duration planned) {
         if (practised.toMillis() < SHORT_SHARE * planned.toMillis() && answered.asked() < FEW) {
             return Day.SHORT;
         }

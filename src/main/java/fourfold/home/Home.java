@@ -48,7 +48,7 @@ public final class Home implements AutoCloseable {
         steering = new SteerPractice(store, moments);
         children = new ChildRegister(store, file, seat, steering);
         practice = new Practice(store, moments, seeds, file, seat);
-        records = new PracticeRecords(store);
+        records = new PracticeRecords(store, moments);
         lookAhead = new LookAhead(store, moments);
         printPages = new PrintPages(store, moments, records, lookAhead, file);
     }

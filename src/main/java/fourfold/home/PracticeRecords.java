@@ -12,8 +12,10 @@ import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.records.AnswersCsv;
 import fourfold.store.Store;
+import fourfold.terminal.SessionClock;
 import java.io.IOException;
 import java.io.Writer;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -21,9 +23,21 @@ import java.util.function.Consumer;
 /** What is recorded of a child's practice, and what it adds up to. Every method may fail with {@link RecordsFailure}. */
 public final class PracticeRecords {
     private final Store store;
+    private final SessionClock moments;
 
-    PracticeRecords(Store store) {
+    PracticeRecords(Store store, SessionClock moments) {
         this.store = store;
+        this.moments = moments;
+    }
+
+    /** Today, where the home is. */
+    public LocalDate today() {
+        return LocalDate.ofInstant(moments.now(), moments.zone());
+    }
+
+    /** Dated today: the calendar says what is open. */
+    private Progress dated(Progress.Fold fold) {
+        return fold.progress().on(today().toEpochDay());
     }
 
     /** The child's progress: the fold over all answers. */
@@ -49,7 +63,7 @@ public final class PracticeRecords {
     private Standing standing(Child child, Progress.Fold fold) {
         LifetimeProgress stones = new LifetimeProgress(actions(child));
         read(child, fold.andThen(stones));
-        return new Standing(fold.progress(), stones);
+        return new Standing(dated(fold), stones);
     }
 
     private Steering steering(Child child) {
@@ -58,7 +72,7 @@ public final class PracticeRecords {
 
     private Progress folded(Child child, Progress.Fold fold) {
         read(child, fold);
-        return fold.progress();
+        return dated(fold);
     }
 
     /** Hands over each of the child's answers, oldest first. */

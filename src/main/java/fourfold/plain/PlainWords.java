@@ -116,8 +116,8 @@ final class PlainWords {
         if (summary.enough()) {
             lines.add(say("summary.enough"));
         }
-        if (summary.day() == Summary.Day.SET_ASIDE) {
-            lines.add(say("summary.setaside"));
+        if (summary.day().isAtRest()) {
+            lines.add(say(summary.day().why()));
             return lines;
         }
         lines.add(

@@ -3,6 +3,7 @@ package fourfold.words;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.log.ParentAction;
+import fourfold.progress.Dates;
 import fourfold.progress.Progress;
 import fourfold.progress.Setting;
 import java.util.ArrayList;
@@ -26,6 +27,9 @@ public final class ActionWords {
         if (alike && families.size() == actions.size()) {
             return told(words, last, named(words, families));
         }
+        if (actions.stream().allMatch(ParentAction.CalendarEntry.class::isInstance)) {
+            return actions.stream().map(a -> told(words, a)).sorted().collect(Collectors.joining("; "));
+        }
         String one = told(words, last);
         return actions.size() == 1 ? one : words.say("action.more", one, actions.size() - 1);
     }
@@ -35,7 +39,10 @@ public final class ActionWords {
         List<String> told = new ArrayList<>();
         if (progress.isAllSetAside()) {
             told.add(words.say("grid.setaside"));
+        } else if (Dates.isBeforeAll(progress)) {
+            told.add(words.say("grid.beforedate"));
         }
+        CalendarWords.waiting(words, progress).ifPresent(told::add);
         addFamilies(told, words, "acts.focused", progress::isFocused);
         addFamilies(told, words, "acts.held", progress::isHeld);
         addFamilies(told, words, "acts.again", progress::isToBeginAgain);

@@ -1,13 +1,18 @@
 package fourfold.words;
 
+import fourfold.facts.Families;
 import fourfold.facts.Operation;
 import fourfold.log.ParentAction;
+import fourfold.progress.Calendar;
 import fourfold.progress.CalendarEntries;
 import fourfold.progress.DateSpan;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
 import fourfold.progress.TableLessons;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -96,13 +101,80 @@ public final class CalendarWords {
                 : words.say("calendar.span", words.date(span.first()), words.date(span.last()));
     }
 
-    /** A day of the week, a name of the language in lower or upper case; empty if it is none. */
-    static Optional<DayOfWeek> day(Words words, String name) {
-        for (DayOfWeek day : DayOfWeek.values()) {
-            if (words.dayName(day).toLowerCase(Locale.ROOT).equals(name.toLowerCase(Locale.ROOT))) {
-                return Optional.of(day);
-            }
+    /** What the calendar comes to on a day, line by line. */
+    public static List<String> lines(Words words, Progress progress, LocalDate today) {
+        Calendar calendar = progress.steering().calendar();
+        List<String> lines = new ArrayList<>(List.of(year(words, calendar, today)));
+        lines.add(practice(words, progress.steering()));
+        if (!calendar.off().isEmpty()) {
+            lines.add(words.say(
+                    "calendar.off",
+                    calendar.off().stream().map(span -> span(words, span)).collect(Collectors.joining("; "))));
         }
-        return Optional.empty();
+        for (int table : progress.steering().order()) {
+            lines.add(words.say(
+                    "calendar.table",
+                    table,
+                    lesson(words, calendar, table, Operation.MULTIPLY, today),
+                    lesson(words, calendar, table, Operation.DIVIDE, today)));
+        }
+        calendar.weekLabels()
+                .forEach((day, note) ->
+                        lines.add(words.say("calendar.note.week", words.date(day), SafeText.safe(note))));
+        calendar.dayLabels().forEach((day, note) -> lines.add(words.namedDate(day) + ": " + SafeText.safe(note)));
+        calendar.away()
+                .forEach((day, what) -> lines.add(words.say(
+                        "calendar.away",
+                        words.namedDate(day),
+                        what.stream()
+                                .sorted()
+                                .map(w -> words.say("away.kind." + w.key()))
+                                .collect(Collectors.joining(", ")))));
+        waiting(words, progress).ifPresent(lines::add);
+        return lines;
+    }
+
+    /** Where the day lies in the school year. */
+    public static String year(Words words, Calendar calendar, LocalDate today) {
+        if (calendar.start().isEmpty()) {
+            return words.say("calendar.nostart");
+        }
+        String start = words.date(calendar.start().orElseThrow());
+        if (today.isBefore(calendar.start().orElseThrow())) {
+            return words.say("calendar.before", start);
+        }
+        return calendar.week(today)
+                .map(week -> words.say("calendar.now", start, week))
+                .orElseGet(() -> words.say("calendar.weekoff", start));
+    }
+
+    private static String practice(Words words, Steering steering) {
+        Set<DayOfWeek> days = steering.calendar().days();
+        return days.isEmpty()
+                ? words.counted(
+                        "calendar.perweek",
+                        steering.settings().days(),
+                        steering.settings().days())
+                : words.say("calendar.days", days(words, days));
+    }
+
+    /** When a table's multiplication or division is taught, and since when or from when on it is open. */
+    public static String lesson(Words words, Calendar calendar, int table, Operation operation, LocalDate today) {
+        LocalDate said = calendar.taught().get(new Calendar.Lesson(table, operation));
+        if (said != null) {
+            return words.say("calendar.taught", words.date(said));
+        }
+        String week = week(words, calendar.lessons(table), operation);
+        return calendar.opens(table, operation)
+                .map(day -> words.say(day.isAfter(today) ? "calendar.opens" : "calendar.open", week, words.date(day)))
+                .orElse(week);
+    }
+
+    /** How many families that were met rest until their date; empty if none does. */
+    public static Optional<String> waiting(Words words, Progress progress) {
+        int count = (int) Families.all().stream()
+                .filter(f -> progress.isMet(f) && progress.isBeforeItsDate(f))
+                .count();
+        return count == 0 ? Optional.empty() : Optional.of(words.counted("calendar.waiting", count, count));
     }
 }

@@ -161,8 +161,8 @@ record SummaryPicture(
 
     /** Everything there is to tell, the sentence to read aloud first. */
     private List<String> sentences(Summary summary) {
-        if (summary.day() == Day.SET_ASIDE) {
-            return List.of(words.say("summary.setaside"));
+        if (summary.day().isAtRest()) {
+            return List.of(words.say(summary.day().why()));
         }
         List<String> told = new ArrayList<>();
         boolean last = stones.filter(TodaysStones::areTheLast).isPresent();
@@ -195,7 +195,7 @@ record SummaryPicture(
     }
 
     private String next(Summary summary) {
-        if (summary.day() == Day.SET_ASIDE) {
+        if (summary.day().isAtRest()) {
             return "";
         }
         List<Family> again = summary.changes().again();

@@ -130,6 +130,8 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
             return PageResult.of(this, open(OpenPage.What.PLAN, at));
         } else if (key.is('w')) {
             return PageResult.of(this, open(OpenPage.What.AWAY, at));
+        } else if (key.is('k')) {
+            return PageResult.of(this, open(OpenPage.What.CALENDAR, at));
         } else if (key.is('s')) {
             return PageResult.of(this, open(OpenPage.What.SETTINGS, at));
         } else if (key.is('r')) {

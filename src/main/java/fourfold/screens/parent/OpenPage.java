@@ -36,7 +36,8 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         GUIDE,
         CARE,
         TOGETHER,
-        HOUSEHOLD;
+        HOUSEHOLD,
+        CALENDAR;
 
         /** Its name in texts. */
         String key() {
@@ -73,6 +74,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
             case GUIDE -> GuidePage.of(words);
             case TOGETHER, HOUSEHOLD ->
                 new TogetherPage(words, home.moments().zone(), home.together().state(), Optional.empty(), "");
+            case CALENDAR -> CalendarPage.of(new SteeringKeys(words, child, records.standing(child)), records.today());
             case CARE -> CarePage.of(words, home.moments().zone(), home.care().state());
         };
     }
