@@ -88,7 +88,7 @@ public final class Actions {
         }
     }
 
-    private static void checkChoice(ParentAction action) {
+    static void checkChoice(ParentAction action) {
         if (action instanceof ParentAction.Choose choose && choose.setting().equals(Children.NAME)) {
             try {
                 ChildName.chosen(choose.chosen());

@@ -3,74 +3,211 @@ package fourfold.store;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
+import fourfold.log.ChildName;
 import fourfold.log.DrillSession;
-import fourfold.log.RecordsFailure.Task;
+import fourfold.log.ParentAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.function.LongFunction;
 
-/** Keeps what can be kept of rows that were saved from a damaged file: in one write, and a refused row costs only itself. */
-public final class FittingRows {
-    private final List<Object> refused = new ArrayList<>();
+/**
+ * Keeps what can be kept of rows that were saved from a damaged file, in a fresh file that nobody else knows yet: all in
+ * one write, each row once, and a refused row costs only itself.
+ */
+public final class FittingRows implements AutoCloseable {
+    /** What became of a row. */
+    public enum Fate {
+        /** It is in the file. */
+        KEPT,
+        /** The same is there already. */
+        KNOWN,
+        /** Another is there in its place, what it belongs to is not there, or it breaks a rule of the tables. */
+        REFUSED
+    }
 
-    private FittingRows() {}
+    /** How often names that clash are sought, one child each time, before all later names are given up. */
+    private static final int ROUNDS = 3;
 
-    private interface Each<T> {
-        void keep(T one) throws SQLException;
+    private final Connection connection;
+    private final PreparedStatement insertDrill;
+    private final PreparedStatement insertAnswer;
+    private final PreparedStatement insertAction;
+    private final Map<UUID, Integer> children = new HashMap<>();
+    private final Map<UUID, Integer> drills = new HashMap<>();
+
+    private FittingRows(Connection connection) throws SQLException {
+        this.connection = connection;
+        Connections.run(connection, "BEGIN IMMEDIATE");
+        insertDrill = connection.prepareStatement(
+                "INSERT OR IGNORE INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed, nr)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?)");
+        insertAnswer = connection.prepareStatement(AnswerRow.INSERT.replace("INSERT INTO", "INSERT OR IGNORE INTO"));
+        insertAction = connection.prepareStatement(
+                "INSERT OR IGNORE INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"
+                        + " VALUES (?, ?, ?, ?, ?, ?)");
+    }
+
+    /** Begins to fill a file of ours that has no rows. */
+    public static FittingRows in(Path fresh) throws SQLException {
+        Connection connection = Connections.fresh(fresh);
+        try {
+            return new FittingRows(connection);
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
+        }
+    }
+
+    /** Keeps a child. That two have one name is settled with the actions, which may say that the two are one. */
+    public Fate keep(Child child) throws SQLException {
+        try (PreparedStatement insert =
+                connection.prepareStatement("INSERT OR IGNORE INTO child (id, name, created_at) VALUES (?, ?, ?)")) {
+            insert.setString(1, child.id().toString());
+            insert.setString(2, child.name());
+            insert.setLong(3, child.since().toEpochMilli());
+            if (insert.executeUpdate() == 0) {
+                return Fate.REFUSED;
+            }
+        }
+        children.put(child.id(), Children.numberOf(connection, child.id()));
+        return Fate.KEPT;
+    }
+
+    /** Keeps a drill of a child that was kept. */
+    public Fate keep(DrillSession session) throws SQLException {
+        Integer child = children.get(session.child());
+        if (child == null) {
+            return Fate.REFUSED;
+        }
+        int number = drills.size() + 1;
+        insertDrill.setString(1, session.id().toString());
+        insertDrill.setInt(2, child);
+        insertDrill.setLong(3, session.startedAt().toEpochMilli());
+        insertDrill.setInt(4, session.zoneOffsetMinutes());
+        insertDrill.setLong(5, session.planned().toSeconds());
+        insertDrill.setLong(6, session.seed());
+        insertDrill.setInt(7, number);
+        if (insertDrill.executeUpdate() == 0) {
+            return Fate.REFUSED;
+        }
+        drills.put(session.id(), number);
+        return Fate.KEPT;
+    }
+
+    /** Keeps an answer of a drill that was kept. */
+    public Fate keep(Answer answer) throws SQLException {
+        Integer drill = drills.get(answer.drill());
+        if (drill == null) {
+            return Fate.REFUSED;
+        }
+        AnswerRow.write(insertAnswer, drill, answer);
+        if (insertAnswer.executeUpdate() > 0) {
+            return Fate.KEPT;
+        }
+        List<Answer> there = Database.query(
+                connection,
+                AnswerRow.SELECT + "WHERE d.nr = ? AND a.position = ?",
+                values -> {
+                    values.setInt(1, drill);
+                    values.setInt(2, answer.position());
+                },
+                new AnswerRow(answer.child())::read);
+        return there.contains(answer) ? Fate.KNOWN : Fate.REFUSED;
     }
 
     /**
-     * Keeps them.
+     * Keeps the actions. A child whose later name another child has loses the choices of its names; if two were added
+     * under one name, the second gets another by a choice of its own.
      *
-     * @return the rows that were refused
+     * @param otherName a name for the child with this number
+     * @return how many were refused
      */
-    public static List<Object> keep(
-            Database database,
-            List<Child> children,
-            List<DrillSession> sessions,
-            List<Answer> answers,
-            List<ActionRecord> actions) {
-        FittingRows rows = new FittingRows();
-        database.write(Task.KEEP_ANSWERS, c -> {
-            rows.each(c, children, child -> Children.add(c, child));
-            rows.each(c, sessions, session -> DrillSessions.begin(c, session));
-            Collection<List<Answer>> drills = answers.stream()
-                    .collect(Collectors.groupingBy(Answer::drill, LinkedHashMap::new, Collectors.toList()))
-                    .values();
-            for (List<Answer> drill : drills) {
-                if (!rows.isKept(c, drill, all -> Answers.keep(c, all))) {
-                    rows.each(c, drill, answer -> Answers.keep(c, List.of(answer)));
-                }
-            }
-            rows.each(c, actions, action -> Actions.keep(c, action));
-            return rows;
-        });
-        database.checkpointIfPossible();
-        return rows.refused;
+    public int keepActions(Set<ActionRecord> actions, LongFunction<String> otherName) throws SQLException {
+        Set<UUID> unnamed = new HashSet<>();
+        Connections.run(connection, "SAVEPOINT actions");
+        int refused = insert(actions, unnamed);
+        List<Child> clashes = clashes();
+        for (int round = 1; round <= ROUNDS && !clashes.isEmpty(); round++) {
+            unnamed.addAll(round < ROUNDS ? Set.of(clashes.get(0).id()) : children.keySet());
+            Connections.run(connection, "ROLLBACK TO actions");
+            refused = insert(actions, unnamed);
+            clashes = clashes();
+        }
+        Connections.run(connection, "RELEASE actions");
+        for (Child child : clashes) {
+            giveName(child, otherName.apply(children.getOrDefault(child.id(), 0)));
+        }
+        return refused;
     }
 
-    private <T> void each(Connection connection, List<T> all, Each<T> keep) throws SQLException {
-        for (T one : all) {
-            if (!isKept(connection, one, keep)) {
-                refused.add(one);
+    /** All of them but choices of these children's names; gives how many were refused. */
+    private int insert(Set<ActionRecord> actions, Set<UUID> unnamed) throws SQLException {
+        int refused = 0;
+        for (ActionRecord action : actions) {
+            boolean name = action.action() instanceof ParentAction.Choose choose
+                    && choose.setting().equals(Children.NAME);
+            if ((name && unnamed.contains(action.child())) || !isKept(action)) {
+                refused++;
             }
         }
+        return refused;
     }
 
-    private <T> boolean isKept(Connection connection, T one, Each<T> keep) throws SQLException {
-        Connections.run(connection, "SAVEPOINT one");
-        try {
-            keep.keep(one);
-            return true;
-        } catch (SQLException | Refusal e) {
-            Connections.run(connection, "ROLLBACK TO one");
+    private boolean isKept(ActionRecord action) throws SQLException {
+        Integer child = children.get(action.child());
+        if (child == null) {
             return false;
-        } finally {
-            Connections.run(connection, "RELEASE one");
         }
+        ActionText text;
+        try {
+            Actions.checkChoice(action.action());
+            text = ActionText.of(action.action());
+        } catch (Refusal e) {
+            return false;
+        }
+        insertAction.setString(1, action.id().toString());
+        insertAction.setInt(2, child);
+        insertAction.setLong(3, action.at().toEpochMilli());
+        insertAction.setInt(4, action.zoneOffsetMinutes());
+        insertAction.setString(5, text.kind());
+        insertAction.setString(6, text.detail());
+        return insertAction.executeUpdate() > 0;
+    }
+
+    /** Of children who have one name now, all but the first. */
+    private List<Child> clashes() throws SQLException {
+        Set<String> names = new HashSet<>();
+        List<Child> clashes = new ArrayList<>();
+        for (Children.Known known : Children.all(connection)) {
+            if (!names.add(ChildName.folded(known.child().name()))) {
+                clashes.add(known.child());
+            }
+        }
+        return clashes;
+    }
+
+    private void giveName(Child child, String name) throws SQLException {
+        UUID id = UUID.nameUUIDFromBytes((child.id() + " is " + name).getBytes(StandardCharsets.UTF_8));
+        isKept(new ActionRecord(id, child.id(), child.since(), 0, new ParentAction.Choose(Children.NAME, name)));
+    }
+
+    /** All that was kept is in the file from now on. */
+    public void end() throws SQLException {
+        Connections.run(connection, "COMMIT");
+    }
+
+    @Override
+    public void close() throws SQLException {
+        connection.close();
     }
 }

@@ -1,9 +1,5 @@
 package fourfold.upkeep;
 
-import fourfold.log.ActionRecord;
-import fourfold.log.Answer;
-import fourfold.log.Child;
-import fourfold.log.DrillSession;
 import fourfold.log.Problem;
 import fourfold.log.Reason;
 import fourfold.log.RecordsFailure;
@@ -16,19 +12,18 @@ import fourfold.store.Journal;
 import fourfold.store.Refusal;
 import fourfold.store.Rights;
 import fourfold.store.Store;
-import fourfold.upkeep.RowCounts.Kind;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
 
 /**
  * What could be saved from a damaged file into a new one. The damaged file is only read, and comes in by the same door as
- * every file from elsewhere ({@link ForeignFile}); no library opens it. A value that was changed into
- * another possible value can't be distinguished from a true one.
+ * every file from elsewhere ({@link ForeignFile}); no library opens it. An answer with a value that
+ * was changed into another possible one is lost and counted so; in what else there is such a value can't be told from a
+ * true one.
  *
  * @param saved what was written to the new file
  * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
@@ -44,19 +39,32 @@ public record Salvage(RowCounts saved, int lost) {
      * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
      */
     public static Salvage of(Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless) {
+        return of(damaged, backup, fresh, nameless, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public static Salvage of(
+            Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless, Advance advance) {
         if (Files.exists(fresh)) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
         try (ForeignFile taken = ForeignFile.bytes(damaged);
                 PrivateFolder apart = PrivateFolder.make()) {
-            SalvagedRows rows = SalvagedRows.of(taken.copy());
+            LeafPages pages = LeafPages.of(taken.copy());
+            SalvagedRows rows = SalvagedRows.of(pages, advance.part(0, 10));
             if (backup.isPresent()) {
                 fill(rows, backup.get());
             }
             rows.nameTheNameless(nameless);
             Path made = apart.file("saved.db");
+            Store.open(made).close();
+            Journal.intoOneFile(made);
+            Salvage saved;
+            try (FittingRows filling = FittingRows.in(made)) {
+                saved = rows.writeTo(filling, pages, nameless, advance.part(10, 95));
+                filling.end();
+            }
             EarlierSlips.copy(taken.copy(), made);
-            Salvage saved = write(rows, made);
             // The new file is often carried elsewhere: it is to be whole by itself.
             Store.open(made).close();
             Journal.intoOneFile(made);
@@ -71,9 +79,9 @@ public record Salvage(RowCounts saved, int lost) {
         }
     }
 
-    private static void fill(SalvagedRows rows, Path backup) throws IOException {
+    private static void fill(SalvagedRows rows, Path backup) throws IOException, SQLException {
         try (ForeignFile good = ForeignFile.of(backup, Task.SALVAGE, Reason.NO_BACKUP)) {
-            rows.fillFrom(SalvagedRows.of(good.file()));
+            rows.fillFrom(SalvagedRows.of(LeafPages.of(good.file()), Advance.UNSEEN));
         }
     }
 
@@ -84,25 +92,5 @@ public record Salvage(RowCounts saved, int lost) {
         Rights.makeFile(unfinished);
         Disk.REAL.fill(made, unfinished);
         Disk.REAL.rename(unfinished, fresh);
-    }
-
-    private static Salvage write(SalvagedRows rows, Path fresh) {
-        try (Store store = Store.open(fresh)) {
-            List<Child> children = rows.children();
-            List<DrillSession> sessions = rows.sessions();
-            List<Answer> answers = rows.answers();
-            List<ActionRecord> actions = rows.actions();
-            List<Object> refused = FittingRows.keep(store.database(), children, sessions, answers, actions);
-            RowCounts saved = RowCounts.NONE
-                    .plus(Kind.CHILD, kept(children, refused, Child.class))
-                    .plus(Kind.DRILL, kept(sessions, refused, DrillSession.class))
-                    .plus(Kind.ANSWER, kept(answers, refused, Answer.class))
-                    .plus(Kind.ACTION, kept(actions, refused, ActionRecord.class));
-            return new Salvage(saved, refused.size() + rows.impossible());
-        }
-    }
-
-    private static <T> int kept(List<T> all, List<Object> refused, Class<T> kind) {
-        return all.size() - (int) refused.stream().filter(kind::isInstance).count();
     }
 }

@@ -6,35 +6,53 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.store.ActionText;
 import fourfold.store.AnswerValues;
-import java.io.IOException;
-import java.nio.file.Path;
+import fourfold.store.FittingRows;
+import fourfold.store.Refusal;
+import fourfold.upkeep.RowCounts.Kind;
+import java.nio.charset.StandardCharsets;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongFunction;
 
-/** The rows that could be made out in a file, by the numbers by which they refer to each other. */
+/**
+ * The rows that could be made out in a file, by the numbers by which they refer to each other. Children, drills and
+ * actions are held; the answers, by far the most, go by one at a time.
+ */
 final class SalvagedRows {
     private static final int ANSWER_COLUMNS = 15;
     private static final int EARLIER_ANSWER_COLUMNS = 13;
 
     private final Map<Long, Child> children = new TreeMap<>();
-    private final Map<Long, LeafPages.Row> drills = new TreeMap<>();
-    private final List<LeafPages.Row> answers = new ArrayList<>();
+    private final Map<Long, DrillRow> drills = new TreeMap<>();
     private final List<LeafPages.Row> actions = new ArrayList<>();
+    private final Map<Kind, Integer> saved = new EnumMap<>(Kind.class);
     private int impossible;
+
+    /** A drill, in the place of its child only the number of the child's row. */
+    private record DrillRow(DrillSession session, long child) {}
 
     private SalvagedRows() {}
 
-    static SalvagedRows of(Path file) throws IOException {
+    /**
+     * All but the answers.
+     *
+     * @throws Refusal if there are more than any family has
+     */
+    static SalvagedRows of(LeafPages pages, Advance advance) throws SQLException {
         SalvagedRows rows = new SalvagedRows();
-        LeafPages.read(file, rows::take);
+        pages.read(columns -> columns == 4 || columns == 7, advance, rows::take);
         return rows;
     }
 
@@ -44,29 +62,31 @@ final class SalvagedRows {
         try {
             if (values.size() == 4) {
                 children.put(row.number(), child(row));
-            } else if (values.size() == 7 && values.get(6).orElse("") instanceof Long) {
-                UUID.fromString(text(row, 1));
-                drills.put(row.number(), row);
-            } else if (values.size() == 7) {
+            } else if (values.get(6).orElse("") instanceof Long) {
+                drills.put(row.number(), drill(row));
+            } else {
                 actions.add(row);
-            } else if (values.size() == ANSWER_COLUMNS || values.size() == EARLIER_ANSWER_COLUMNS) {
-                answers.add(row);
             }
         } catch (RuntimeException e) {
             impossible++;
         }
+        ForeignRows.checkCount("child", children.size());
+        ForeignRows.checkCount("drill", drills.size());
+        ForeignRows.checkCount("act", actions.size());
     }
 
     /** What a good backup knows of children and drills whose rows are gone here. */
     void fillFrom(SalvagedRows backup) {
+        Set<UUID> known = new HashSet<>();
+        children.values().forEach(c -> known.add(c.id()));
+        drills.values().forEach(d -> known.add(d.session().id()));
         backup.children.forEach((number, child) -> {
-            if (children.values().stream().noneMatch(c -> c.id().equals(child.id()))) {
+            if (!known.contains(child.id())) {
                 children.putIfAbsent(number, child);
             }
         });
         backup.drills.forEach((number, drill) -> {
-            String id = text(drill, 1);
-            if (drills.values().stream().noneMatch(d -> text(d, 1).equals(id))) {
+            if (!known.contains(drill.session().id())) {
                 drills.putIfAbsent(number, drill);
             }
         });
@@ -74,51 +94,66 @@ final class SalvagedRows {
 
     /** A name for each child that drills belong to and that is gone. */
     void nameTheNameless(LongFunction<String> nameless) {
-        for (LeafPages.Row drill : drills.values()) {
-            long number = number(drill, 2);
-            children.computeIfAbsent(number, n -> nameless(nameless.apply(n), drill));
+        for (DrillRow drill : drills.values()) {
+            children.computeIfAbsent(drill.child(), n -> nameless(nameless.apply(n), drill.session()));
         }
     }
 
-    private static Child nameless(String name, LeafPages.Row drill) {
-        UUID id = UUID.nameUUIDFromBytes(
-                ("child of " + text(drill, 1)).getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        return new Child(id, name, Instant.ofEpochMilli(number(drill, 3)));
+    private static Child nameless(String name, DrillSession drill) {
+        UUID id = UUID.nameUUIDFromBytes(("child of " + drill.id()).getBytes(StandardCharsets.UTF_8));
+        return new Child(id, name, drill.startedAt());
     }
 
-    List<Child> children() {
-        return List.copyOf(children.values());
-    }
-
-    /** How many rows were there and made no sense. */
-    int impossible() {
-        return impossible;
-    }
-
-    List<DrillSession> sessions() {
-        List<DrillSession> sessions = new ArrayList<>();
-        drills.values().forEach(row -> session(row).ifPresent(sessions::add));
-        return sessions;
-    }
-
-    /** The answers whose drill is known; the others are counted among the impossible. */
-    List<Answer> answers() {
-        List<Answer> all = new ArrayList<>();
-        for (LeafPages.Row row : answers) {
-            try {
-                DrillSession session = Optional.ofNullable(drills.get(number(row, 0)))
-                        .flatMap(this::session)
-                        .orElseThrow(() -> new IllegalArgumentException("its drill is gone"));
-                all.add(answer(row, session));
-            } catch (RuntimeException e) {
-                impossible++;
-            }
+    /** Writes all of them to a fresh file, the answers as they go by. */
+    Salvage writeTo(FittingRows fresh, LeafPages pages, LongFunction<String> nameless, Advance advance)
+            throws SQLException {
+        for (Child child : children.values()) {
+            count(Kind.CHILD, fresh.keep(child));
         }
-        return all;
+        Map<Long, DrillSession> sessions = new TreeMap<>();
+        for (Map.Entry<Long, DrillRow> drill : drills.entrySet()) {
+            DrillSession session = session(drill.getValue());
+            sessions.put(drill.getKey(), session);
+            count(Kind.DRILL, fresh.keep(session));
+        }
+        pages.read(n -> n == ANSWER_COLUMNS, advance.part(0, 80), row -> answer(row, sessions, fresh));
+        // What today's program has written anew may still stand as an earlier one's in pages that are free now.
+        boolean stale = saved.containsKey(Kind.ANSWER);
+        int before = impossible;
+        pages.read(n -> n == EARLIER_ANSWER_COLUMNS, advance.part(80, 95), row -> answer(row, sessions, fresh));
+        impossible = stale ? before : impossible;
+        Set<ActionRecord> all = actions();
+        int refused = fresh.keepActions(all, nameless);
+        saved.put(Kind.ACTION, all.size() - refused);
+        RowCounts counts = RowCounts.NONE;
+        for (Map.Entry<Kind, Integer> kind : saved.entrySet()) {
+            counts = counts.plus(kind.getKey(), kind.getValue());
+        }
+        return new Salvage(counts, impossible + refused);
     }
 
-    List<ActionRecord> actions() {
-        List<ActionRecord> all = new ArrayList<>();
+    private void count(Kind kind, FittingRows.Fate fate) {
+        if (fate == FittingRows.Fate.KEPT) {
+            saved.merge(kind, 1, Integer::sum);
+        } else if (fate == FittingRows.Fate.REFUSED) {
+            impossible++;
+        }
+    }
+
+    /** An answer whose drill is gone, or that is not as it was kept, is counted among the impossible. */
+    private void answer(LeafPages.Row row, Map<Long, DrillSession> sessions, FittingRows fresh) throws SQLException {
+        Optional<Answer> answer = Optional.empty();
+        try {
+            answer = Optional.ofNullable(sessions.get(number(row, 0))).map(session -> answer(row, session));
+        } catch (RuntimeException e) {
+            // It makes no sense, or not the sense it made when it was kept.
+        }
+        count(Kind.ANSWER, answer.isPresent() ? fresh.keep(answer.get()) : FittingRows.Fate.REFUSED);
+        ForeignRows.checkCount("answer", saved.getOrDefault(Kind.ANSWER, 0));
+    }
+
+    private Set<ActionRecord> actions() {
+        Set<ActionRecord> all = new LinkedHashSet<>();
         for (LeafPages.Row row : actions) {
             try {
                 Child child = Optional.ofNullable(children.get(number(row, 2)))
@@ -140,19 +175,25 @@ final class SalvagedRows {
         return new Child(UUID.fromString(text(row, 1)), text(row, 2), Instant.ofEpochMilli(number(row, 3)));
     }
 
-    private Optional<DrillSession> session(LeafPages.Row row) {
-        try {
-            return Optional.ofNullable(children.get(number(row, 2)))
-                    .map(child -> new DrillSession(
-                            UUID.fromString(text(row, 1)),
-                            child.id(),
-                            Instant.ofEpochMilli(number(row, 3)),
-                            small(row, 4),
-                            Duration.ofSeconds(number(row, 5)),
-                            number(row, 6)));
-        } catch (RuntimeException e) {
-            return Optional.empty();
-        }
+    private static DrillRow drill(LeafPages.Row row) {
+        UUID id = UUID.fromString(text(row, 1));
+        DrillSession session = new DrillSession(
+                id,
+                id,
+                Instant.ofEpochMilli(number(row, 3)),
+                small(row, 4),
+                Duration.ofSeconds(number(row, 5)),
+                number(row, 6));
+        return new DrillRow(session, number(row, 2));
+    }
+
+    /** The drill of the child whose it is. */
+    private DrillSession session(DrillRow row) {
+        DrillSession drill = row.session();
+        UUID child =
+                Optional.ofNullable(children.get(row.child())).map(Child::id).orElse(drill.child());
+        return new DrillSession(
+                drill.id(), child, drill.startedAt(), drill.zoneOffsetMinutes(), drill.planned(), drill.seed());
     }
 
     /** A row of an earlier program has neither a pace nor a checksum. */

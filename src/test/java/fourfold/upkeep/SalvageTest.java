@@ -30,7 +30,7 @@ class SalvageTest {
     private Path folder;
 
     @Test
-    void aRowThatIsRefusedCostsOnlyItselfAndNoTime() throws SQLException {
+    void aRowThatIsRefusedCostsOnlyItselfAndNoTimeAndASecondChildOfThatNameGetsAnother() throws SQLException {
         Path file = folder.resolve("fourfold.db");
         List<DrillSession> sessions = new ArrayList<>();
         List<Answer> answers = new ArrayList<>();
@@ -58,6 +58,9 @@ class SalvageTest {
             statement.execute(
                     "INSERT INTO answer SELECT 99, 1, asked_at, 0, purpose, operation, left_number, right_number,"
                             + " typed, first_key_ms, whole_ms, 0, 1, pace, NULL FROM answer WHERE drill_nr = 1 AND position = 1");
+            // An answer at a time that no table takes.
+            statement.execute("PRAGMA ignore_check_constraints = ON");
+            statement.execute("UPDATE answer SET asked_at = -1, checksum = NULL WHERE drill_nr = 40 AND position = 50");
         }
         long started = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         Salvage salvage = Salvage.of(file, Optional.empty(), folder.resolve("saved.db"), n -> "Nameless " + n);
@@ -65,13 +68,18 @@ class SalvageTest {
         assertEquals(
                 new Salvage(
                         RowCounts.NONE
-                                .plus(RowCounts.Kind.CHILD, 1)
-                                .plus(RowCounts.Kind.DRILL, 40)
+                                .plus(RowCounts.Kind.CHILD, 2)
+                                .plus(RowCounts.Kind.DRILL, 41)
                                 .plus(RowCounts.Kind.ANSWER, 2_000),
-                        3),
+                        1),
                 salvage);
         assertTrue(took < 10_000_000_000L, took + " ns of work");
         assertEquals(List.of(), Verification.of(folder.resolve("saved.db")));
+        try (Store store = Store.open(folder.resolve("saved.db"))) {
+            assertEquals(
+                    List.of("Ana", "Nameless 2"),
+                    store.children().stream().map(Child::name).toList());
+        }
     }
 
     /** What stands in a file's own schema is run by whoever opens it; to salvage it nobody does. */
