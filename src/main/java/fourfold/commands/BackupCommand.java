@@ -35,7 +35,10 @@ final class BackupCommand implements Callable<Integer> {
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
             String name = to;
             print(LongWork.of(
-                    app, () -> name == null ? backups.named(today + "-by-hand") : backups.to(Home.path(name))));
+                    app,
+                    advance -> name == null
+                            ? backups.named(today + "-by-hand", advance)
+                            : backups.to(Home.path(name), advance)));
         }
         return ExitCode.DONE;
     }

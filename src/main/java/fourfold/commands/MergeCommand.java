@@ -53,7 +53,7 @@ final class MergeCommand implements Callable<Integer> {
             Instant now = home.moments().now();
             Merge.Said said =
                     new Merge.Said(same, apart, back, now, home.moments().zoneOffsetMinutes(now));
-            Merge preview = LongWork.of(app, () -> home.mergeFile().preview(from, said));
+            Merge preview = LongWork.of(app, advance -> home.mergeFile().preview(from, said, advance));
             print(preview);
             if (!preview.unsettled().isEmpty()) {
                 preview.unsettled().forEach(this::ask);

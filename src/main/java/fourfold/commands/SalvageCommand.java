@@ -8,7 +8,7 @@ import fourfold.upkeep.Salvage;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -27,9 +27,12 @@ final class SalvageCommand implements Callable<Integer> {
     public Integer call() {
         Path file = app.place();
         Words words = app.words();
-        Optional<Path> backup = Backups.of(file).lastGood().map(Backup::file);
+        List<Path> backups = Backups.of(file).all().stream().map(Backup::file).toList();
         Salvage saved = LongWork.of(
-                app, () -> Salvage.of(file, backup, Home.path(fresh), number -> words.say("salvaged.name", number)));
+                app,
+                advance -> Salvage.of(
+                        file, backups, Home.path(fresh), number -> words.say("salvaged.name", number), advance));
+        saved.passedOver().forEach(failure -> say(words.failure(failure)));
         say(words.say(
                 "command.salvage.saved",
                 fresh,

@@ -28,7 +28,7 @@ final class VerifyCommand implements Callable<Integer> {
     public Integer call() {
         Path file = name == null ? app.place() : Home.path(name);
         Words words = app.words();
-        List<Problem> findings = LongWork.of(app, () -> Verification.of(file));
+        List<Problem> findings = LongWork.of(app, advance -> Verification.of(file, advance));
         Verification.notes(file).forEach(note -> say(words.problem(note)));
         if (findings.isEmpty()) {
             say(words.say("command.verify.well", file));

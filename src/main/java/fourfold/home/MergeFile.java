@@ -1,6 +1,7 @@
 package fourfold.home;
 
 import fourfold.store.Store;
+import fourfold.upkeep.Advance;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Merge;
 import java.nio.file.Path;
@@ -17,8 +18,8 @@ public final class MergeFile {
     }
 
     /** What would be taken in from the other file, and what is still to be settled; nothing is changed. */
-    public Merge preview(Path from, Merge.Said said) {
-        return Merge.preview(store, from, said);
+    public Merge preview(Path from, Merge.Said said, Advance advance) {
+        return Merge.preview(store, from, said, advance);
     }
 
     /**

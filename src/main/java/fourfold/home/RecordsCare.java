@@ -7,6 +7,7 @@ import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
 import fourfold.store.Journal;
 import fourfold.store.Store;
+import fourfold.upkeep.Advance;
 import fourfold.upkeep.Backup;
 import fourfold.upkeep.Backups;
 import fourfold.upkeep.Difference;
@@ -71,20 +72,20 @@ public final class RecordsCare {
     }
 
     /** Makes a backup that is never thinned out. */
-    public Backup backUp(LocalDate today) {
-        return Backups.of(family()).named(today + "-by-hand");
+    public Backup backUp(LocalDate today, Advance advance) {
+        return Backups.of(family()).named(today + "-by-hand", advance);
     }
 
     /** Lays a whole, checked copy in a folder under the file's own name, or makes the file that is named. */
-    public Backup copyTo(Path place) {
+    public Backup copyTo(Path place, Advance advance) {
         Path file = family();
         Path name = file.getFileName();
-        return Backups.of(file).to(Files.isDirectory(place) && name != null ? place.resolve(name) : place);
+        return Backups.of(file).to(Files.isDirectory(place) && name != null ? place.resolve(name) : place, advance);
     }
 
     /** What is wrong with the file; nothing if all is well. */
-    public List<Problem> check() {
-        return Verification.ofOpen(family());
+    public List<Problem> check(Advance advance) {
+        return Verification.ofOpen(family(), advance);
     }
 
     /** What going back to a backup, or to a copy from another computer, would bring and cost. */

@@ -21,8 +21,20 @@ public final class Answers {
 
     private Answers() {}
 
-    /** Hands over each of the child's answers: by the drill's start, its id, and the position in it. */
+    /**
+     * Hands over each of the child's answers: by the drill's start, its id, and the position in it.
+     *
+     * @throws Refusal if one can't be made out, or is not as it was kept
+     */
     public static void read(Connection connection, UUID child, Consumer<Answer> each) throws SQLException {
+        read(connection, child, each, refusal -> {
+            throw refusal;
+        });
+    }
+
+    /** The same, and goes on behind what can't be made out. */
+    public static void read(Connection connection, UUID child, Consumer<Answer> each, Consumer<Refusal> lost)
+            throws SQLException {
         List<UUID> same = SameChildren.in(connection).rows(child);
         // With one row the database finds the drills already in order; with several it has to sort.
         String condition = "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ") + "(SELECT nr FROM child WHERE id"
@@ -32,7 +44,14 @@ public final class Answers {
             SameChildren.filling(same).into(statement);
             try (ResultSet rows = statement.executeQuery()) {
                 while (rows.next()) {
-                    each.accept(reader.read(rows));
+                    Answer answer;
+                    try {
+                        answer = reader.read(rows);
+                    } catch (Refusal e) {
+                        lost.accept(e);
+                        continue;
+                    }
+                    each.accept(answer);
                 }
             }
         }

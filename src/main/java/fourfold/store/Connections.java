@@ -78,6 +78,8 @@ public final class Connections {
     private static SQLiteConfig config(Duration patience) {
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout((int) patience.toMillis());
+        // Or the driver asks after every row that is added which number it has got.
+        config.setGetGeneratedKeys(false);
         return config;
     }
 

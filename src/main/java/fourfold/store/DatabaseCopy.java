@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.function.IntConsumer;
 
 /** A whole copy of an open store, made beside it and checked. */
 public final class DatabaseCopy {
@@ -37,19 +38,44 @@ public final class DatabaseCopy {
 
     /** Fills an empty file with a whole copy, checked, that needs no log beside it: a copy of it is whole too. */
     public static void fill(Path copy, Connection connection) throws SQLException, IOException {
+        fill(copy, connection, 0, percent -> {});
+    }
+
+    /**
+     * The same, and tells how far it has come.
+     *
+     * @param bytes how large the copy will be, about
+     * @param percent is told 0 to 100
+     */
+    public static void fill(Path copy, Connection connection, long bytes, IntConsumer percent)
+            throws SQLException, IOException {
+        Ticks.watch(connection, ticks -> {
+            percent.accept(Ticks.share(copy.toFile().length(), bytes) / 2);
+            return true;
+        });
         // The library takes an empty file over and leaves its rights as they are.
         Database.run(connection, "VACUUM INTO ?", values -> values.setString(1, copy.toString()));
         force(copy);
-        check(copy);
+        check(copy, half -> percent.accept(50 + half / 2));
     }
 
     /** Reads every page of the copy, without changing it. */
     public static void check(Path copy) throws SQLException {
+        check(copy, percent -> {});
+    }
+
+    private static void check(Path copy, IntConsumer percent) throws SQLException {
         try (Connection connection = Connections.checking(copy)) {
+            long expected = Ticks.ofCheck(copy.toFile().length());
+            Ticks.watch(connection, ticks -> {
+                percent.accept(Ticks.share(ticks, expected));
+                return true;
+            });
             List<String> found =
                     Database.query(connection, "PRAGMA integrity_check", none -> {}, row -> row.getString(1));
             if (!found.equals(List.of("ok"))) {
-                throw new Failure.Known(Problem.of(Reason.COPY_NOT_WHOLE, Failure.shown(copy)));
+                throw new Failure.Known(
+                        Failure.unread(found).orElseGet(() -> Problem.of(Reason.COPY_NOT_WHOLE, Failure.shown(copy))));
             }
         }
     }

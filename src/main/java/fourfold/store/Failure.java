@@ -10,6 +10,10 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
@@ -18,6 +22,9 @@ import org.sqlite.SQLiteException;
 /** Turns an error of the database or the system into a problem that can be shown to a parent. */
 public final class Failure {
     private static final int PRIMARY_CODE = 0xff;
+
+    /** SQLITE_IOERR, or SQLITE_IOERR_READ (sqlite.org/rescode.html). */
+    private static final Pattern READ_ERROR = Pattern.compile("error code=(10|266)\\b");
 
     private Failure() {}
 
@@ -89,6 +96,15 @@ public final class Failure {
     /** What is wrong with a value of a file: what we found ourselves, or else that an id is none. */
     public static Problem value(IllegalArgumentException cause) {
         return cause instanceof InvalidValue invalid ? invalid.problem() : Problem.of(Reason.ID_UNREADABLE);
+    }
+
+    /**
+     * That a page could not be read at all, if a check of the pages says so: the disk's fault, and no damage in the file.
+     * The library's number for it is that of an I/O error; a file that ends too soon has another, and is damaged.
+     */
+    public static Optional<Problem> unread(List<String> found) {
+        boolean unread = found.stream().map(READ_ERROR::matcher).anyMatch(Matcher::find);
+        return unread ? Optional.of(Problem.of(Reason.DISK_FAULT)) : Optional.empty();
     }
 
     /** Whether the database says that the file is damaged. */

@@ -208,7 +208,7 @@ public final class StoreFile {
             Connections.run(connection, "PRAGMA ignore_check_constraints = OFF");
         }
         if (!found.equals(List.of("ok"))) {
-            throw failed(withLastGood(Problem.of(Reason.DAMAGED)));
+            throw failed(Failure.unread(found).orElseGet(() -> withLastGood(Problem.of(Reason.DAMAGED))));
         }
     }
 

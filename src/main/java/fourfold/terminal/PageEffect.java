@@ -1,6 +1,7 @@
 package fourfold.terminal;
 
 import java.time.Duration;
+import java.util.OptionalInt;
 
 /** What a page wants to be done. */
 public sealed interface PageEffect {
@@ -39,6 +40,11 @@ public sealed interface PageEffect {
         /** Whether keys wait their turn until it is done; if not, the page hears them meanwhile. */
         default boolean holdsKeys() {
             return true;
+        }
+
+        /** How far it has come, 0 to 100; empty if it does not say. Any thread may ask. */
+        default OptionalInt percent() {
+            return OptionalInt.empty();
         }
     }
 

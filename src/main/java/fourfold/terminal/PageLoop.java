@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 
@@ -42,11 +43,17 @@ public final class PageLoop {
         }
 
         boolean holdsKeys() {
-            return waiting.stream().anyMatch(Waiting::holdsKeys);
+            return waiting.stream().anyMatch(w -> w.effect().holdsKeys());
+        }
+
+        /** How far the first thing that is waited for has come, if it says so. */
+        OptionalInt percent() {
+            Waiting first = waiting.peek();
+            return first == null ? OptionalInt.empty() : first.effect().percent();
         }
     }
 
-    private record Waiting(boolean holdsKeys, Future<PageEffect.Outcome> outcome) {}
+    private record Waiting(PageEffect.Outside effect, Future<PageEffect.Outcome> outcome) {}
 
     /** A loop that begins with one page. */
     public PageLoop(TerminalSession session, SessionClock clock, Performer performer, Page first) {
@@ -186,7 +193,7 @@ public final class PageLoop {
     private boolean tick(Instant now) {
         boolean changed = tell(new PageEvent.Tick(now));
         WaitSign before = sign;
-        sign = over || !isHeld() ? sign.end() : sign.isWaiting() ? sign.tick(now) : sign.begin(now);
+        sign = over || !isHeld() ? sign.end() : sign.isWaiting() ? sign.tick(now, front().percent()) : sign.begin(now);
         return changed || !before.shown().equals(sign.shown());
     }
 
@@ -205,7 +212,7 @@ public final class PageLoop {
 
     private void perform(OpenPage by, PageEffect effect) {
         if (effect instanceof PageEffect.Outside outside) {
-            by.waiting.add(new Waiting(outside.holdsKeys(), performer.begin(outside)));
+            by.waiting.add(new Waiting(outside, performer.begin(outside)));
             if (outside.holdsKeys()) {
                 sign = sign.begin(clock.now());
             }

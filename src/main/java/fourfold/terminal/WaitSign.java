@@ -3,6 +3,7 @@ package fourfold.terminal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What is shown while something in the world outside is waited for. In the ordinary case nothing, for it is quick; after
@@ -48,7 +49,19 @@ public record WaitSign(String word, Optional<Instant> since, int early, String s
 
     /** Time went by; this very sign if it looks the same. */
     public WaitSign tick(Instant at) {
+        return tick(at, OptionalInt.empty());
+    }
+
+    /**
+     * The same.
+     *
+     * @param percent how far it has come; empty or 0 if that is not known
+     */
+    public WaitSign tick(Instant at, OptionalInt percent) {
         String now = text(at, early);
+        if (now.startsWith(word) && percent.orElse(0) > 0) {
+            now += " " + percent.orElse(0) + " %";
+        }
         return now.equals(shown) ? this : new WaitSign(word, since, early, now);
     }
 

@@ -8,7 +8,7 @@ public interface Advance {
     /**
      * So far.
      *
-     * @param percent 0 to 100; never less than before
+     * @param percent 0 to 100; what is less than was said before is no news
      */
     void to(int percent);
 

@@ -61,7 +61,7 @@ public final class Backups {
         if (Files.exists(folder.resolve(day + BackupFiles.ENDING))) {
             return Optional.empty();
         }
-        Backup made = make(day.toString());
+        Backup made = make(day.toString(), Advance.UNSEEN);
         thinOut(day);
         return Optional.of(made);
     }
@@ -72,11 +72,16 @@ public final class Backups {
      * @param name letters, digits and hyphens; a number is added if there is one of that name
      */
     public Backup named(String name) {
+        return named(name, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public Backup named(String name, Advance advance) {
         String free = name;
         for (int number = 2; Files.exists(folder.resolve(free + BackupFiles.ENDING)); number++) {
             free = name + "-" + number;
         }
-        return make(free);
+        return make(free, advance);
     }
 
     /** All backups, the newest first by when they were made; with the copies beside the file made before migrations. */
@@ -107,29 +112,34 @@ public final class Backups {
      * @throws RecordsFailure if there is such a file already, or it can't be made
      */
     public Backup to(Path target) {
+        return to(target, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public Backup to(Path target, Advance advance) {
         Path whole = target.toAbsolutePath().normalize();
         if (Files.exists(whole)) {
             throw new RecordsFailure(Task.COPY, Failure.shown(whole), Problem.of(Reason.FILE_EXISTS));
         }
-        return make(whole, BackupFiles.stem(whole));
+        return make(whole, BackupFiles.stem(whole), advance);
     }
 
-    private Backup make(String name) {
+    private Backup make(String name, Advance advance) {
         try {
             Rights.makeFolder(folder);
         } catch (IOException e) {
             throw failed(Task.MAKE_BACKUP, e);
         }
-        return make(folder.resolve(name + BackupFiles.ENDING), name);
+        return make(folder.resolve(name + BackupFiles.ENDING), name, advance);
     }
 
-    private Backup make(Path made, String name) {
+    private Backup make(Path made, String name, Advance advance) {
         Path unfinished = made.resolveSibling(name + UNFINISHED);
         try {
             Files.deleteIfExists(unfinished);
             Rights.makeFile(unfinished);
             try (Connection connection = Connections.reading(file)) {
-                DatabaseCopy.fill(unfinished, connection);
+                DatabaseCopy.fill(unfinished, connection, Files.size(file), advance::to);
             }
             DatabaseCopy.name(unfinished, made);
             return new Backup(made, name);

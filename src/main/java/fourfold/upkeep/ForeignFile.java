@@ -56,6 +56,11 @@ public final class ForeignFile implements AutoCloseable {
      * @throws RecordsFailure if it is not whole and ours
      */
     static ForeignFile of(Path file, Task task, Reason notOurs) {
+        return of(file, task, notOurs, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    static ForeignFile of(Path file, Task task, Reason notOurs, Advance advance) {
         try {
             if (!Files.exists(file)) {
                 throw new RecordsFailure(task, Failure.shown(file), Problem.of(Reason.NO_FILE));
@@ -65,7 +70,7 @@ public final class ForeignFile implements AutoCloseable {
             }
             ForeignFile foreign = new ForeignFile(PrivateFolder.make());
             try {
-                foreign.take(file);
+                foreign.take(file, advance);
                 return foreign;
             } catch (IOException | SQLException | RuntimeException e) {
                 foreign.close();
@@ -145,7 +150,7 @@ public final class ForeignFile implements AutoCloseable {
         Connections.run(connection, "ATTACH DATABASE '" + quoted + "' AS other");
     }
 
-    private void take(Path file) throws IOException, SQLException {
+    private void take(Path file, Advance advance) throws IOException, SQLException {
         Path copy = copy();
         copyBytes(file, copy);
         EarlierSlips.copy(file, copy);
@@ -163,7 +168,7 @@ public final class ForeignFile implements AutoCloseable {
         try (Connection from = open(copy, limit);
                 Connection to = Connections.fresh(file())) {
             checkTables(from);
-            new ForeignRows(from, to).copy();
+            new ForeignRows(from, to).copy(advance);
             // Where it meets other computers holds for the computer it comes from.
             Connections.run(to, "DELETE FROM home_setting WHERE name LIKE 'together.%'");
             checkReferences(to);
@@ -212,7 +217,7 @@ public final class ForeignFile implements AutoCloseable {
         List<String> found = Database.query(
                 connection, "PRAGMA integrity_check(1)", none -> {}, row -> String.valueOf(row.getString(1)));
         if (!found.equals(List.of("ok"))) {
-            throw new Refusal(Reason.FOREIGN_DAMAGED);
+            throw new Refusal(Failure.unread(found).orElseGet(() -> Problem.of(Reason.FOREIGN_DAMAGED)));
         }
     }
 

@@ -2,7 +2,6 @@ package fourfold.upkeep;
 
 import fourfold.log.Answer;
 import fourfold.log.Child;
-import fourfold.log.ChildName;
 import fourfold.log.DrillSession;
 import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
@@ -37,32 +36,6 @@ import java.util.stream.Stream;
 final class ForeignRows {
     private static final UUID SOMEONE = new UUID(0, 0);
     private static final String MADE = "made_at";
-
-    /** A value's kind and the longest text it may be. */
-    private record Column(String name, boolean text, boolean nullable, int longest) {
-        static Column number(String name) {
-            return new Column(name, false, false, 0);
-        }
-
-        static Column text(String name, int longest) {
-            return new Column(name, true, false, longest);
-        }
-
-        Column orNull() {
-            return new Column(name, text, true, longest);
-        }
-
-        boolean admits(Object value) {
-            if (value == null) {
-                return nullable;
-            }
-            return text
-                    ? value instanceof String written
-                            && written.length() <= longest
-                            && written.codePoints().noneMatch(ChildName::isControl)
-                    : value instanceof Integer || value instanceof Long;
-        }
-    }
 
     /** What a row's values mean together, with the ids of drills by their numbers; it throws if they mean nothing. */
     private interface Meaning {
@@ -147,6 +120,7 @@ final class ForeignRows {
     private final Connection from;
     private final Connection to;
     private final Map<Long, UUID> drills = new HashMap<>();
+    private long copied;
 
     ForeignRows(Connection from, Connection to) {
         this.from = from;
@@ -205,11 +179,12 @@ final class ForeignRows {
     }
 
     /**
-     * Counts before anything is read in full.
+     * Counts before anything is read in full; gives the number of all rows.
      *
      * @throws Refusal if a table has more rows than a family's can have
      */
-    static void checkCounts(Connection connection) throws SQLException {
+    static long checkCounts(Connection connection) throws SQLException {
+        long all = 0;
         List<String> there = Database.query(
                 connection, "SELECT name FROM sqlite_schema WHERE type = 'table'", none -> {}, row -> row.getString(1));
         for (Table table : TABLES) {
@@ -223,7 +198,9 @@ final class ForeignRows {
                                     row -> row.getLong(1))
                             .get(0);
             checkCount(table.name(), rows);
+            all += rows;
         }
+        return all;
     }
 
     /**
@@ -231,15 +208,16 @@ final class ForeignRows {
      *
      * @throws Refusal with the table and the row that no Fourfold writes
      */
-    void copy() throws SQLException {
+    void copy(Advance advance) throws SQLException {
+        long all = checkCounts(from);
         Connections.run(to, "BEGIN IMMEDIATE");
         for (Table table : TABLES) {
-            copy(table);
+            copy(table, advance, all);
         }
         Connections.run(to, "COMMIT");
     }
 
-    private void copy(Table table) throws SQLException {
+    private void copy(Table table, Advance advance, long all) throws SQLException {
         int width = table.columns().size();
         String marks = String.join(", ", Collections.nCopies(width, "?"));
         Object[] values = new Object[width];
@@ -263,6 +241,7 @@ final class ForeignRows {
                     drills.put(number(values[0]), uuid(values[1]));
                 }
                 insert.executeUpdate();
+                advance.to(++copied, all);
             }
         }
     }

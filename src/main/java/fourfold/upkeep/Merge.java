@@ -84,10 +84,16 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
      * What merging would do; nothing is changed. It is tried in a copy, so that nobody who practises meanwhile is held up.
      */
     public static Merge preview(Store into, Path other, Said said) {
+        return preview(into, other, said, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public static Merge preview(Store into, Path other, Said said, Advance advance) {
         Path file = into.file().orElseThrow(() -> new IllegalArgumentException("only a file can be merged into"));
-        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE);
-                PrivateCopy copy = PrivateCopy.of(file);
+        try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE, advance.part(0, 50));
+                PrivateCopy copy = PrivateCopy.of(file, advance.part(50, 75));
                 Store store = Store.open(copy.file())) {
+            advance.to(80);
             List<Merge> done = new ArrayList<>();
             mergeInto(store, taken, said, false, done);
             return done.get(0);

@@ -24,6 +24,11 @@ final class PrivateCopy implements AutoCloseable {
 
     /** Makes the copy, with slips that an earlier program left beside the file; other programs may use it meanwhile. */
     static PrivateCopy of(Path file) throws IOException, SQLException {
+        return of(file, Advance.UNSEEN);
+    }
+
+    /** The same, and says when it is done. */
+    static PrivateCopy of(Path file, Advance advance) throws IOException, SQLException {
         PrivateCopy copy = new PrivateCopy(PrivateFolder.make());
         try {
             Rights.makeFile(copy.file());
@@ -38,6 +43,7 @@ final class PrivateCopy implements AutoCloseable {
             }
             Journal.intoOneFile(copy.file());
             EarlierSlips.copy(file, copy.file());
+            advance.to(100);
             return copy;
         } catch (IOException | SQLException | RuntimeException e) {
             copy.close();

@@ -16,7 +16,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.LongFunction;
 
 /**
@@ -27,24 +28,34 @@ import java.util.function.LongFunction;
  *
  * @param saved what was written to the new file
  * @param lost how many rows were there and could not be made out, or belong to a drill or child that is gone
+ * @param passedOver why backups were of no help that are newer than the one that helped
  */
-public record Salvage(RowCounts saved, int lost) {
+public record Salvage(RowCounts saved, int lost, List<RecordsFailure> passedOver) {
+    public Salvage {
+        passedOver = List.copyOf(passedOver);
+    }
+
+    /** With no backup passed over. */
+    public Salvage(RowCounts saved, int lost) {
+        this(saved, lost, List.of());
+    }
+
     /**
      * Writes what can be read to a new file.
      *
      * @param damaged the damaged file
-     * @param backup a good backup, which shows to whom drills and answers belong where that is destroyed
+     * @param backups the newest first; the first good one shows to whom drills and answers belong where that is destroyed
      * @param fresh the new file; it must not be there yet
      * @param nameless how a child is called whose name is destroyed, by the number of its row
      * @throws RecordsFailure if the damaged file can't be read at all, or the new one not be written
      */
-    public static Salvage of(Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless) {
-        return of(damaged, backup, fresh, nameless, Advance.UNSEEN);
+    public static Salvage of(Path damaged, List<Path> backups, Path fresh, LongFunction<String> nameless) {
+        return of(damaged, backups, fresh, nameless, Advance.UNSEEN);
     }
 
     /** The same, and tells how far it has come. */
     public static Salvage of(
-            Path damaged, Optional<Path> backup, Path fresh, LongFunction<String> nameless, Advance advance) {
+            Path damaged, List<Path> backups, Path fresh, LongFunction<String> nameless, Advance advance) {
         if (Files.exists(fresh)) {
             throw new RecordsFailure(Task.SALVAGE_TO, Failure.shown(fresh), Problem.of(Reason.FILE_EXISTS));
         }
@@ -52,9 +63,7 @@ public record Salvage(RowCounts saved, int lost) {
                 PrivateFolder apart = PrivateFolder.make()) {
             LeafPages pages = LeafPages.of(taken.copy());
             SalvagedRows rows = SalvagedRows.of(pages, advance.part(0, 10));
-            if (backup.isPresent()) {
-                fill(rows, backup.get());
-            }
+            List<RecordsFailure> passedOver = fill(rows, backups);
             rows.nameTheNameless(nameless);
             Path made = apart.file("saved.db");
             Store.open(made).close();
@@ -69,7 +78,8 @@ public record Salvage(RowCounts saved, int lost) {
             Store.open(made).close();
             Journal.intoOneFile(made);
             name(made, fresh);
-            return saved;
+            advance.to(100);
+            return new Salvage(saved.saved(), saved.lost(), passedOver);
         } catch (Refusal e) {
             throw new RecordsFailure(Task.SALVAGE, Failure.shown(damaged), e.problem(), e);
         } catch (SQLException e) {
@@ -79,10 +89,17 @@ public record Salvage(RowCounts saved, int lost) {
         }
     }
 
-    private static void fill(SalvagedRows rows, Path backup) throws IOException, SQLException {
-        try (ForeignFile good = ForeignFile.of(backup, Task.SALVAGE, Reason.NO_BACKUP)) {
-            rows.fillFrom(SalvagedRows.of(LeafPages.of(good.file()), Advance.UNSEEN));
+    private static List<RecordsFailure> fill(SalvagedRows rows, List<Path> backups) throws IOException, SQLException {
+        List<RecordsFailure> passedOver = new ArrayList<>();
+        for (Path backup : backups) {
+            try (ForeignFile good = ForeignFile.of(backup, Task.SALVAGE, Reason.NO_BACKUP)) {
+                rows.fillFrom(SalvagedRows.of(LeafPages.of(good.file()), Advance.UNSEEN));
+                break;
+            } catch (RecordsFailure e) {
+                passedOver.add(e);
+            }
         }
+        return passedOver;
     }
 
     /** Written beside and renamed: whoever is killed here leaves no half file under that name. */

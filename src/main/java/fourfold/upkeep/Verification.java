@@ -1,6 +1,5 @@
 package fourfold.upkeep;
 
-import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.Problem;
@@ -20,6 +19,7 @@ import fourfold.store.Journal;
 import fourfold.store.Refusal;
 import fourfold.store.Schema;
 import fourfold.store.Store;
+import fourfold.store.Ticks;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,11 +40,19 @@ import java.util.regex.Pattern;
  */
 public final class Verification {
     private static final int MOST_LINES = 50;
+
+    /** The look at the pages takes two thirds of the time, and that at the rows the rest. */
+    private static final int PAGES_DONE = 67;
+
     private static final Pattern TREE = Pattern.compile("Tree (\\d+)");
 
     private final List<Problem> findings = new ArrayList<>();
 
-    private Verification() {}
+    private final Advance advance;
+
+    private Verification(Advance advance) {
+        this.advance = advance;
+    }
 
     /**
      * What is wrong with the file, at most fifty things; nothing if all is well.
@@ -52,7 +60,12 @@ public final class Verification {
      * @throws RecordsFailure if the file can't be read at all
      */
     public static List<Problem> of(Path file) {
-        Verification verification = new Verification();
+        return of(file, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public static List<Problem> of(Path file, Advance advance) {
+        Verification verification = new Verification(advance);
         try {
             verification.look(file.toAbsolutePath().normalize());
         } catch (IOException e) {
@@ -65,9 +78,9 @@ public final class Verification {
      * The same of a file that this program has open: of a copy of it, for a look at the file itself would give the
      * library's locks away.
      */
-    public static List<Problem> ofOpen(Path file) {
+    public static List<Problem> ofOpen(Path file, Advance advance) {
         try (PrivateCopy copy = PrivateCopy.of(file)) {
-            return of(copy.file());
+            return of(copy.file(), advance);
         } catch (IOException e) {
             throw new RecordsFailure(Task.VERIFY, Failure.shown(file), Failure.problem(e), e);
         } catch (SQLException e) {
@@ -130,8 +143,9 @@ public final class Verification {
 
     private void lookInto(Path file) throws IOException, SQLException {
         TimeLimit limit = new TimeLimit(Files.size(file));
+        long expected = Ticks.ofCheck(Files.size(file));
         try (Connection connection = Connections.checking(file)) {
-            limit.watch(connection);
+            limit.watch(connection, ticks -> advance.part(0, PAGES_DONE).to(Ticks.share(ticks, expected)));
             if (isAsOurs(connection)) {
                 pages(connection);
                 references(connection);
@@ -187,8 +201,10 @@ public final class Verification {
                 row -> trees.put(
                         row.getString(1),
                         new Tree(row.getString(2).equals("index") ? Reason.INDEX : Reason.TABLE, row.getString(3))));
-        for (String line : Database.query(
-                connection, "PRAGMA integrity_check(" + MOST_LINES + ")", none -> {}, row -> row.getString(1))) {
+        List<String> lines = Database.query(
+                connection, "PRAGMA integrity_check(" + MOST_LINES + ")", none -> {}, row -> row.getString(1));
+        Failure.unread(lines).ifPresent(this::found);
+        for (String line : lines) {
             if (!line.equals("ok")) {
                 line.lines().forEach(part -> found(named(part, trees)));
             }
@@ -228,9 +244,11 @@ public final class Verification {
                 found(Reason.SCHEMA);
                 return;
             }
-            for (Children.Known known : Children.all(connection)) {
-                child(connection, known.child());
+            List<Children.Known> all = Children.all(connection);
+            for (int i = 0; i < all.size(); i++) {
+                child(connection, all.get(i).child(), advance.part(part(i, all.size()), part(i + 1, all.size())));
             }
+            advance.to(100);
         } catch (SQLException e) {
             found(Failure.problem(e));
         } catch (Refusal e) {
@@ -240,39 +258,21 @@ public final class Verification {
         }
     }
 
-    private void child(Connection connection, Child child) throws SQLException {
+    private static int part(int done, int all) {
+        return PAGES_DONE + (100 - PAGES_DONE) * done / all;
+    }
+
+    private void child(Connection connection, Child child, Advance own) throws SQLException {
         try {
             Actions.of(connection, child.id());
             Map<UUID, Instant> begun = new HashMap<>();
             for (DrillSession session : DrillSessions.of(connection, child.id())) {
                 begun.put(session.id(), session.startedAt());
             }
-            Order order = new Order(begun);
-            Answers.read(connection, child.id(), order::next);
+            AnswerOrder order = new AnswerOrder(begun, own, this::found);
+            Answers.read(connection, child.id(), order::next, refusal -> found(refusal.problem()));
         } catch (Refusal e) {
             found(e.problem());
-        }
-    }
-
-    /** Positions count up from 1 without a gap, and no answer is asked before the one it follows. */
-    private final class Order {
-        private final Map<UUID, Instant> begun;
-        private final Map<UUID, Answer> last = new HashMap<>();
-
-        Order(Map<UUID, Instant> begun) {
-            this.begun = begun;
-        }
-
-        void next(Answer answer) {
-            Answer before = last.put(answer.drill(), answer);
-            int expected = before == null ? 1 : before.position() + 1;
-            if (answer.position() != expected) {
-                found(Reason.ANSWER_MISSING, answer.drill(), expected);
-            }
-            Instant earliest = before == null ? begun.getOrDefault(answer.drill(), Instant.MIN) : before.askedAt();
-            if (answer.askedAt().isBefore(earliest)) {
-                found(Reason.ANSWER_EARLY, answer.position(), answer.drill());
-            }
         }
     }
 

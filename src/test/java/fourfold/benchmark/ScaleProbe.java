@@ -12,9 +12,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** A fresh process that does one kind of upkeep on a large file, once, and prints how many milliseconds it took. */
@@ -33,7 +33,7 @@ final class ScaleProbe {
                 Files.delete(Backups.of(file).to(Path.of(arguments[2])).file());
             case "merge preview" -> preview(file, Path.of(arguments[2]));
             case "salvage" -> {
-                Salvage.of(file, Optional.empty(), Path.of(arguments[2]), number -> "N" + number);
+                Salvage.of(file, List.of(), Path.of(arguments[2]), number -> "N" + number);
                 Files.delete(Path.of(arguments[2]));
             }
             case "page" -> page(file, arguments[2]);

@@ -33,10 +33,18 @@ class LongWorkTest {
                 new StringWriter(),
                 err,
                 () -> new SessionClock(CommandRun.NOW, ZoneId.of("Europe/Berlin"), () -> 0L));
-        boolean seen = LongWork.of(new App(world), Duration.ofMillis(100), () -> await(twice));
+        boolean seen = LongWork.of(new App(world), Duration.ZERO, Duration.ofMillis(100), advance -> {
+            while (err.toString().isEmpty()) {
+                Thread.onSpinWait();
+            }
+            advance.to(43);
+            advance.to(7);
+            return await(twice);
+        });
         assertTrue(seen, "no sign came");
         assertTrue(err.toString().startsWith("Still at it: 0 seconds."), err.toString());
-        assertEquals("work", LongWork.of(new App(world), Duration.ofDays(1), () -> "work"));
+        assertTrue(err.toString().contains("43 % done after "), err.toString());
+        assertEquals("work", LongWork.of(new App(world), Duration.ofDays(1), Duration.ofDays(1), advance -> "work"));
     }
 
     private static boolean await(CountDownLatch latch) {

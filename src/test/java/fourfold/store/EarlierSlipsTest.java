@@ -26,7 +26,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -186,7 +185,7 @@ class EarlierSlipsTest {
         Path fresh = folder.resolve("saved.db");
         assertEquals(
                 3,
-                Salvage.of(file(), Optional.empty(), fresh, n -> "Salvaged " + n)
+                Salvage.of(file(), List.of(), fresh, n -> "Salvaged " + n)
                         .saved()
                         .of(RowCounts.Kind.ANSWER));
         assertFalse(FileHead.isLogged(fresh));

@@ -24,7 +24,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -201,7 +200,7 @@ enum FaultWork {
 
         @Override
         void run(Path folder, int size, IntConsumer told) {
-            Salvage.of(file(folder), Optional.empty(), other(folder), number -> "N" + number);
+            Salvage.of(file(folder), List.of(), other(folder), number -> "N" + number);
             told.accept(1);
         }
 

@@ -31,7 +31,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -97,11 +96,11 @@ class JournalTest {
     }
 
     /** A single file that is whole by itself, with all answers. */
-    private static void assertWholeAlone(Path copy) throws IOException {
+    private void assertWholeAlone(Path copy) throws IOException {
         assertFalse(FileHead.isLogged(copy), copy + " is kept with a log");
         assertFalse(Files.exists(Journal.log(copy)), copy + " has a log beside it");
         assertEquals(List.of(), Verification.of(copy));
-        Path alone = Files.createTempDirectory("fourfold-alone").resolve("alone.db");
+        Path alone = Files.createTempDirectory(folder, "alone").resolve("alone.db");
         Files.copy(copy, alone);
         assertEquals(answers(GIVEN), in(alone));
     }
@@ -324,7 +323,7 @@ class JournalTest {
         RowCounts one = new RowCounts(Map.of(Kind.CHILD, 1, Kind.DRILL, 1, Kind.ANSWER, GIVEN));
         assertEquals(
                 new Salvage(one, 0),
-                Salvage.of(killed(), Optional.empty(), fresh, n -> "Salvaged " + n),
+                Salvage.of(killed(), List.of(), fresh, n -> "Salvaged " + n),
                 "each answer once only");
         assertWholeAlone(fresh);
     }
@@ -338,7 +337,7 @@ class JournalTest {
         Path fresh = folder.resolve("saved.db");
         assertEquals(
                 GIVEN,
-                Salvage.of(file(), Optional.empty(), fresh, n -> "Salvaged " + n)
+                Salvage.of(file(), List.of(), fresh, n -> "Salvaged " + n)
                         .saved()
                         .of(RowCounts.Kind.ANSWER));
         assertEquals(answers(GIVEN), in(fresh));
@@ -399,7 +398,7 @@ class JournalTest {
     @Test
     void theCopyBeforeAMigrationIsWholeByItself() throws IOException {
         StoreFile.open(killed(), StoreFile.PATIENCE, Later.schema()).close();
-        assertWholeAlone(folder.resolve("family-before-4.db"));
+        assertWholeAlone(folder.resolve("family-before-5.db"));
         assertTrue(FileHead.isLogged(file()));
     }
 

@@ -72,7 +72,9 @@ class ChecksTest {
                 "1, 1, -1, 60, 2, 1, 6, 7, '42', 900, 1200, 0, 1", // before 1970
                 "1, 1, 'noon', 60, 2, 1, 6, 7, '42', 900, 1200, 0, 1",
                 "1, 1, 1000, 1081, 2, 1, 6, 7, '42', 900, 1200, 0, 1", // no such zone
-                "1, 1, 1000, 60, 5, 1, 6, 7, '42', 900, 1200, 0, 1", // no such purpose
+                "1, 1, 1000, 60, 8, 1, 6, 7, '42', 900, 1200, 0, 1", // no such purpose
+                "1, 1, 1000, 60, 5, 1, 6, 7, '42', 900, 1200, 0, 4", // nobody presses a key on paper
+                "1, 1, 1000, 60, 7, 1, 6, 7, '42', 900, NULL, 0, 5",
                 "1, 1, 1000, 60, 0, 1, 6, 7, '42', 900, 1200, 0, 1", // a question is not copied
                 "1, 1, 1000, 60, 2, NULL, 6, NULL, '42', 900, 1200, 0, 1", // a number to copy is not practised
                 "1, 1, 1000, 60, 2, NULL, 6, 7, '42', 900, 1200, 0, 1",
@@ -92,7 +94,7 @@ class ChecksTest {
                 "1, 1, 1000, 60, 2, 1, 6, 7, '42', 900, 'slow', 0, 1",
                 "1, 1, 1000, 60, 2, 1, 6, 7, '42', 900, 1200, -1, 1",
                 "1, 1, 1000, 60, 2, 1, 6, 7, '42', 900, 1200, NULL, 1",
-                "1, 1, 1000, 60, 2, 1, 6, 7, '42', 900, 1200, 0, 4" // no such surface
+                "1, 1, 1000, 60, 2, 1, 6, 7, '42', 900, 1200, 0, 6" // no such surface
             })
     void anImpossibleAnswerIsKeptOut(String row) {
         assertThrows(SQLException.class, () -> insert(row));
@@ -111,6 +113,10 @@ class ChecksTest {
                         + " VALUES ('00000000-0000-0000-0000-00000000000b', 1, 1, 0, 59, 1)",
                 "INSERT INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed)"
                         + " VALUES ('00000000-0000-0000-0000-00000000000b', 1, 1, 0, 480, 'x')",
+                "INSERT INTO answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,"
+                        + " right_number, erasures, surface, pace) VALUES (1, 1, 1000, 0, 2, 1, 6, 7, 0, 1, 1)",
+                "INSERT INTO answer (drill_nr, position, asked_at, zone_offset_min, purpose, operation, left_number,"
+                        + " right_number, erasures, surface, pace) VALUES (1, 1, 1000, 0, 7, 1, 6, 7, 0, 5, 3)",
                 "INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"
                         + " VALUES ('00000000-0000-0000-0000-00000000000b', 1, 1, 0, 'praise', '6x7')",
                 "INSERT INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"

@@ -24,7 +24,6 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
@@ -149,7 +148,7 @@ class DamagedTest {
             assertFalse(found.isEmpty(), "damage " + number);
             told += found.stream().anyMatch(f -> f.contains("is not as it was kept")) ? 1 : 0;
             Path fresh = folder.resolve("bit-" + number + ".db");
-            Salvage salvage = Salvage.of(file, Optional.empty(), fresh, n -> "Salvaged " + n);
+            Salvage salvage = Salvage.of(file, List.of(), fresh, n -> "Salvaged " + n);
             assertTrue(salvage.saved().of(Kind.ANSWER) >= given.size() - 1, salvage.toString());
             try (Store store = Store.open(fresh)) {
                 Set<Answer> saved = whoeverGave(store.answers(ANA.id()));
@@ -189,7 +188,7 @@ class DamagedTest {
             Arrays.fill(bytes, page * PAGE, (page + 1) * PAGE, (byte) 0);
             Files.write(file, bytes);
             Path fresh = folder.resolve("salvaged-" + number + ".db");
-            Salvage salvage = Salvage.of(file, Optional.empty(), fresh, n -> "Salvaged " + n);
+            Salvage salvage = Salvage.of(file, List.of(), fresh, n -> "Salvaged " + n);
             assertArrayEquals(bytes, Files.readAllBytes(file), "salvage changed the damaged file");
             List<Answer> saved = new ArrayList<>();
             try (Store store = Store.open(fresh)) {
@@ -211,7 +210,7 @@ class DamagedTest {
         Arrays.fill(bytes, pageOfChildren() * PAGE, (pageOfChildren() + 1) * PAGE, (byte) 0);
         Files.write(file, bytes);
         Path alone = folder.resolve("alone.db");
-        Salvage.of(file, Optional.empty(), alone, n -> "Salvaged " + n);
+        Salvage.of(file, List.of(), alone, n -> "Salvaged " + n);
         try (Store store = Store.open(alone)) {
             assertEquals(
                     List.of("Salvaged 2", "Salvaged 1"),
@@ -219,7 +218,7 @@ class DamagedTest {
         }
         Path helped = folder.resolve("helped.db");
         RowCounts all = new RowCounts(Map.of(Kind.CHILD, 2, Kind.DRILL, 40, Kind.ANSWER, 1600, Kind.ACTION, 40));
-        assertEquals(new Salvage(all, 0), Salvage.of(file, Optional.of(backup.file()), helped, n -> "Salvaged " + n));
+        assertEquals(new Salvage(all, 0), Salvage.of(file, List.of(backup.file()), helped, n -> "Salvaged " + n));
         try (Store store = Store.open(helped)) {
             assertEquals(List.of(ANA, BO), store.children());
             assertEquals(List.of(), Verification.of(helped));

@@ -216,8 +216,8 @@ public record CarePage(Words words, ZoneId zone, RecordsCare.State state, Step s
     private PageResult begin(Deed deed, Instant at) {
         CarePage idle = asks(what(words, deed.ordinal()));
         return switch (deed) {
-            case BACKUP -> PageResult.of(idle, new CareWork.BackUp(words, LocalDate.ofInstant(at, zone)));
-            case CHECK -> PageResult.of(idle, new CareWork.Check(words));
+            case BACKUP -> PageResult.of(idle, new CareWork.BackUp(words, LocalDate.ofInstant(at, zone), new SoFar()));
+            case CHECK -> PageResult.of(idle, new CareWork.Check(words, new SoFar()));
             case RESTORE -> PageResult.of(asks(which()));
             case MOVE -> PageResult.of(asks(new Step.Name(deed, ""), words.say("care.move.then")));
             case MERGE, EXPORT -> PageResult.of(asks(new Step.Name(deed, "")));
@@ -255,7 +255,7 @@ public record CarePage(Words words, ZoneId zone, RecordsCare.State state, Step s
     private HomeEffect effect(Deed deed, String text, Instant at) {
         return switch (deed) {
             case MERGE -> CareWork.Take.of(words, text, at);
-            case MOVE -> new CareWork.CopyTo(words, text);
+            case MOVE -> new CareWork.CopyTo(words, text, new SoFar());
             case EXPORT -> new CareWork.WriteOut(words, text);
             default -> new CareWork.Compare(words, text);
         };

@@ -45,21 +45,21 @@ final class CareWork {
     }
 
     /** Makes a backup. */
-    record BackUp(Words words, LocalDate today) implements HomeEffect {
+    record BackUp(Words words, LocalDate today, SoFar soFar) implements SoFar.Told {
         @Override
         public Outcome perform(Home home) {
-            Backup made = home.care().backUp(today);
+            Backup made = home.care().backUp(today, soFar);
             return Told.of(home.care().state(), words.say("care.backup.done", made.name()));
         }
     }
 
     /** Looks into every corner of the file. */
-    record Check(Words words) implements HomeEffect {
+    record Check(Words words, SoFar soFar) implements SoFar.Told {
         private static final int MOST = 3;
 
         @Override
         public Outcome perform(Home home) {
-            List<Problem> found = home.care().check();
+            List<Problem> found = home.care().check(soFar);
             List<String> lines = new ArrayList<>();
             lines.add(found.isEmpty() ? words.say("care.check.well") : words.say("care.check.wrong", found.size()));
             found.stream().limit(MOST).map(words::problem).forEach(lines::add);
@@ -103,10 +103,10 @@ final class CareWork {
     }
 
     /** Lays a copy on a stick. */
-    record CopyTo(Words words, String name) implements HomeEffect {
+    record CopyTo(Words words, String name, SoFar soFar) implements SoFar.Told {
         @Override
         public Outcome perform(Home home) {
-            Backup made = home.care().copyTo(Home.path(name));
+            Backup made = home.care().copyTo(Home.path(name), soFar);
             return Told.asking(
                     new CarePage.Step.Shown(),
                     List.of(words.say("care.move.done", made.file()), words.say("care.move.then")));
@@ -128,28 +128,35 @@ final class CareWork {
     }
 
     /** Takes in another file: first tried, with all that is still to be settled, then done. */
-    record Take(Words words, String name, Set<String> same, Map<String, String> apart, Instant at, boolean sure)
-            implements HomeEffect {
+    record Take(
+            Words words,
+            String name,
+            Set<String> same,
+            Map<String, String> apart,
+            Instant at,
+            boolean sure,
+            SoFar soFar)
+            implements SoFar.Told {
         Take {
             same = Set.copyOf(same);
             apart = Map.copyOf(apart);
         }
 
         static Take of(Words words, String name, Instant at) {
-            return new Take(words, name, Set.of(), Map.of(), at, false);
+            return new Take(words, name, Set.of(), Map.of(), at, false, new SoFar());
         }
 
         Take same(String child) {
             Set<String> more = new HashSet<>(same);
             more.add(child);
-            return new Take(words, name, more, apart, at, sure);
+            return new Take(words, name, more, apart, at, sure, new SoFar());
         }
 
         /** The other child gets a number behind the name. */
         Take apart(String child) {
             Map<String, String> more = new HashMap<>(apart);
             more.put(child, child + " 2");
-            return new Take(words, name, same, more, at, sure);
+            return new Take(words, name, same, more, at, sure, new SoFar());
         }
 
         @Override
@@ -162,7 +169,7 @@ final class CareWork {
                         home.care().state(),
                         words.say("care.merge.done", folder.map(Path::toString).orElse("")));
             }
-            Merge preview = home.mergeFile().preview(from, said);
+            Merge preview = home.mergeFile().preview(from, said, soFar);
             if (!preview.unsettled().isEmpty()) {
                 String child = preview.unsettled().get(0).name();
                 return Told.asking(
@@ -172,7 +179,8 @@ final class CareWork {
             lines.add(words.say("care.merge.new", from, CarePage.counts(words, preview.came())));
             preview.removed().forEach(child -> lines.add(words.say("command.merge.removed", child, from)));
             preview.leftOut().forEach(child -> lines.add(words.say("care.merge.leftout", child)));
-            return Told.asking(new CarePage.Step.Sure(new Take(words, name, same, apart, at, true)), lines);
+            return Told.asking(
+                    new CarePage.Step.Sure(new Take(words, name, same, apart, at, true, new SoFar())), lines);
         }
     }
 }

@@ -1,0 +1,27 @@
+package fourfold.screens.parent;
+
+import fourfold.screens.HomeEffect;
+import fourfold.upkeep.Advance;
+import java.util.OptionalInt;
+import java.util.concurrent.atomic.AtomicInteger;
+
+/** How far long work on the records has come: told by the file's thread, asked by the one that shows pictures. */
+final class SoFar implements Advance {
+    private final AtomicInteger percent = new AtomicInteger();
+
+    /** Work that tells how far it has come. */
+    interface Told extends HomeEffect {
+        /** What it tells. */
+        SoFar soFar();
+
+        @Override
+        default OptionalInt percent() {
+            return OptionalInt.of(soFar().percent.get());
+        }
+    }
+
+    @Override
+    public void to(int now) {
+        percent.accumulateAndGet(now, Math::max);
+    }
+}
