@@ -71,6 +71,10 @@ final class App implements Callable<Integer> {
         return debug;
     }
 
+    boolean isDemo() {
+        return demo;
+    }
+
     /** Opens the home's records: the demo, the named file, or the usual one. */
     Home open() {
         Home home = Home.open(world, Optional.ofNullable(file).map(Home::path), demo);
@@ -91,12 +95,16 @@ final class App implements Callable<Integer> {
     }
 
     /**
-     * Makes a file that was named on the command line.
+     * Makes a file that was named on the command line; {@code -} is standard output (POSIX.1-2017, 12.2, guideline 13).
      *
      * @throws UncheckedIOException with one line that says which file, what failed and what to do
      */
     void make(Path made, NewFile.Content content) {
         try {
+            if (made.equals(Path.of("-"))) {
+                content.to(world.data());
+                return;
+            }
             NewFile.write(made, content);
         } catch (IOException e) {
             throw new UncheckedIOException(words().notWritten(made, e), e);

@@ -21,6 +21,20 @@ final class ArchiveCheck {
 
     private ArchiveCheck() {}
 
+    /** Whether an archive is used, in a few words; what is wrong with it, if it was asked for and is of no use. */
+    static String found(Words words) {
+        // A Java that holds only what the program needs can't be asked.
+        if (ModuleLayer.boot().findModule("jdk.management").isEmpty()) {
+            return words.say("debug.archive.unasked");
+        }
+        return complaint(words)
+                .orElseGet(() -> words.say(isAskedFor() ? "debug.archive.used" : "debug.archive.unnamed"));
+    }
+
+    private static boolean isAskedFor() {
+        return ManagementFactory.getRuntimeMXBean().getInputArguments().stream().anyMatch(o -> o.startsWith(NAMED));
+    }
+
     /** One line on what is wrong, why, and what to do; empty if all is well or the start asked for no archive. */
     static Optional<String> complaint(Words words) {
         List<String> options = ManagementFactory.getRuntimeMXBean().getInputArguments();
@@ -64,6 +78,9 @@ final class ArchiveCheck {
 
     /** The last part of the text's key. */
     private static String reason(Path archive) throws IOException {
+        if (!archive.startsWith("target")) {
+            return "installed";
+        }
         if (!Files.exists(archive)) {
             return "gone";
         }

@@ -38,6 +38,7 @@ final class CommandList {
             "merge",
             "together",
             "import",
+            "help",
             "completion",
             "manual");
 
@@ -100,6 +101,7 @@ final class CommandList {
             case "merge" -> new MergeCommand();
             case "together" -> new TogetherCommand();
             case "import" -> new ImportCommand();
+            case "help" -> new HelpCommand();
             case "completion" -> new CompletionCommand();
             case "manual" -> new ManualCommand();
             default -> throw new IllegalArgumentException("no command " + name);

@@ -1,7 +1,9 @@
 package fourfold.commands;
 
 import fourfold.home.Environment;
+import fourfold.home.Home;
 import fourfold.log.RecordsFailure;
+import fourfold.terminal.Abilities;
 import fourfold.terminal.TerminalException;
 import fourfold.words.Words;
 import java.io.BufferedOutputStream;
@@ -16,8 +18,8 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Locale;
+import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -30,33 +32,47 @@ public final class Fourfold {
         Preloading.begin(arguments);
         Charset charset = encoding("stdout.encoding");
         // The library's own stream would ignore a full disk; this one reports it.
-        OutputStream stdout = new BufferedOutputStream(new FileOutputStream(FileDescriptor.out));
+        StandardOutput written = new StandardOutput(new FileOutputStream(FileDescriptor.out));
+        OutputStream stdout = new BufferedOutputStream(written);
         Environment world = new Environment(
                 new BufferedReader(new InputStreamReader(System.in, encoding("stdin.encoding"))),
                 new PrintWriter(new OutputStreamWriter(stdout, charset)),
                 new PrintWriter(new OutputStreamWriter(stdout, StandardCharsets.UTF_8)),
                 new PrintWriter(System.err, true, encoding("stderr.encoding")),
                 System.getenv(),
-                Path.of(System.getProperty("user.home")),
+                Home.homeFolder(),
                 System.getProperty("os.name"),
                 charset.newEncoder().canEncode("×÷░▓█"),
                 Environment::systemClock);
-        return run(world, arguments);
+        return run(world, written::isClosedByItsReader, arguments);
     }
 
-    /** What the terminal writes and reads; since Java 18 that is no longer Java's default. */
+    /**
+     * What the terminal writes and reads; since Java 18 that is no longer Java's default. Where the starter
+     * (src/main/package/fourfold) had to give Java another language setting, it says what the terminal's own was.
+     */
     private static Charset encoding(String property) {
-        String name = System.getProperty(
+        String known = System.getProperty(
                 property,
                 System.getProperty("native.encoding", Charset.defaultCharset().name()));
+        String name = System.getenv().getOrDefault(Abilities.CHARSET, known);
         return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
     }
 
     static int run(Environment world, String... arguments) {
+        return run(world, () -> false, arguments);
+    }
+
+    /**
+     * The same.
+     *
+     * @param closed whether the reader of what is printed went away, which ends the program without a word
+     */
+    private static int run(Environment world, BooleanSupplier closed, String... arguments) {
         int code = arguments.length == 0 ? opened(world) : commanded(world, arguments);
         boolean lostWords = world.out().checkError();
         boolean lostData = world.data().checkError();
-        if ((lostWords || lostData) && code == ExitCode.DONE) {
+        if ((lostWords || lostData) && code == ExitCode.DONE && !closed.getAsBoolean()) {
             world.err().println("fourfold: " + App.words(world).say("usage.output"));
             code = ExitCode.WORLD;
         }
@@ -83,11 +99,9 @@ public final class Fourfold {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setParameterExceptionHandler((e, args) -> wrongUsage(world, e))
                 .setExecutionStrategy(parsed -> {
-                    // The application folder's own Java has no archive of ours, and nothing that could be asked.
-                    if (app.debug()
-                            && ModuleLayer.boot().findModule("jdk.management").isPresent()) {
-                        ArchiveCheck.complaint(App.words(world))
-                                .ifPresent(complaint -> world.err().println("fourfold: " + oneLine(complaint)));
+                    if (app.debug()) {
+                        DebugReport.lines(app).forEach(found -> world.err().println(oneLine(found)));
+                        world.err().flush();
                     }
                     // The help's texts are read only when they are shown: most commands print none of them.
                     if (parsed.asCommandLineList().stream().anyMatch(CommandLine::isUsageHelpRequested)) {

@@ -11,7 +11,8 @@ import java.util.Set;
  * family's file. It changes nothing and decides nothing: whatever it has not loaded, or could not, is loaded at first use.
  */
 final class Preloading {
-    private static final Set<String> WITHOUT_STORE = Set.of("-h", "--help", "-V", "--version", "completion", "manual");
+    private static final Set<String> WITHOUT_STORE =
+            Set.of("-h", "--help", "-V", "--version", "help", "completion", "manual");
 
     private Preloading() {}
 

@@ -1,9 +1,12 @@
 package fourfold.commands;
 
 import fourfold.words.Words;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
@@ -19,7 +22,10 @@ final class WrongUsage {
         wrong.getCommandLine().setResourceBundle(words.help());
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             String first = unmatched.getUnmatched().get(0);
-            return words.say(unmatched.isUnknownOption() ? "usage.unknown" : "usage.unmatched", first);
+            String what = words.say(unmatched.isUnknownOption() ? "usage.unknown" : "usage.unmatched", first);
+            return NearestWord.of(first, known(wrong.getCommandLine().getCommandSpec()))
+                    .map(nearest -> words.say("usage.nearest", what, nearest))
+                    .orElse(what);
         }
         if (wrong instanceof MissingParameterException missing) {
             return missing(missing, words);
@@ -32,6 +38,15 @@ final class WrongUsage {
         }
         ArgSpec argument = wrong.getArgSpec();
         return argument == null ? String.valueOf(wrong.getMessage()) : value(argument, wrong.getValue(), words);
+    }
+
+    private static Set<String> known(CommandSpec command) {
+        Set<String> known = new TreeSet<>(command.subcommands().keySet());
+        known.addAll(command.optionsMap().keySet());
+        if (command.parent() == null) {
+            known.addAll(CommandList.NAMES);
+        }
+        return known;
     }
 
     private static String missing(MissingParameterException wrong, Words words) {

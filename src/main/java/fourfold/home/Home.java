@@ -73,6 +73,11 @@ public final class Home implements AutoCloseable {
         return new Home(store, moments, seeds, Optional.empty(), Optional.empty(), "");
     }
 
+    /** The home folder of the person who runs the program; an empty path if none is known. */
+    public static Path homeFolder() {
+        return DataPath.home(System.getProperty("os.name", ""), System.getenv(), System.getProperty("user.home", ""));
+    }
+
     /** The named file, or the usual one. */
     public static Path place(Environment world, Optional<Path> file) {
         return file.orElseGet(() -> DataPath.usual(world.systemName(), world.environment(), world.home()));

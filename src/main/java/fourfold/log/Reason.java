@@ -31,6 +31,8 @@ public enum Reason {
     NEWER_PROGRAM,
     NO_FILE,
     NO_FOLDER,
+    /** Nothing says where the person's files are. */
+    NO_HOME,
     NO_RIGHTS,
     NOT_ORDINARY,
     NOT_OURS,

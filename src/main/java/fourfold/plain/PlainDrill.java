@@ -178,6 +178,7 @@ public final class PlainDrill {
 
     private void say(List<String> lines) {
         lines.forEach(world.out()::println);
-        world.out().flush();
+        // Nobody is asked what nobody can read: the reader of these lines went away.
+        stopped |= world.out().checkError();
     }
 }

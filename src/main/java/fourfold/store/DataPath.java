@@ -31,7 +31,7 @@ public final class DataPath {
      * @param osName the system property {@code os.name}
      * @param environment the environment variables
      * @param home the person's home folder
-     * @throws RecordsFailure if a variable holds what can't be a path here
+     * @throws RecordsFailure if a variable holds what can't be a path here, or if no home folder is known
      */
     public static Path usual(String osName, Map<String, String> environment, Path home) {
         Optional<String> chosen = variable(environment, VARIABLE);
@@ -45,12 +45,25 @@ public final class DataPath {
             case OTHER ->
                 folder(environment, "XDG_DATA_HOME", home.resolve(".local").resolve("share"));
         };
+        if (!data.isAbsolute()) {
+            throw new RecordsFailure(Task.USE_FILE_NAME, FILE, Problem.of(Reason.NO_HOME));
+        }
         return data.resolve(FOLDER).resolve(FILE);
     }
 
-    /** The usual file of the person who runs the program. */
-    public static Path usual() {
-        return usual(System.getProperty("os.name", ""), System.getenv(), of(System.getProperty("user.home", "")));
+    /**
+     * The home folder of the person who runs the program: what HOME says (POSIX.1-2017, 8.3), which Java does not ask,
+     * else what Java took from the system's list of accounts. An empty path where neither names a folder: an account
+     * that is on no list has {@code ?} there.
+     *
+     * @param javas the system property {@code user.home}
+     */
+    public static Path home(String osName, Map<String, String> environment, String javas) {
+        Optional<Path> told = Kind.of(osName) == Kind.WINDOWS
+                ? Optional.empty()
+                : variable(environment, "HOME").map(DataPath::of).filter(Path::isAbsolute);
+        return told.orElseGet(
+                () -> Optional.of(of(javas)).filter(Path::isAbsolute).orElse(Path.of("")));
     }
 
     /**

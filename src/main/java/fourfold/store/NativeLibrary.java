@@ -51,8 +51,12 @@ final class NativeLibrary {
 
     /** The same with the usual cache of the person who runs the program. */
     static void prepareUsual() {
-        prepare(DataPath.cache(
-                System.getProperty("os.name", ""), System.getenv(), DataPath.of(System.getProperty("user.home", ""))));
+        String system = System.getProperty("os.name", "");
+        Path home = DataPath.home(system, System.getenv(), System.getProperty("user.home", ""));
+        Path cache = DataPath.cache(system, System.getenv(), home);
+        if (cache.isAbsolute()) {
+            prepare(cache);
+        }
     }
 
     /** The folder in the cache that holds the library, unpacked now if it was not there. */

@@ -151,7 +151,9 @@ public final class StoreFile {
         if (folder == null) {
             throw failed(Reason.FOLDER);
         }
-        if (folder.endsWith(DataPath.FOLDER)) {
+        Path above = folder.getParent();
+        // A folder that is missing is made; a path that is missing is more likely mistyped, unless it is our own.
+        if (folder.endsWith(DataPath.FOLDER) || (above != null && Files.isDirectory(above))) {
             Rights.makeFolder(folder);
         }
         if (!Files.isDirectory(folder)) {

@@ -11,15 +11,24 @@ import java.util.stream.Stream;
  * @param unicode whether it shows more than ASCII
  * @param colours how many colours it has
  */
-record Abilities(boolean unicode, ColourDepth colours) {
+public record Abilities(boolean unicode, ColourDepth colours) {
+    /** The variable by which the starter says what the terminal reads, where Java was told otherwise. */
+    public static final String CHARSET = "FOURFOLD_CHARSET";
+
+    /** What the environment says of the terminal, in two words: its letters, and how many colours. */
+    public static String found(Map<String, String> environment) {
+        Abilities found = of(environment, System.getProperty("native.encoding", "US-ASCII"));
+        return (found.unicode() ? "UTF-8 " : "ASCII ") + found.colours();
+    }
+
     /**
      * Reads the environment: the locale says which characters, see {@link ColourDepth#of} for colours.
      *
-     * @param environment the variables; LC_ALL goes before LC_CTYPE and LANG (POSIX.1, chapter 8)
+     * @param environment the variables; {@value #CHARSET} goes before all, and LC_ALL before LC_CTYPE and LANG (POSIX.1, chapter 8)
      * @param nativeEncoding the encoding to believe if no locale is set
      */
     static Abilities of(Map<String, String> environment, String nativeEncoding) {
-        String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
+        String locale = Stream.of(CHARSET, "LC_ALL", "LC_CTYPE", "LANG")
                 .map(name -> environment.getOrDefault(name, ""))
                 .filter(value -> !value.isEmpty())
                 .findFirst()

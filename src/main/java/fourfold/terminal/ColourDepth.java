@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** How many colours the terminal can show. */
-enum ColourDepth {
+public enum ColourDepth {
     /** None: the user asked for none, or the terminal is not known to have any. */
     NONE,
     /** The eight plain colours of the Linux console. */
@@ -34,12 +34,16 @@ enum ColourDepth {
             TextColor.ANSI.CYAN,
             TextColor.ANSI.WHITE);
 
-    /** Reads NO_COLOR (no-color.org: set and not empty), TERM and COLORTERM. */
+    /**
+     * Reads NO_COLOR (no-color.org: set and not empty), CLICOLOR (bixense.com/clicolors: 0 for none), TERM and COLORTERM.
+     */
     static ColourDepth of(Map<String, String> environment) {
         String term = environment.getOrDefault("TERM", "").toLowerCase(Locale.ROOT);
         String colours = environment.getOrDefault("COLORTERM", "").toLowerCase(Locale.ROOT);
         if (!environment.getOrDefault("NO_COLOR", "").isEmpty()
+                || environment.getOrDefault("CLICOLOR", "").equals("0")
                 || term.isEmpty()
+                || term.equals("unknown")
                 || term.equals("dumb")
                 || term.startsWith("vt")) {
             return NONE;

@@ -44,7 +44,8 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
     }
 
     private static OpenTerminal ofProcess(Map<String, String> environment, boolean asks) throws TerminalException {
-        String encoding = System.getProperty("native.encoding", "US-ASCII");
+        String encoding =
+                environment.getOrDefault(Abilities.CHARSET, System.getProperty("native.encoding", "US-ASCII"));
         Abilities abilities = Abilities.of(environment, encoding);
         Charset charset = abilities.unicode() ? StandardCharsets.UTF_8 : Charset.forName(encoding);
         try {

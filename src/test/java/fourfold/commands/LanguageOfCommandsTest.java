@@ -253,7 +253,7 @@ class LanguageOfCommandsTest {
         told(language, 2, file, "merge", file.toString());
         told(language, 1, rubbish, "grid");
         told(language, 1, none, "salvage", folder.resolve("saved.db").toString());
-        told(language, 1, folder.resolve("no").resolve("such.db"), "grid");
+        told(language, 1, folder.resolve("no").resolve("such").resolve("family.db"), "grid");
         told(language, 1, folder, "grid");
         told(language, 2, file, "--demo", "verify");
         told(language, 0, file, "restore", "--yes");

@@ -183,7 +183,7 @@ class WrongUsageTest {
 
     @Test
     void aFolderThatIsNotThereIsNamed() {
-        Path file = folder.resolve("nowhere").resolve("family.db");
+        Path file = folder.resolve("nowhere").resolve("deeper").resolve("family.db");
         assertTold(
                 1,
                 "could not open " + file + ": there is no folder " + file.getParent()
@@ -250,6 +250,53 @@ class WrongUsageTest {
         assertEquals(
                 "fourfold: not everything could be written. Check where the output goes." + System.lineSeparator(),
                 err.toString());
+    }
+
+    @Test
+    void aMistypedWordGetsTheNearestOneNamed() {
+        Path file = folder.resolve("family.db");
+        for (String[] wrong : List.of(
+                new String[] {"gird", "grid"},
+                new String[] {"bakcup", "backup"},
+                new String[] {"export anwsers", "answers"},
+                new String[] {"help tuor", "tour"},
+                new String[] {"grid --jsn", "--json"})) {
+            CommandRun run = CommandRun.of(file, wrong[0].split(" "));
+            assertEquals(2, run.code(), run.err());
+            assertTrue(run.err().contains("Nearest: " + wrong[1]), run.err());
+        }
+    }
+
+    @Test
+    void debugTellsWhatWasFoundInTenLinesAndNoName() {
+        Path file = folder.resolve("family.db");
+        CommandRun.of(file, "children", "--add", "Mina");
+        CommandRun run = CommandRun.of(file, "grid", "--debug");
+        List<String> lines = run.err().lines().toList();
+        assertEquals(10, lines.size(), run.err());
+        for (String part :
+                List.of("program: fourfold ", "system: ", "archive of classes: ", "file: " + file, "terminal: ")) {
+            assertTrue(lines.stream().anyMatch(line -> line.startsWith(part)), part + run.err());
+        }
+        assertFalse(run.err().contains("Mina"), run.err());
+    }
+
+    @Test
+    void helpOfACommandIsWhatTheCommandSaysOfItself() {
+        Path file = folder.resolve("family.db");
+        assertEquals(CommandRun.of(file, "grid", "--help"), CommandRun.of(file, "help", "grid"));
+        assertEquals(
+                CommandRun.of(file, "export", "answers", "--help"), CommandRun.of(file, "help", "export", "answers"));
+        assertEquals(CommandRun.of(file, "--help"), CommandRun.of(file, "help"));
+        assertFalse(Files.exists(file));
+    }
+
+    @Test
+    void aHyphenIsStandardOutput() {
+        Path file = folder.resolve("family.db");
+        CommandRun.of(file, "children", "--add", "Mina");
+        assertEquals(CommandRun.of(file, "export", "answers"), CommandRun.of(file, "export", "answers", "-"));
+        assertEquals(CommandRun.of(file, "print", "table"), CommandRun.of(file, "print", "table", "--output", "-"));
     }
 
     @Test

@@ -57,6 +57,8 @@ class KilledTest {
     void aNameThatTheLanguageSettingCanNotExpressIsToldInOneLine() throws Exception {
         ProcessBuilder builder = OwnProcess.of(Victim.class, "usual");
         builder.command().set(builder.command().indexOf("-cp") + 1, PtyProgram.asciiClassPath(folder));
+        // Java opens nothing from a folder that the language setting can't express.
+        builder.directory(folder.getRoot().toFile());
         builder.environment().put("LC_ALL", "C");
         builder.environment().put(DataPath.VARIABLE, folder.resolve("Zoë.db").toString());
         Process process = builder.start();

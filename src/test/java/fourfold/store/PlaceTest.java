@@ -47,6 +47,26 @@ class PlaceTest {
     }
 
     @Test
+    void homeIsWhatTheVariableSaysAndElseWhatJavaFound() {
+        assertEquals(HOME, DataPath.home("Linux", Map.of("HOME", "/home/ana"), "/root"));
+        assertEquals(HOME, DataPath.home("Mac OS X", Map.of(), "/home/ana"));
+        assertEquals(HOME, DataPath.home("Linux", Map.of("HOME", "ana"), "/home/ana"));
+        assertEquals(HOME, DataPath.home("Windows 11", Map.of("HOME", "/c/other"), "/home/ana"));
+    }
+
+    @Test
+    void anAccountWithoutAHomeIsToldWhatToDoAndGetsNoFolderNamedByAQuestionMark() {
+        Path none = DataPath.home("Linux", Map.of(), "?");
+        assertEquals(Path.of(""), none);
+        assertEquals(
+                "could not use the file name \"fourfold.db\": this account has no home folder; name a file with --store,"
+                        + " or set HOME",
+                InEnglish.failure(() -> DataPath.usual("Linux", Map.of(), none)));
+        assertEquals(
+                Path.of("/data/fourfold/fourfold.db"), DataPath.usual("Linux", Map.of("XDG_DATA_HOME", "/data"), none));
+    }
+
+    @Test
     void theCacheIsKeptApartFromTheData() {
         assertEquals(Path.of("/home/ana/.cache/fourfold"), DataPath.cache("Linux", Map.of(), HOME));
         assertEquals(Path.of("/c/fourfold"), DataPath.cache("Linux", Map.of("XDG_CACHE_HOME", "/c"), HOME));

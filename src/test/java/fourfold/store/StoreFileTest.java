@@ -149,8 +149,15 @@ class StoreFileTest {
     }
 
     @Test
-    void aMissingFolderIsNotMadeUnlessItIsOurOwn() {
-        Path file = temporary.resolve("nowhere").resolve("x.db");
+    void aMissingFolderIsMadeIfTheOneAboveItIsThere() {
+        Path file = temporary.resolve("new").resolve("x.db");
+        Store.open(file).close();
+        assertTrue(Files.exists(file));
+    }
+
+    @Test
+    void aMissingPathIsNotMadeUnlessItIsOurOwn() {
+        Path file = temporary.resolve("nowhere").resolve("deeper").resolve("x.db");
         assertEquals(
                 "could not open " + file + ": there is no folder " + file.getParent()
                         + "; make the folder or name another file",

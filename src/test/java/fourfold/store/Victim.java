@@ -20,7 +20,11 @@ final class Victim {
     public static void main(String[] arguments) {
         if (arguments[0].equals("usual")) {
             try {
-                Store.open(DataPath.usual()).close();
+                Store.open(DataPath.usual(
+                                System.getProperty("os.name"),
+                                System.getenv(),
+                                Path.of(System.getProperty("user.home"))))
+                        .close();
                 System.out.println("opened");
             } catch (RecordsFailure e) {
                 System.out.println(Words.english().failure(e));

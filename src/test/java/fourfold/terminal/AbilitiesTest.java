@@ -36,6 +36,10 @@ class AbilitiesTest {
         // no-color.org: when present and not an empty string, regardless of its value.
         assertEquals(ColourDepth.NONE, depth("TERM", "xterm", "NO_COLOR", "0"));
         assertEquals(ColourDepth.SIXTEEN, depth("TERM", "xterm", "NO_COLOR", ""));
+        // bixense.com/clicolors: CLICOLOR=0 asks for none.
+        assertEquals(ColourDepth.NONE, depth("TERM", "xterm-256color", "CLICOLOR", "0"));
+        assertEquals(ColourDepth.SIXTEEN, depth("TERM", "xterm", "CLICOLOR", "1"));
+        assertEquals(ColourDepth.NONE, depth("TERM", "unknown"));
     }
 
     @Test
@@ -61,6 +65,8 @@ class AbilitiesTest {
         // POSIX.1, 8.2: LC_ALL goes before the others; an empty variable counts as unset.
         assertFalse(unicode("UTF-8", "LC_ALL", "C", "LANG", "en_GB.UTF-8"));
         assertTrue(unicode("US-ASCII", "LC_ALL", "", "LANG", "en_GB.UTF-8"));
+        // The starter gave Java a language setting that can express the program's path.
+        assertFalse(unicode("UTF-8", "LC_CTYPE", "C.UTF-8", "FOURFOLD_CHARSET", "ANSI_X3.4-1968"));
     }
 
     private static boolean unicode(String nativeEncoding, String... namesAndValues) {

@@ -84,13 +84,14 @@ public final class PtyProgram implements AutoCloseable {
 
     /**
      * The same for a Java that is started with LC_ALL=C, which can open no file whose path has more than ASCII in it:
-     * such parts of it are copied into a folder.
+     * such parts of it are copied into a folder. It can be used from any folder; such a Java needs one that it can express.
      */
     public static String asciiClassPath(Path folder) throws IOException {
         List<String> parts = new ArrayList<>();
         for (String part : classPath().split(Pattern.quote(File.pathSeparator), -1)) {
-            boolean ascii = part.chars().allMatch(c -> c < 0x80);
-            parts.add(ascii ? part : copied(Path.of(part), folder.resolve("part" + parts.size())));
+            String whole = Path.of(part).toAbsolutePath().toString();
+            boolean ascii = whole.chars().allMatch(c -> c < 0x80);
+            parts.add(ascii ? whole : copied(Path.of(part), folder.resolve("part" + parts.size())));
         }
         return String.join(File.pathSeparator, parts);
     }

@@ -23,7 +23,12 @@ class TerminalLeftAsFoundTest {
 
     /** Runs the probe between two prints of the modes. */
     private static PtyProgram between(Map<String, String> environment) {
-        String script = "echo before:$(stty -g).; " + PROBE + "; echo code:$?.; echo after:$(stty -g).";
+        return between(".", environment);
+    }
+
+    private static PtyProgram between(String folder, Map<String, String> environment) {
+        String script =
+                "cd '" + folder + "'; echo before:$(stty -g).; " + PROBE + "; echo code:$?.; echo after:$(stty -g).";
         PtyProgram program = PtyProgram.start(environment, 200, 24, List.of("sh", "-c", script));
         program.awaitText("ready 200x24");
         assertTrue(program.look(ScreenModel::isAlternate));
@@ -65,7 +70,7 @@ class TerminalLeftAsFoundTest {
     @Test
     void afterControlCWhichIsAKeyAndWithoutUnicodeOrColour(@TempDir Path folder) throws IOException {
         String classPath = PtyProgram.asciiClassPath(folder);
-        try (PtyProgram program = between(Map.of("LANG", "C", "NO_COLOR", "1", "CLASSPATH", classPath))) {
+        try (PtyProgram program = between("/", Map.of("LANG", "C", "NO_COLOR", "1", "CLASSPATH", classPath))) {
             program.awaitText("7 x 8 = 56 / 1 :=#@ -|+ -| . 7 x");
             program.type((byte) 3);
             assertLeftAsFound(program, 3);

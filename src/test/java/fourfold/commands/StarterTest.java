@@ -1,0 +1,98 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Guards against a starter that loses words, or that leaves a parent without one on what is missing. */
+class StarterTest {
+    private static final Path PACKAGE = Path.of("src/main/package");
+
+    @TempDir
+    private Path temporary;
+
+    /** Runs the starter in a folder of its own with a Java that prints what it is given, a line for each word. */
+    private String started(String release, Map<String, String> environment, String... arguments)
+            throws IOException, InterruptedException {
+        Path here = Files.createDirectories(temporary.resolve("a b").resolve("Übung ×"));
+        Path starter = executable(here.resolve("fourfold"), Files.readString(PACKAGE.resolve("fourfold")));
+        Path java = Files.createDirectories(temporary.resolve("jdk").resolve("bin"));
+        Files.writeString(java.resolveSibling("release"), release);
+        executable(java.resolve("java"), "#!/bin/sh\nprintf '%s\\n' \"$FOURFOLD_CHARSET\" \"$@\"\n");
+        List<String> command = new java.util.ArrayList<>(List.of("sh", starter.toString()));
+        command.addAll(List.of(arguments));
+        ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
+        builder.environment().keySet().removeIf(name -> name.startsWith("LC_") || name.startsWith("FOURFOLD_"));
+        Map<String, String> given = new HashMap<>(Map.of(
+                "JAVA_HOME", java.getParent().toString(),
+                "LANG", "C.UTF-8",
+                "XDG_CACHE_HOME", temporary.resolve("no folder").resolve("x").toString()));
+        Files.writeString(temporary.resolve("no folder"), "a file is in the way");
+        given.putAll(environment);
+        builder.environment().putAll(given);
+        Process process = builder.start();
+        String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        process.waitFor();
+        return printed;
+    }
+
+    private static Path executable(Path file, String text) throws IOException {
+        Files.writeString(file, text);
+        return Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void everyWordReachesTheProgramFromAnyFolderAlsoWithoutACache() throws IOException, InterruptedException {
+        List<String> words = started("JAVA_VERSION=\"17.0.15\"\n", Map.of(), "drill", "--child", "Zoë Ann", "", "$HOME")
+                .lines()
+                .toList();
+        int jar = words.indexOf("-jar");
+        assertTrue(words.get(jar + 1).endsWith("/a b/Übung ×/program/fourfold.jar"), words.toString());
+        assertEquals(List.of("drill", "--child", "Zoë Ann", "", "$HOME"), words.subList(jar + 2, words.size()));
+        assertEquals("", words.get(0));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void anOlderJavaIsToldInTheReadersLanguage() throws IOException, InterruptedException {
+        String told = started("JAVA_VERSION=\"11.0.2\"\n", Map.of("LANG", "de_DE.UTF-8"));
+        assertTrue(told.startsWith("fourfold: Java 17 oder neuer wird gebraucht"), told);
+        assertEquals(1, told.lines().count());
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whereTheLanguageSettingCanNotWriteThePathTheProgramIsToldWhatTheTerminalReads()
+            throws IOException, InterruptedException {
+        String told = started("JAVA_VERSION=\"25\"\n", Map.of("LC_ALL", "C"));
+        assertEquals("ANSI_X3.4-1968", told.lines().findFirst().orElse(""), told);
+    }
+
+    /** It can't be run here: what can be said of it without Windows. */
+    @Test
+    void theStarterForWindowsStartsTheSameJarWithTheSameOptions() throws IOException {
+        String text = Files.readString(PACKAGE.resolve("fourfold.cmd"), StandardCharsets.US_ASCII);
+        assertEquals(text.lines().count(), text.chars().filter(c -> c == '\r').count(), "lines end as Windows wants");
+        String other = Files.readString(PACKAGE.resolve("fourfold"));
+        for (String option : List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xlog:cds=off")) {
+            assertTrue(text.contains(option) && other.contains(option), option);
+        }
+        assertTrue(text.contains("-jar \"%here%program\\fourfold.jar\" %*"));
+        for (String label : List.of("found", "start", "window", "none")) {
+            assertTrue(text.contains("goto " + label) && text.contains("\n:" + label + "\r"), label);
+        }
+    }
+}
