@@ -1,51 +1,81 @@
 #!/usr/bin/env bash
-# Builds what is delivered and tries it as a newcomer would. Needs a Debian system, and the right to install packages.
-#   src/test/package/check.sh
-# 1. two builds give the same bytes; 2. the whole jar, the application folder and the installed package run;
-# 3. man and bash (and zsh, if there) read what was made for them; 4. the package goes without a trace.
+# SPDX-License-Identifier: Apache-2.0
+# Builds what is delivered and tries it as a newcomer would. Needs a Debian system and root; the package is installed
+# over a throw-away layer of this system where the kernel has overlays, so that nothing of it stays.
+#   src/test/package/check.sh            everything
+#   src/test/package/check.sh --built    what is already in target, without the second build
+#   OLD=fourfold_old.deb ...             also upgrades from that package
+# 1. two builds give the same bytes; 2. parts, licences and list agree; 3. each form runs; 4. the package installs, is
+# used, upgraded and removed; 5. man, shells, menu and lintian read what was made for them.
 set -eu
 cd "$(dirname "$0")/../../.."
 work=$(mktemp -d); trap 'rm -rf "$work"' EXIT
 export FOURFOLD_STORE="$work/family.db" FOURFOLD_LANGUAGE=en LC_ALL=C.UTF-8
 say() { printf '%-64s %s\n' "$1" "$2"; }
 
-echo "-- two builds, same bytes"
-for n in 1 2; do
-  git clone -q . "$work/clone$n"
-  (cd "$work/clone$n" && mvn -q -B -ntp -DskipTests -Papplication,debian package)
-  (cd "$work/clone$n/target" && sha256sum fourfold.jar fourfold-*-whole.jar lib/*.jar) > "$work/sums$n"
-done
-cmp "$work/sums1" "$work/sums2"; say "the jars of two clones" "the same"
-cd "$work/clone1/target"
-
-echo "-- runs"
-for program in "java -jar fourfold.jar" "java -jar $(echo fourfold-*-whole.jar)" application/fourfold/bin/fourfold; do
-  $program --version > /dev/null
-  $program grid --demo --child Pip --debug | grep -q "55 families fluent"
-  say "$program" "grid of the demo"
-done
-
-echo "-- package"
-dpkg -i fourfold_*.deb > /dev/null; say "$(ls fourfold_*.deb)" "installed, $(du -h fourfold_*.deb | cut -f1)"
-[ "$(command -v fourfold)" = /usr/bin/fourfold ]
-fourfold children --add Mina > /dev/null
-printf '\n' | script -qec "fourfold --version" /dev/null | grep -q "^fourfold "; say "/usr/bin/fourfold in a terminal" "runs"
-# One plain drill: every line asked is answered with a 1 at a child's pace; the program must take and keep what came.
-for line in $(seq 40); do echo 1; sleep 2; done 2> /dev/null | fourfold drill --child Mina --minutes 1 --plain > "$work/drill.txt" || true
-fourfold export answers "$work/answers.csv"; lines=$(($(wc -l < "$work/answers.csv") - 1))
-[ "$lines" -gt 5 ]; say "a plain drill with the installed program" "$lines answers kept"
-fourfold verify > /dev/null; say "its file" "whole"
-
-echo "-- for the shells and for man"
-man --warnings fourfold 2> "$work/warnings" | grep -q "EXIT STATUS"; [ ! -s "$work/warnings" ]; say "man fourfold" "no warnings"
-bash -c 'source /usr/share/bash-completion/completions/fourfold; complete -p fourfold' > /dev/null; say "bash" "completes"
-if command -v zsh > /dev/null; then
-  zsh -fc 'autoload -Uz compinit && compinit -u && source /usr/share/bash-completion/completions/fourfold' && say "zsh" "reads the script"
-else
-  say "zsh" "not here, not tried"
+if [ "${1:-}" = --installed ]; then
+  . src/test/package/installed.sh
+  exit
 fi
 
-echo "-- gone again"
-dpkg -r fourfold > /dev/null
-[ ! -e /opt/fourfold ] && [ ! -e /usr/bin/fourfold ]; say "package removed" "no trace"
-[ -s "$FOURFOLD_STORE" ]; say "the family's answers" "still there"
+if [ "${1:-}" != --built ]; then
+  echo "-- two builds, same bytes"
+  for n in 1 2; do
+    git clone -q . "$work/clone$n"
+    (cd "$work/clone$n" && mvn -q -B -ntp -DskipTests -Pportable,debian package)
+    (cd "$work/clone$n/target" && sha256sum fourfold.jar lib/*.jar fourfold-*-portable.zip fourfold_*.deb) > "$work/sums$n"
+  done
+  diff "$work/sums1" "$work/sums2"; say "jars, archive and package of two clones" "the same"
+  built=$work/clone1/target
+else
+  built=$PWD/target
+fi
+
+echo "-- parts"
+ls "$built/lib" | sed 's/\.jar$//' | sort > "$work/shipped"
+python3 - "$built/parts.json" > "$work/listed" <<'P'
+import json, sys
+print("\n".join(sorted(c["name"] + "-" + c["version"] for c in json.load(open(sys.argv[1]))["components"])))
+P
+diff "$work/shipped" "$work/listed"; say "the list of parts (CycloneDX) and what is shipped" "the same $(wc -l < "$work/listed")"
+for form in "$built"/forms/portable/fourfold-* "$built/forms/application/fourfold"; do
+  diff <(ls "$form/program/lib" | sed 's/\.jar$//' | sort) "$work/listed"
+  for text in NOTICE.txt LICENSE LGPL-3.0.txt GPL-3.0.txt letters-licence.txt fastcsv/LICENSE jackson-core/NOTICE \
+    sqlite-jdbc/LICENSE flyway-core/LICENSE.txt parts.json; do
+    [ -s "$form/licences/$text" ]
+  done
+  say "${form##*/forms/}" "parts and licences, $(du -sh "$form" | cut -f1)"
+done
+while read -r part; do
+  grep -qi "^$(sed 's/-[0-9].*//; s/sqlite-jdbc/SQLite JDBC/; s/flyway-core/Flyway/' <<< "$part")" src/main/package/licences/NOTICE.txt
+done < "$work/listed"; say "the notice names every part" "yes"
+
+echo "-- runs"
+lanterna=$(ls "$built"/lib/lanterna-*.jar)
+for form in "$built/fourfold.jar" "$built"/forms/portable/fourfold-*/fourfold "$built/forms/application/fourfold/fourfold"; do
+  case $form in *.jar) program=(java -jar "$form") ;; *) program=("$form") ;; esac
+  "${program[@]}" --version > /dev/null
+  "${program[@]}" grid --demo --child Pip | grep -q "families fluent"
+  say "${form#"$built"/}" "grid of the demo"
+done
+cp -a "$built"/forms/portable/fourfold-* "$work/changed"
+mkdir "$work/unpacked"; (cd "$work/unpacked" && unzip -q "$lanterna" && jar --create --file "$work/own.jar" .)
+cp "$work/own.jar" "$work/changed/program/lib/$(basename "$lanterna")"
+XDG_CACHE_HOME=$work/cache "$work/changed/fourfold" tour --help > /dev/null
+say "another build of Lanterna in its place" "runs"
+
+echo "-- package"
+deb=$(ls "$built"/fourfold_*.deb)
+export DEB=$deb OLD=${OLD:-}
+layer="$work/layer"; mkdir -p "$layer"
+if unshare -m true 2> /dev/null; then
+  unshare -m bash -ec '
+    mount -t tmpfs tmpfs "$1"
+    for part in usr var etc opt; do
+      mkdir -p "$1/$part/up" "$1/$part/work"
+      mount -t overlay overlay -o "lowerdir=/$part,upperdir=$1/$part/up,workdir=$1/$part/work" "/$part"
+    done
+    exec src/test/package/check.sh --installed' layer "$layer"
+else
+  src/test/package/check.sh --installed
+fi

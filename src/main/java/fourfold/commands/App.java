@@ -164,6 +164,11 @@ final class App implements Callable<Integer> {
         return new PageLoop(stage, home.moments(), new HomePerformer(home, words(home)), first);
     }
 
+    /** A terminal that says that it can't draw gets plain lines. */
+    boolean isDumb() {
+        return world.environment().getOrDefault("TERM", "").equalsIgnoreCase("dumb");
+    }
+
     /**
      * Prints what could not be kept, now that nothing is drawn any more, and returns the exit code. The
      * file's thread may still be waiting for another program.
@@ -212,7 +217,7 @@ final class App implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws TerminalException {
+    public Integer call() throws TerminalException, IOException {
         if (child != null) {
             throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
         }
@@ -224,9 +229,13 @@ final class App implements Callable<Integer> {
     }
 
     /** Runs once; empty if a backup has taken the file's place, and all begins anew with it. */
-    private Optional<Integer> run() throws TerminalException {
+    private Optional<Integer> run() throws TerminalException, IOException {
         try (Home home = open()) {
             meetOthers(home);
+            if (isDumb()) {
+                new PlainStart(this, home).run();
+                return Optional.of(reportLosses(home));
+            }
             try (TerminalSession stage = home.stage(world)) {
                 loop(home, stage, firstPage(home, stage)).run();
                 home.rememberWindow(stage);

@@ -47,7 +47,7 @@ final class DrillCommand implements Callable<Integer> {
             Progress progress = home.records().progress(whose);
             int length = minutes == null ? progress.steering().settings().minutes() : minutes;
             Instant now = home.moments().now();
-            if (plain || isDumb()) {
+            if (plain || app.isDumb()) {
                 Drill drill = drill(home, whose, progress, length, now, Surface.PLAIN);
                 new PlainDrill(app.world(), home, app.words(home), whose).run(drill);
                 return app.reportLosses(home);
@@ -60,11 +60,6 @@ final class DrillCommand implements Callable<Integer> {
             }
             return app.reportLosses(home);
         }
-    }
-
-    /** A terminal that says that it can't draw gets plain lines. */
-    private boolean isDumb() {
-        return app.world().environment().getOrDefault("TERM", "").equalsIgnoreCase("dumb");
     }
 
     private Drill drill(Home home, Child whose, Progress progress, int length, Instant at, Surface surface) {

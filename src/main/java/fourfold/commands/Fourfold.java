@@ -85,7 +85,7 @@ public final class Fourfold {
         App app = new App(world);
         try {
             return app.call();
-        } catch (TerminalException | RuntimeException e) {
+        } catch (TerminalException | IOException | RuntimeException e) {
             return failed(world, app.debug(), e);
         }
     }

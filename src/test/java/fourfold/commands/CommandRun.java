@@ -47,6 +47,27 @@ public record CommandRun(int code, String out, String err) {
         return new CommandRun(code, out.toString(), err.toString());
     }
 
+    /** The program without a command, on a terminal that says that it can't draw, with lines typed. */
+    static CommandRun dumb(Path file, String lines) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        Environment usual =
+                world(file, true, new BufferedReader(new StringReader(lines)), out, err, CommandRun::stopped);
+        Map<String, String> variables = new java.util.HashMap<>(usual.environment());
+        variables.put("TERM", "dumb");
+        int code = Fourfold.run(new Environment(
+                usual.in(),
+                usual.out(),
+                usual.data(),
+                usual.err(),
+                variables,
+                usual.home(),
+                usual.systemName(),
+                usual.unicode(),
+                usual.clock()));
+        return new CommandRun(code, out.toString(), err.toString());
+    }
+
     private static SessionClock stopped() {
         return new SessionClock(NOW, ZoneId.of("Europe/Berlin"), () -> 0L);
     }

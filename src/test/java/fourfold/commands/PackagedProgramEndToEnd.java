@@ -332,15 +332,17 @@ class PackagedProgramEndToEnd {
     }
 
     @Test
-    void aTerminalThatCanNotDrawIsSentNothingButOneLine() {
+    void aTerminalThatCanNotDrawGoesOnInPlainLines() {
         Map<String, String> environment = Map.of("FOURFOLD_STORE", file().toString(), "TERM", "dumb");
         try (PtyProgram program = PtyProgram.start(environment, 80, 24, fourfold())) {
-            assertEquals(1, program.exitCode());
-            program.awaitText("drill --plain");
-            assertEquals(
-                    "fourfold: This terminal says that it can't draw (TERM=dumb). Use: drill --plain\r\n",
-                    program.bytes());
+            program.awaitText("nickname?");
+            program.type("Mina\r");
+            program.awaitText("Hello Mina.");
+            program.type("q\r");
+            program.exitCode();
+            assertFalse(program.bytes().contains("\u001b"), program.bytes());
         }
+        assertEquals(List.of("Mina"), Rows.column(file(), "SELECT name FROM child"));
     }
 
     @Test

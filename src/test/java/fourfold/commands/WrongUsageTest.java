@@ -102,7 +102,7 @@ class WrongUsageTest {
                 "drill --minutes eight|a drill lasts 1 to 30 minutes, not \"eight\"",
                 "drill --minutes 99999999999|a drill lasts 1 to 30 minutes, not \"99999999999\"",
                 "grid --shiny|Unknown option: '--shiny'",
-                "gird|Unmatched argument: 'gird'",
+                "gird|Unmatched argument: 'gird'. Nearest: grid",
                 "export|say what to export: answers or statements"
             })
     void aWrongWordIsNamedAndNothingIsDone(String command, String told) {

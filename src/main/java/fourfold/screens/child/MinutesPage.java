@@ -34,7 +34,15 @@ record MinutesPage(PageContext context, Child child, Progress progress, int minu
                     child,
                     progress,
                     progress.steering().settings().minutes(),
-                    ClockAdvice.of(context.words(), progress, at).orElse("")));
+                    ClockAdvice.of(context.words(), progress, at).orElseGet(() -> toTheParent(home, progress))));
+        }
+
+        /** Where the grown-ups' pages are, said before the household's first drill and not again. */
+        private String toTheParent(Home home, Progress progress) {
+            boolean first = progress.answers() == 0 && home.children().all().size() == 1;
+            return first
+                    ? context.words().say("minutes.parents", context.words().say("home.parents"))
+                    : "";
         }
     }
 

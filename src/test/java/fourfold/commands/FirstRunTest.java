@@ -1,0 +1,47 @@
+package fourfold.commands;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Guards against a first evening that is spent in menus. */
+class FirstRunTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theFirstDrillIsTwoKeysAfterTheNameAndTheParentIsToldOnceWhereTheirPagesAre() throws Exception {
+        String toTheParent = "your pages are behind \"For parents\"";
+        try (Journey journey =
+                new Journey(folder.resolve("family.db"), Instant.parse("2026-03-02T16:00:00Z"), 80, 24, true)) {
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("first name, or a nickname?"), journey.picture());
+            journey.type("Mina").keys("Enter");
+            assertTrue(journey.drill().isEmpty());
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains(toTheParent), journey.picture());
+            journey.keys("Enter");
+            assertTrue(journey.drill().isPresent(), journey.picture());
+        }
+    }
+
+    @Test
+    void whereTheTerminalCanNotDrawTheNameIsAskedInPlainLines() {
+        CommandRun run = CommandRun.dumb(folder.resolve("family.db"), "Mina\nq\n");
+        assertEquals(0, run.code(), run.err());
+        List<String> lines = run.out().lines().toList();
+        assertEquals("What is the child's first name, or a nickname?", lines.get(0));
+        assertTrue(lines.get(1).startsWith("Hello Mina."), run.out());
+        CommandRun.of(folder.resolve("family.db"), "children", "--add", "Ivo");
+        CommandRun second = CommandRun.dumb(folder.resolve("family.db"), "7\nIvo\nq\n");
+        assertTrue(second.out().contains("1 Mina") && second.out().contains("2 Ivo"), second.out());
+        assertTrue(second.out().contains("Hello Ivo."), second.out());
+        assertFalse(second.out().contains("Hello Mina."), second.out());
+    }
+}
