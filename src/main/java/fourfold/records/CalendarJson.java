@@ -76,7 +76,7 @@ public final class CalendarJson {
                 calendar.taught().containsKey(new Calendar.Lesson(table, operation))
                         ? "taught"
                         : week == TableLessons.WHEN_TAUGHT
-                                ? "when taught"
+                                ? "teaching"
                                 : week == TableLessons.BY_PROGRESS ? "progress" : "week");
         json.writeObjectField("week", week > 0 ? week : null);
         day(json, "opens", calendar.opens(table, operation).orElse(null));

@@ -189,7 +189,7 @@ class LanguageOfCommandsTest {
 
     private static final String LINE = String.join(",", fourfold.records.AnswersCsv.COLUMNS)
             + "\r\na811c6a7-7206-34b4-874f-d2f2925137df,Mina,00000000-0000-0000-0000-000000000004,1,"
-            + "2026-03-01T08:00:00.000Z,60,practise,multiply,6,7,42,1,900,1200,0,terminal\r\n";
+            + "2026-03-01T08:00:00.000Z,60,practise,multiply,6,7,42,1,900,1200,0,terminal,\r\n";
 
     @ParameterizedTest
     @ValueSource(strings = {"de", "es"})

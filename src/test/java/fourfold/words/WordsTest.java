@@ -34,6 +34,7 @@ class WordsTest {
     /** Texts that may be as in English: names of keys, letters of levels, signs, units, and words that are the same. */
     private static final Set<String> ALIKE = Set.of(
             "Enter",
+            "TEXT",
             "Esc",
             "-",
             "*",
