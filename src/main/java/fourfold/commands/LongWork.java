@@ -1,9 +1,11 @@
 package fourfold.commands;
 
+import fourfold.terminal.TerminalSession;
 import fourfold.upkeep.Advance;
 import java.time.Duration;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -26,7 +28,7 @@ final class LongWork {
 
     /** Does the work, and says on the error stream how much of it is done. */
     static <T> T of(App app, Function<Advance, T> work) {
-        return System.console() == null ? work.apply(Advance.UNSEEN) : of(app, FIRST, EVERY, work);
+        return TerminalSession.isInteractive() ? of(app, FIRST, EVERY, work) : work.apply(Advance.UNSEEN);
     }
 
     /** The same, the first sign and the others after such times. */
@@ -45,11 +47,13 @@ final class LongWork {
                                     : app.words().say("command.lasts", seconds));
             app.world().err().flush();
         };
-        clock.scheduleAtFixedRate(say, first.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> signs =
+                clock.scheduleAtFixedRate(say, first.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
         try {
             return work.apply(now -> percent.accumulateAndGet(now, Math::max));
         } finally {
-            clock.shutdownNow();
+            signs.cancel(false);
+            clock.shutdown();
         }
     }
 

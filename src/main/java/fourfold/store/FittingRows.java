@@ -47,7 +47,8 @@ public final class FittingRows implements AutoCloseable {
 
     private FittingRows(Connection connection) throws SQLException {
         this.connection = connection;
-        Connections.run(connection, "BEGIN IMMEDIATE");
+        // A transaction that the driver did not begin itself it tries to begin once more with every row.
+        connection.setAutoCommit(false);
         insertDrill = connection.prepareStatement(
                 "INSERT OR IGNORE INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed, nr)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?)");
@@ -203,7 +204,7 @@ public final class FittingRows implements AutoCloseable {
 
     /** All that was kept is in the file from now on. */
     public void end() throws SQLException {
-        Connections.run(connection, "COMMIT");
+        connection.commit();
     }
 
     @Override

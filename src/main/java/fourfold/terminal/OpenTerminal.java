@@ -58,7 +58,7 @@ record OpenTerminal(Terminal terminal, Abilities abilities, Surface surface) {
 
     /** Whether both ends of the program are a terminal; since Java 22 a console alone does not prove it. */
     @SuppressWarnings("SystemConsoleNull") // The newer Java's answer is asked for below; on Java 17 null is the answer.
-    private static boolean isInteractive() {
+    static boolean isInteractive() {
         Console console = System.console();
         if (console == null) {
             return false;

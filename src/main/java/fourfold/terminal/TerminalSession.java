@@ -290,4 +290,9 @@ public final class TerminalSession implements AutoCloseable {
             // The program is being ended, and the library's hook is already doing the same.
         }
     }
+
+    /** Whether somebody sits at a terminal, so that signs of work that lasts have a reader. */
+    public static boolean isInteractive() {
+        return OpenTerminal.isInteractive();
+    }
 }

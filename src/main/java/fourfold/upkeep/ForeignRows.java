@@ -10,7 +10,6 @@ import fourfold.log.Reason;
 import fourfold.store.ActionText;
 import fourfold.store.AnswerRow;
 import fourfold.store.AnswerValues;
-import fourfold.store.Connections;
 import fourfold.store.Database;
 import fourfold.store.Refusal;
 import java.sql.Connection;
@@ -210,11 +209,13 @@ final class ForeignRows {
      */
     void copy(Advance advance) throws SQLException {
         long all = checkCounts(from);
-        Connections.run(to, "BEGIN IMMEDIATE");
+        // A transaction that the driver did not begin itself it tries to begin once more with every row.
+        to.setAutoCommit(false);
         for (Table table : TABLES) {
             copy(table, advance, all);
         }
-        Connections.run(to, "COMMIT");
+        to.commit();
+        to.setAutoCommit(true);
     }
 
     private void copy(Table table, Advance advance, long all) throws SQLException {

@@ -162,7 +162,7 @@ class DamagedTest {
     /** A page, from 0, that is a full leaf of the table of answers. */
     private int pageOfAnswers() {
         for (int page = 5; page * PAGE < whole.length; page++) {
-            int cells = (whole[page * PAGE + 3] & 0xff) << 8 | whole[page * PAGE + 4] & 0xff;
+            int cells = ((whole[page * PAGE + 3] & 0xff) << 8) | (whole[page * PAGE + 4] & 0xff);
             if (whole[page * PAGE] == 13 && cells > 60 && cells < 120 && page > pageOfChildren()) {
                 return page;
             }
