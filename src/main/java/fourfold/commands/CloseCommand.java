@@ -9,7 +9,7 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         footer = "  fourfold close 7 --child Mina")
-final class CloseCommand extends ActOnATable {
+final class CloseCommand extends WholeTable {
     CloseCommand() {
         super(ParentAction.CloseTable::new, "command.close.done");
     }

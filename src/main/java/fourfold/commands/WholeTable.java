@@ -11,7 +11,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Does something to a whole table. */
-abstract class ActOnATable implements Callable<Integer> {
+abstract class WholeTable implements Callable<Integer> {
     private final IntFunction<ParentAction> action;
     private final String done;
 
@@ -33,7 +33,7 @@ abstract class ActOnATable implements Callable<Integer> {
      * @param action what is done to a table
      * @param done the text that says it was
      */
-    ActOnATable(IntFunction<ParentAction> action, String done) {
+    WholeTable(IntFunction<ParentAction> action, String done) {
         this.action = action;
         this.done = done;
     }
