@@ -18,13 +18,11 @@ import java.util.Optional;
 
 /** The program where the terminal can't draw: who practises is asked in plain lines, and the drill goes on in them. */
 final class PlainStart {
-    private final App app;
     private final Home home;
     private final Environment world;
     private final Words words;
 
     PlainStart(App app, Home home) {
-        this.app = app;
         this.home = home;
         this.world = app.world();
         this.words = app.words(home);
