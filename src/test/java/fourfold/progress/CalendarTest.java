@@ -232,15 +232,15 @@ class CalendarTest {
         Map<Integer, TableLessons> lessons = CalendarBeginning.ENGLAND.lessons();
         List<Integer> order = lessons.keySet().stream()
                 .filter(t -> t != 1)
-                .sorted(java.util.Comparator.comparing(t -> lessons.get(t).multiply()))
+                .sorted(java.util.Comparator.comparing(t -> of(lessons, t).multiply()))
                 .toList();
         assertEquals(List.of(2, 5, 10, 3, 4, 8, 6, 9, 7), order);
         assertEquals(order, Families.USUAL_ORDER.subList(0, 9));
         for (int table : order) {
-            assertTrue(lessons.get(table).divide() - lessons.get(table).multiply() >= 4);
-            assertTrue(lessons.get(table).divide() < Calendar.WEEKS);
+            assertTrue(of(lessons, table).divide() - of(lessons, table).multiply() >= 4);
+            assertTrue(of(lessons, table).divide() < Calendar.WEEKS);
         }
-        assertEquals(TableLessons.BY_PROGRESS, lessons.get(1).multiply());
+        assertEquals(TableLessons.BY_PROGRESS, of(lessons, 1).multiply());
     }
 
     @Test
@@ -258,5 +258,9 @@ class CalendarTest {
     void aSpanThatEndsBeforeItBeginsIsNone() {
         assertThrows(IllegalArgumentException.class, () -> DateSpan.parse("2026-10-05..2026-10-01"));
         assertThrows(IllegalArgumentException.class, () -> DateSpan.parse("2026-13-01"));
+    }
+
+    private static TableLessons of(Map<Integer, TableLessons> lessons, int table) {
+        return lessons.getOrDefault(table, TableLessons.NONE);
     }
 }

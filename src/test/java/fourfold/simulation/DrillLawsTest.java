@@ -65,6 +65,7 @@ class DrillLawsTest {
             @ForAll @IntRange(min = 5, max = 10) int minutes,
             @ForAll boolean later,
             @ForAll boolean full,
+            @ForAll boolean dated,
             @ForAll @IntRange int seed) {
         Instant start = SchoolYear.START;
         List<ActionRecord> acts = new ArrayList<>();
@@ -79,6 +80,15 @@ class DrillLawsTest {
                     start,
                     0,
                     new ParentAction.Choose(chosen[0], chosen[1])));
+        }
+        if (dated) {
+            // A table and two divisions open in the week of the last drills, one waits, the others go by progress.
+            String day = start.toString().substring(0, 10);
+            for (String[] entry : List.of(
+                    new String[] {"start", day}, new String[] {"tables", "2:1/2 5:1/later 10:1/1 3:2/2 4:later/later"})) {
+                ParentAction written = new ParentAction.CalendarEntry(entry[0], entry[1]);
+                acts.add(new ActionRecord(new UUID(9, acts.size()), new UUID(seed, -1), start, 0, written));
+            }
         }
         List<Instant> starts = new ArrayList<>();
         for (int day = 1; day <= 6; day++) {
