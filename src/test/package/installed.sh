@@ -19,7 +19,7 @@ else
   fourfold children --add Mina > /dev/null
 fi
 [ -s /usr/lib/fourfold/fourfold.jsa ]; say "archive of classes, made at installation" "$(du -h /usr/lib/fourfold/fourfold.jsa | cut -f1)"
-fourfold --debug children 2>&1 | grep -q "archive of classes: in use"; say "by the installed program" "in use"
+JAVA_TOOL_OPTIONS=-Xlog:class+load fourfold --version 2> /dev/null | grep -q "fourfold.*shared objects file"; say "by the installed program" "in use"
 plain_drill; lines=$(answers); [ "$lines" -gt 5 ]; say "a plain drill with the installed program" "$lines answers kept"
 fourfold verify > /dev/null; say "its file" "whole"
 

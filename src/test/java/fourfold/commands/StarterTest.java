@@ -36,7 +36,7 @@ class StarterTest {
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
         builder.environment().keySet().removeIf(name -> name.startsWith("LC_") || name.startsWith("FOURFOLD_"));
         Map<String, String> given = new HashMap<>(Map.of(
-                "JAVA_HOME", java.getParent().toString(),
+                "JAVA_HOME", temporary.resolve("jdk").toString(),
                 "LANG", "C.UTF-8",
                 "XDG_CACHE_HOME", temporary.resolve("no folder").resolve("x").toString()));
         Files.writeString(temporary.resolve("no folder"), "a file is in the way");
