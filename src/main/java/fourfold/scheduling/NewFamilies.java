@@ -223,7 +223,7 @@ final class NewFamilies {
                 .filter(f -> here.progress.isToBeginAgain(f)
                         || steering.focused().contains(f)
                         || steering.opened().stream().anyMatch(f::contains)
-                        || Dates.isFirstOfANewTable(here.progress, f))
+                        || (here.familiesMet() >= FEWEST && Dates.isFirstOfANewTable(here.progress, f)))
                 .isPresent();
     }
 

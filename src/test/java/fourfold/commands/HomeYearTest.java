@@ -50,8 +50,7 @@ class HomeYearTest {
     private static final LocalDate START = LocalDate.ofInstant(SchoolYear.START, ZoneOffset.UTC);
 
     /** As the lessons of {@link HomeCalendar} go, in school weeks. */
-    private static final String TABLES =
-            "2:1/5 5:3/7 10:5/9 3:7/11 4:9/13 8:11/15 6:13/17 9:15/19 7:17/21 1:-/5";
+    private static final String TABLES = "2:1/5 5:3/7 10:5/9 3:7/11 4:9/13 8:11/15 6:13/17 9:15/19 7:17/21 1:-/5";
 
     @TempDir
     private Path folder;
@@ -99,9 +98,10 @@ class HomeYearTest {
         assertTrue(end.families(Mastery.ACQUIRING) >= 50 && fluent >= 35, fluent + " families fluent");
         for (int table : new int[] {2, 5, 10, 3, 4, 8, 6, 9, 7}) {
             assertTrue(
-                    log.stream().anyMatch(a -> a.prompt() instanceof Question q
-                            && q.operation() == Operation.DIVIDE
-                            && q.right() == table),
+                    log.stream()
+                            .anyMatch(a -> a.prompt() instanceof Question q
+                                    && q.operation() == Operation.DIVIDE
+                                    && q.right() == table),
                     "÷ " + table + " has come");
         }
         if ("write".equals(System.getProperty("pictures"))) {

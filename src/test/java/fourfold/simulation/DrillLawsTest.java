@@ -85,7 +85,8 @@ class DrillLawsTest {
             // A table and two divisions open in the week of the last drills, one waits, the others go by progress.
             String day = start.toString().substring(0, 10);
             for (String[] entry : List.of(
-                    new String[] {"start", day}, new String[] {"tables", "2:1/2 5:1/later 10:1/1 3:2/2 4:later/later"})) {
+                    new String[] {"start", day},
+                    new String[] {"tables", "2:1/2 5:1/later 10:1/1 3:2/2 4:later/later"})) {
                 ParentAction written = new ParentAction.CalendarEntry(entry[0], entry[1]);
                 acts.add(new ActionRecord(new UUID(9, acts.size()), new UUID(seed, -1), start, 0, written));
             }
