@@ -4,8 +4,7 @@ import fourfold.home.Home;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
-import fourfold.outlook.Outlook;
-import fourfold.outlook.Projection;
+import fourfold.outlook.YearAhead;
 import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
 import fourfold.records.PlanJson;
@@ -43,7 +42,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        if (runs < 1 || runs > 1000) {
+        if (runs < 0 || runs > 1000) {
             throw new ParameterException(spec.commandLine(), app.words().say("command.plan.runs", runs));
         }
         try (Home home = app.open()) {
@@ -54,12 +53,10 @@ final class PlanCommand implements Callable<Integer> {
                     home.records().sessions(whose),
                     progress.localDay(now),
                     progress.steering().settings().days());
-            Optional<Projection> projection =
-                    projection(progress, home.lookAhead().from(progress, weeks.usualDays(), now));
-            projection.ifPresent(p -> home.lookAhead().remember(whose, p, now));
+            Optional<YearAhead> ahead = played(home, whose, now);
             List<TableCount> tables = TableCount.of(progress);
             if (json) {
-                app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, projection));
+                app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, ahead));
             } else {
                 PlanText.write(
                         app.world().out(),
@@ -68,20 +65,22 @@ final class PlanCommand implements Callable<Integer> {
                         weeks,
                         ActionWords.inForce(app.words(home), progress),
                         tables,
-                        projection,
+                        ahead,
                         app.world().unicode());
             }
             return ExitCode.DONE;
         }
     }
 
-    private Optional<Projection> projection(Progress progress, Outlook ahead) {
-        if (!Outlook.isPossible(progress)) {
+    private Optional<YearAhead> played(Home home, Child whose, Instant now) {
+        if (runs == 0) {
             return Optional.empty();
         }
-        for (int run = 0; run < runs; run++) {
-            ahead.playOnce();
+        YearAhead ahead = home.lookAhead().begin(whose, now, runs);
+        while (!ahead.isDone()) {
+            ahead = ahead.step();
         }
-        return Optional.of(ahead.projection());
+        ahead.projection().ifPresent(p -> home.lookAhead().remember(whose, p, now));
+        return Optional.of(ahead);
     }
 }

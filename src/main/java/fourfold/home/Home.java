@@ -28,6 +28,7 @@ public final class Home implements AutoCloseable {
     private final Practice practice;
     private final PracticeRecords records;
     private final LookAhead lookAhead;
+    private final Calculations calculations = new Calculations();
     private final PrintPages printPages;
     private volatile boolean replaced;
 
@@ -49,7 +50,7 @@ public final class Home implements AutoCloseable {
         children = new ChildRegister(store, file, seat, steering);
         practice = new Practice(store, moments, seeds, file, seat);
         records = new PracticeRecords(store, moments);
-        lookAhead = new LookAhead(store, moments);
+        lookAhead = new LookAhead(store, moments, records);
         printPages = new PrintPages(store, moments, records, lookAhead, file);
     }
 
@@ -127,6 +128,11 @@ public final class Home implements AutoCloseable {
         return lookAhead;
     }
 
+    /** The thread for long calculations. */
+    public Calculations calculations() {
+        return calculations;
+    }
+
     /** Pages to print. */
     public PrintPages printPages() {
         return printPages;
@@ -185,6 +191,7 @@ public final class Home implements AutoCloseable {
         TerminalSession stage =
                 TerminalSession.open(world.environment(), settings().theme(), settings()::window);
         practice.fileWork().onDone(stage::wake);
+        calculations.onDone(stage::wake);
         return stage;
     }
 
@@ -198,6 +205,7 @@ public final class Home implements AutoCloseable {
     @Override
     public void close() {
         try {
+            calculations.close();
             practice.fileWork().close();
             store.close();
         } finally {

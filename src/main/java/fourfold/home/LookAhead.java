@@ -1,15 +1,26 @@
 package fourfold.home;
 
 import fourfold.insight.PageContent;
+import fourfold.insight.SchoolYears;
+import fourfold.insight.Weeks;
+import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
 import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
-import fourfold.outlook.Outlook;
+import fourfold.outlook.Basis;
+import fourfold.outlook.PracticeDays;
 import fourfold.outlook.Projection;
-import fourfold.progress.Progress;
+import fourfold.outlook.YearAhead;
+import fourfold.progress.Steering;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -18,21 +29,44 @@ import java.util.stream.Stream;
 public final class LookAhead {
     private static final String NONE = "-";
 
+    /** How far apart the earlier days are whose forecasts are held against what came, and how far back they go. */
+    private static final int WEEKS_BETWEEN = 4;
+
+    private static final int EARLIEST_WEEKS = 12;
+
     private final Store store;
     private final SessionClock moments;
+    private final PracticeRecords records;
 
-    LookAhead(Store store, SessionClock moments) {
+    LookAhead(Store store, SessionClock moments, PracticeRecords records) {
         this.store = store;
         this.moments = moments;
+        this.records = records;
     }
 
     /**
-     * A look ahead in which nothing was played yet.
+     * A look ahead in which nothing was played yet; the same whenever it is asked for on one day, unless the parent changes
+     * something. Reads all answers.
      *
-     * @param daysAWeek on how many days a week there is practice
+     * @param runs how often each way is played through, 1 or more; {@link fourfold.outlook.Outlook#RUNS} usually
+     * @throws RecordsFailure if the file can't be read
      */
-    public Outlook from(Progress progress, double daysAWeek, Instant at) {
-        return new Outlook(progress, at, daysAWeek, progress.answers());
+    public YearAhead begin(Child child, Instant at, int runs) {
+        List<Answer> answers = new ArrayList<>();
+        records.read(child, answers::add);
+        List<ActionRecord> actions = records.actions(child);
+        List<DrillSession> drills = records.sessions(child);
+        long today = LocalDate.ofInstant(at, moments.zone()).toEpochDay();
+        int planned = Steering.of(actions).settings().days();
+        Map<Long, PracticeDays> practised = new HashMap<>();
+        for (int weeks = 0; weeks <= EARLIEST_WEEKS; weeks += WEEKS_BETWEEN) {
+            long day = today - 7L * weeks;
+            // On the evening before, since the forecast rests on what was known that morning.
+            practised.put(
+                    day, PracticeDays.aWeek(Weeks.of(drills, day - 1, planned).usualDays()));
+        }
+        return YearAhead.of(
+                new Basis(child.id(), actions, answers, today, SchoolYears.end(drills, today), practised, runs));
     }
 
     /**
@@ -45,7 +79,8 @@ public final class LookAhead {
                         Optional.of(LocalDate.ofInstant(at, moments.zone())),
                         projection.early(),
                         projection.middle(),
-                        projection.late())
+                        projection.late(),
+                        Optional.of(projection.until()))
                 .map(day -> day.map(LocalDate::toString).orElse(NONE))
                 .collect(Collectors.joining(" "));
         store.keepHomeSetting(name(child), text);
@@ -55,9 +90,9 @@ public final class LookAhead {
     public Optional<PageContent.Forecast> remembered(Child child) {
         return store.homeSetting(name(child))
                 .map(text -> text.split(" "))
-                .filter(days -> days.length == 4)
-                .map(days ->
-                        new PageContent.Forecast(LocalDate.parse(days[0]), day(days[1]), day(days[2]), day(days[3])));
+                .filter(days -> days.length == 5)
+                .map(days -> new PageContent.Forecast(
+                        LocalDate.parse(days[0]), day(days[1]), day(days[2]), day(days[3]), LocalDate.parse(days[4])));
     }
 
     private static Optional<LocalDate> day(String text) {

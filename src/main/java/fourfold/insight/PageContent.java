@@ -69,9 +69,15 @@ public sealed interface PageContent {
      * A look ahead that was made earlier: when all families may be fluent.
      *
      * @param made the day it was made
-     * @param early one of ten such children is there before; empty if that is later than was looked ahead
+     * @param early one of ten such children is there by then; empty if too few were by {@code until}
      * @param middle five of ten
-     * @param late nine of ten
+     * @param late nine of ten; where it is empty there is no range to tell
+     * @param until the last day that was looked at
      */
-    record Forecast(LocalDate made, Optional<LocalDate> early, Optional<LocalDate> middle, Optional<LocalDate> late) {}
+    record Forecast(
+            LocalDate made,
+            Optional<LocalDate> early,
+            Optional<LocalDate> middle,
+            Optional<LocalDate> late,
+            LocalDate until) {}
 }

@@ -2,10 +2,13 @@ package fourfold.outlook;
 
 import fourfold.facts.Fact;
 import fourfold.facts.Question;
+import fourfold.facts.Trace;
 import fourfold.log.Surface;
 import fourfold.memory.Forecast;
 import fourfold.memory.Memory;
 import fourfold.memory.MotorTime;
+import fourfold.progress.FactMastery;
+import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import java.time.Duration;
 import java.time.Instant;
@@ -21,13 +24,19 @@ final class FittedLearner implements Learner {
     private static final double PACE_SPREAD = 0.03;
     private static final double CHANCE_SPREAD = 0.1;
     private static final double TIME_SPREAD = 0.35;
-    private static final double SLIPS = 0.025;
+    /** One in a hundred recalled answers is mistyped, as the memory takes it, until a child's own answers say otherwise. */
+    private static final double SLIPS = 0.01;
+
+    /** How many of the child's answers weigh as much as that. */
+    private static final double SLIPS_WEIGHT = 100;
+
     private static final double WORKED_OUT = 0.75;
     private static final Duration WORKING_OUT = Duration.ofSeconds(6);
 
     private final SplittableRandom random;
     private final double slower;
     private final double surer;
+    private final double slips;
     private final MotorTime motor;
     private Memory memory;
 
@@ -37,6 +46,21 @@ final class FittedLearner implements Learner {
         this.random = new SplittableRandom(seed);
         this.slower = Math.exp(PACE_SPREAD * random.nextGaussian());
         this.surer = CHANCE_SPREAD * random.nextGaussian();
+        this.slips = slips(progress);
+    }
+
+    /** The child's own share of mistyped answers: of the newest answers to what is fluent, the wrong ones. */
+    private static double slips(Progress progress) {
+        double wrong = SLIPS_WEIGHT * SLIPS;
+        double answers = SLIPS_WEIGHT;
+        for (int trace = 0; trace < Trace.COUNT; trace++) {
+            FactMastery mastery = progress.mastery(trace);
+            if (mastery.level().atLeast(Mastery.FLUENT)) {
+                answers += mastery.recent();
+                wrong += mastery.recent() - mastery.rightOfLast(mastery.recent());
+            }
+        }
+        return wrong / answers;
     }
 
     /** From now on with the memory that the answers so far come to. */
@@ -50,7 +74,7 @@ final class FittedLearner implements Learner {
         boolean recalled = random.nextDouble() < shifted(forecast.chanceRecalled());
         double median = (recalled ? forecast.medianThinking() : WORKING_OUT).toMillis();
         long thinking = Math.round(median * slower * Math.exp(TIME_SPREAD * random.nextGaussian()));
-        boolean right = random.nextDouble() < (recalled ? 1 - SLIPS : WORKED_OUT);
+        boolean right = random.nextDouble() < (recalled ? 1 - slips : WORKED_OUT);
         int number = right ? question.expected() : question.expected() + 1 + random.nextInt(3);
         return typed(number, thinking);
     }

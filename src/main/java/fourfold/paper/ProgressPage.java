@@ -161,16 +161,18 @@ final class ProgressPage {
     }
 
     private String forecast(PageContent.Forecast forecast) {
-        return words.say(
-                "paper.progress.forecast",
-                Families.COUNT,
-                words.shortDate(forecast.made()),
-                day(forecast.middle()),
-                day(forecast.early()),
-                day(forecast.late()));
-    }
-
-    private String day(Optional<LocalDate> day) {
-        return day.map(words::shortDate).orElseGet(() -> words.say("plan.later"));
+        return forecast.late().isEmpty()
+                ? words.say(
+                        "paper.progress.forecast.open",
+                        Families.COUNT,
+                        words.shortDate(forecast.made()),
+                        words.shortDate(forecast.until()))
+                : words.say(
+                        "paper.progress.forecast",
+                        Families.COUNT,
+                        words.shortDate(forecast.made()),
+                        words.shortDate(forecast.middle().orElseThrow()),
+                        words.shortDate(forecast.early().orElseThrow()),
+                        words.shortDate(forecast.late().orElseThrow()));
     }
 }

@@ -1,9 +1,9 @@
 package fourfold.plain;
 
-import fourfold.facts.Families;
 import fourfold.insight.TableCount;
 import fourfold.insight.Weeks;
-import fourfold.outlook.Projection;
+import fourfold.outlook.YearAhead;
+import fourfold.words.AheadWords;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -23,7 +23,7 @@ public final class PlanText {
      * @param words the language
      * @param name the child's nickname
      * @param acts what of the parent's acts holds now, a sentence each
-     * @param projection when all may be fluent; empty if there are too few answers to guess from
+     * @param ahead the look ahead, played to its end, if it is to be told
      * @param unicode false to use no signs beyond ASCII
      */
     public static void write(
@@ -33,7 +33,7 @@ public final class PlanText {
             Weeks weeks,
             List<String> acts,
             List<TableCount> tables,
-            Optional<Projection> projection,
+            Optional<YearAhead> ahead,
             boolean unicode)
             throws IOException {
         out.append(words.say("plain.plan.title", SafeText.safe(name))).append("\n\n");
@@ -42,15 +42,10 @@ public final class PlanText {
         for (String act : acts) {
             out.append(Signs.printable(act, unicode)).append('\n');
         }
-        out.append(projection
-                        .map(p -> words.say(
-                                "plain.plan.projected",
-                                Families.COUNT,
-                                day(words, p.middle()),
-                                day(words, p.early()),
-                                day(words, p.late())))
-                        .orElseGet(() -> words.say("plain.plan.few", Families.COUNT)))
-                .append("\n\n");
+        for (String line : ahead.map(a -> AheadWords.told(words, a)).orElse(List.of())) {
+            out.append(Signs.printable(line, unicode)).append('\n');
+        }
+        out.append('\n');
         out.append(counts(words, tables)).append('\n');
         TextTable calendar = new TextTable(false, 11, 13);
         calendar.row(List.of(words.say("plain.plan.week"), words.say("plain.plan.practised")));
@@ -73,9 +68,5 @@ public final class PlanText {
                     .toList());
         }
         return table.lines();
-    }
-
-    private static String day(Words words, Optional<LocalDate> day) {
-        return day.map(words::shortDate).orElseGet(() -> words.say("plan.later"));
     }
 }

@@ -3,17 +3,24 @@ package fourfold.records;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import fourfold.facts.Families;
+import fourfold.facts.Family;
 import fourfold.insight.DrillRates;
 import fourfold.insight.TableCount;
 import fourfold.insight.Trend;
 import fourfold.insight.Weeks;
+import fourfold.outlook.Change;
+import fourfold.outlook.EarlierForecast;
 import fourfold.outlook.Projection;
+import fourfold.outlook.Within;
+import fourfold.outlook.YearAhead;
 import fourfold.progress.Rates;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The plan and the rates as JSON (RFC 8259). Days are ISO 8601 dates. All of it is ASCII. */
@@ -23,8 +30,8 @@ public final class PlanJson {
 
     private PlanJson() {}
 
-    /** The plan: {@code weeks}, {@code tables}, and {@code projection} unless there are too few answers. */
-    public static String plan(String name, Weeks weeks, List<TableCount> tables, Optional<Projection> projection)
+    /** The plan: {@code weeks}, {@code tables}, and {@code ahead}, the look ahead, unless there are too few answers. */
+    public static String plan(String name, Weeks weeks, List<TableCount> tables, Optional<YearAhead> ahead)
             throws IOException {
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
@@ -32,13 +39,8 @@ public final class PlanJson {
             json.writeStringField("child", name);
             json.writeNumberField("planned_days_a_week", weeks.planned());
             json.writeNumberField("usual_days_a_week", tenths(weeks.usualDays()));
-            if (projection.isPresent()) {
-                json.writeObjectFieldStart("projection");
-                day(json, "p10", projection.get().early());
-                day(json, "p50", projection.get().middle());
-                day(json, "p90", projection.get().late());
-                json.writeNumberField("runs", projection.get().runs());
-                json.writeEndObject();
+            if (ahead.flatMap(YearAhead::projection).isPresent()) {
+                ahead(json, ahead.get(), ahead.get().projection().get());
             }
             json.writeArrayFieldStart("tables");
             for (TableCount table : tables) {
@@ -69,9 +71,51 @@ public final class PlanJson {
         return writer + "\n";
     }
 
-    private static void day(JsonGenerator json, String field, Optional<LocalDate> day) throws IOException {
-        if (day.isPresent()) {
-            json.writeStringField(field, day.get().toString());
+    private static void ahead(JsonGenerator json, YearAhead ahead, Projection projection) throws IOException {
+        json.writeObjectFieldStart("ahead");
+        json.writeStringField("outcome", projection.outcome().name().toLowerCase(Locale.ROOT));
+        json.writeStringField("until", projection.until().toString());
+        json.writeNumberField("days_a_week", tenths(projection.daysAWeek()));
+        json.writeNumberField("minutes", ahead.minutes());
+        range(json, projection);
+        json.writeArrayFieldStart("within_reach");
+        for (Within within : ahead.within()) {
+            json.writeStartObject();
+            if (within.change() instanceof Change.MoreDays more) {
+                json.writeNumberField("days_a_week", more.aWeek());
+            } else if (within.change() instanceof Change.FocusOn focus) {
+                json.writeNumberField("focus_on_table", focus.table());
+            } else if (within.change() instanceof Change.FewerTables fewer) {
+                json.writeArrayFieldStart("left_out");
+                for (Family family : fewer.families()) {
+                    json.writeString(family.toString());
+                }
+                json.writeEndArray();
+                json.writeNumberField(
+                        "families", Families.COUNT - fewer.families().size());
+            }
+            range(json, within.projection());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("earlier");
+        for (EarlierForecast earlier : ahead.earlier()) {
+            json.writeStartObject();
+            json.writeStringField("made", earlier.made().toString());
+            json.writeNumberField("low", earlier.low());
+            json.writeNumberField("high", earlier.high());
+            json.writeNumberField("came", earlier.came());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void range(JsonGenerator json, Projection projection) throws IOException {
+        if (projection.isClosed()) {
+            json.writeStringField("p10", projection.early().orElseThrow().toString());
+            json.writeStringField("p50", projection.middle().orElseThrow().toString());
+            json.writeStringField("p90", projection.late().orElseThrow().toString());
         }
     }
 

@@ -1,5 +1,6 @@
 package fourfold.screens;
 
+import fourfold.home.Calculations;
 import fourfold.home.FileWork;
 import fourfold.home.Home;
 import fourfold.log.RecordsFailure;
@@ -9,10 +10,11 @@ import fourfold.words.Words;
 import java.time.Duration;
 import java.util.concurrent.Future;
 
-/** Does on the file's own thread what pages ask of the home. */
+/** Does what pages ask: of the home on the file's own thread, calculations on another. */
 public final class HomePerformer implements Performer {
     private final Home home;
     private final FileWork work;
+    private final Calculations calculations;
     private final String oneMoment;
     private final String windowTooSmall;
 
@@ -20,12 +22,16 @@ public final class HomePerformer implements Performer {
     public HomePerformer(Home home, Words words) {
         this.home = home;
         this.work = home.practice().fileWork();
+        this.calculations = home.calculations();
         this.oneMoment = words.say("drill.moment");
         this.windowTooSmall = words.say("window.small");
     }
 
     @Override
     public Future<PageEffect.Outcome> begin(PageEffect.Outside effect) {
+        if (effect instanceof PageEffect.Calculation calculation) {
+            return calculations.begin(calculation::result);
+        }
         HomeEffect wanted = (HomeEffect) effect;
         return work.begin(() -> performed(wanted));
     }

@@ -48,6 +48,20 @@ public sealed interface PageEffect {
         }
     }
 
+    /**
+     * Something to be worked out from values alone, which may take seconds: on a thread of its own, so that neither keys nor
+     * the file wait for it. Nobody waits for its end when the program is left.
+     */
+    interface Calculation extends Outside {
+        /** Works it out, whatever thread this is. */
+        Outcome result();
+
+        @Override
+        default boolean holdsKeys() {
+            return false;
+        }
+    }
+
     /** What came of something in the world outside. */
     interface Outcome {}
 }

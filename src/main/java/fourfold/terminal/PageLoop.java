@@ -151,9 +151,9 @@ public final class PageLoop {
         return front().holdsKeys();
     }
 
-    /** Whether the page in front waits for anything in the world outside. */
+    /** Whether the page in front waits for anything in the world outside that is no mere calculation. */
     boolean isWaiting() {
-        return !front().waiting.isEmpty();
+        return front().waiting.stream().anyMatch(w -> !(w.effect() instanceof PageEffect.Calculation));
     }
 
     private OpenPage front() {

@@ -173,6 +173,16 @@ public final class Journey implements AutoCloseable {
         }
     }
 
+    /** Turns follow each other, while a calculation goes on, until this is shown; fails after two minutes. */
+    Journey until(String shown) {
+        long last = System.nanoTime() + Duration.ofMinutes(2).toNanos();
+        while (going && !picture().contains(shown) && System.nanoTime() < last) {
+            going = loop.turn(Duration.ofMillis(20));
+        }
+        assertTrue(picture().contains(shown), picture());
+        return this;
+    }
+
     /** From now on turns follow each other whether the file's thread has finished or not. */
     Journey doesNotWaitForFile() {
         waitsForFile = false;

@@ -90,7 +90,7 @@ class LanguageOfCommandsTest {
                 "focus all",
                 "hold all",
                 "reset all",
-                "plan --runs 0",
+                "plan --runs -1",
                 "plan --runs many",
                 "print poster",
                 "print cards --size a3",
@@ -263,7 +263,7 @@ class LanguageOfCommandsTest {
     @ValueSource(strings = {"de", "es"})
     void whatAParentReadsSpeaksTheLanguage(String language) throws IOException {
         Path file = Practised.children(folder, "Mina");
-        for (String command : List.of("grid", "family 6x7", "rates", "plan --runs 3", "settings", "gate", "history")) {
+        for (String command : List.of("grid", "family 6x7", "rates", "plan --runs 0", "settings", "gate", "history")) {
             told(language, 0, file, command.split(" "));
         }
         told(language, 0, file, "focus", "6x7");

@@ -2,6 +2,7 @@ package fourfold.simulation;
 
 import fourfold.facts.Families;
 import fourfold.outlook.Outlook;
+import fourfold.outlook.PracticeDays;
 import fourfold.outlook.Projection;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
@@ -15,66 +16,82 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.stream.LongStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * How often the projection's range holds what then happens: simulated children are looked ahead at after some weeks, and
- * then practise on. A child who does not get there within the year counts as held if the range reaches past the year.
- * System properties: {@code outlook.kinds} (all by default), {@code outlook.seeds} (a range of {@link Seeds}, tuning by
- * default), {@code outlook.children} (of each kind, 4), {@code outlook.weeks} (22), {@code outlook.runs} (20), {@code
- * outlook.folder} (for outlook.txt; target/policies).
+ * How often the look ahead holds what then happens: simulated children who are not all fluent yet are looked ahead at after
+ * some weeks, and then practise on to the end of their year. Of a range that closes it is counted whether the day came within
+ * it; of what is said not to be sure or to be out of reach, whether it came or stayed so; and of the number of families fluent some weeks later, whether
+ * it lay in its range. System properties: {@code outlook.kinds} (all by default), {@code outlook.seeds} (a range of
+ * {@link Seeds}, tuning by default), {@code outlook.children} (of each kind, 4), {@code outlook.weeks} (after which weeks,
+ * 3,5,8,12), {@code outlook.later} (after how many weeks families are counted, 4), {@code outlook.folder} (for outlook.txt;
+ * target/policies).
  */
 class OutlookBenchmark {
-    /** One child: what was said after some weeks, and when it came. */
-    record Case(String kind, long seed, Projection said, Optional<LocalDate> came, LocalDate end) {
+    /** What was said of a child after some weeks, and what came. */
+    record Case(String kind, long seed, int week, Projection said, Optional<LocalDate> came, long[] count) {
         boolean holds() {
-            // A child who has not come by the end says nothing against an early end that lies after it.
-            boolean notBefore = came.isEmpty()
-                    || said.early().filter(early -> !came.get().isBefore(early)).isPresent();
-            boolean notAfter = said.late()
-                    .map(late -> came.map(c -> !c.isAfter(late)).orElse(late.isAfter(end)))
-                    .orElse(true);
-            return notBefore && notAfter;
+            return said.isClosed()
+                    ? came.filter(day -> !day.isBefore(said.early().orElseThrow())
+                                    && !day.isAfter(said.late().orElseThrow()))
+                            .isPresent()
+                    : came.isPresent() == (said.outcome() == Projection.Outcome.NOT_SURE);
         }
 
-        /** Whether the range has no upper end. */
-        boolean isOpen() {
-            return said.late().isEmpty();
+        /** Whether the number of families fluent later lay within its range. */
+        boolean countHolds() {
+            return count[0] <= count[2] && count[2] <= count[1];
         }
 
-        /** Weeks from the early to the late end; empty where it is open. */
-        Optional<Double> width() {
-            return said.early().flatMap(early -> said.late().map(late -> ChronoUnit.DAYS.between(early, late) / 7.0));
+        /** Weeks from the early to the late end of a closed range. */
+        double width() {
+            return ChronoUnit.DAYS.between(
+                            said.early().orElseThrow(), said.late().orElseThrow())
+                    / 7.0;
+        }
+
+        boolean isBefore() {
+            return came.filter(day -> said.early().filter(day::isBefore).isPresent())
+                    .isPresent();
         }
     }
 
+    private static final int LATER = Integer.getInteger("outlook.later", 4);
+
     @Test
     void outlook() throws IOException, InterruptedException, ExecutionException {
-        int weeks = Integer.getInteger("outlook.weeks", 22);
-        int runs = Integer.getInteger("outlook.runs", 20);
+        List<Integer> weeks = Stream.of(
+                        System.getProperty("outlook.weeks", "3,5,8,12").split(",", -1))
+                .map(Integer::valueOf)
+                .toList();
         String kinds = System.getProperty("outlook.kinds", "");
-        LongStream seeds = Seeds.named(System.getProperty("outlook.seeds", "tuning"))
-                .take(Integer.getInteger("outlook.children", 4));
-        List<Long> children = seeds.boxed().toList();
-        ExecutorService threads =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        List<Long> children = Seeds.named(System.getProperty("outlook.seeds", "tuning"))
+                .take(Integer.getInteger("outlook.children", 4))
+                .boxed()
+                .toList();
+        ExecutorService threads = Executors.newFixedThreadPool(
+                Integer.getInteger("outlook.threads", Runtime.getRuntime().availableProcessors()));
         List<Case> cases = new ArrayList<>();
         try {
-            List<Future<Case>> futures = new ArrayList<>();
+            List<Future<List<Case>>> futures = new ArrayList<>();
             for (SimulatedLearnerKind kind :
                     SimulatedLearnerKind.named(kinds.isEmpty() ? List.of() : List.of(kinds.split(",", -1)))) {
-                children.forEach(seed -> futures.add(threads.submit(() -> of(kind, seed, weeks, runs))));
+                children.forEach(seed -> futures.add(threads.submit(() -> of(kind, seed, weeks))));
             }
-            for (Future<Case> future : futures) {
-                cases.add(future.get());
+            for (Future<List<Case>> future : futures) {
+                cases.addAll(future.get());
             }
         } finally {
             threads.shutdownNow();
@@ -86,79 +103,151 @@ class OutlookBenchmark {
         Files.writeString(folder.resolve("outlook.txt"), text);
     }
 
-    /** One line for each child, and what they come to: share held, width, share open. */
+    /** What they come to for each kind, for each week, and in all; then one line for each case. */
     static String text(List<Case> cases) {
-        StringBuilder text = new StringBuilder();
+        Map<String, List<Case>> groups = new TreeMap<>();
+        for (Case one : cases) {
+            groups.computeIfAbsent("kind " + one.kind(), k -> new ArrayList<>()).add(one);
+            groups.computeIfAbsent(String.format("week %02d", one.week()), k -> new ArrayList<>())
+                    .add(one);
+            groups.computeIfAbsent("all", k -> new ArrayList<>()).add(one);
+        }
+        StringBuilder text = new StringBuilder(String.format(
+                Locale.ROOT,
+                "%-22s %7s %6s %8s %7s %7s %9s %6s %9s %6s %9s%n",
+                "",
+                "closed",
+                "held",
+                "earlier",
+                "later",
+                "weeks",
+                "not sure",
+                "came",
+                "out",
+                "stayed",
+                "in " + LATER + " wk"));
+        groups.forEach((name, all) -> text.append(line(name, all)));
+        text.append('\n');
         for (Case one : cases) {
             text.append(String.format(
                     Locale.ROOT,
-                    "%-22s %6d  said %s .. %s .. %s  came %s  %s%n",
+                    "%-16s %6d week %2d  said %s .. %s .. %s  came %s  %-6s  in %d weeks %2d .. %2d  came %2d%n",
                     one.kind(),
                     one.seed(),
+                    one.week(),
                     day(one.said().early()),
                     day(one.said().middle()),
                     day(one.said().late()),
                     day(one.came()),
-                    one.holds() ? "held" : "missed"));
+                    one.holds() ? "held" : "missed",
+                    LATER,
+                    one.count()[0],
+                    one.count()[1],
+                    one.count()[2]));
         }
-        double held = cases.stream().filter(Case::holds).count();
-        double open = cases.stream().filter(Case::isOpen).count();
-        double width = cases.stream()
-                .flatMap(c -> c.width().stream())
-                .mapToDouble(w -> w)
-                .average()
-                .orElse(Double.NaN);
-        long came = cases.stream().filter(c -> c.came().isPresent()).count();
-        return text.append(String.format(
-                        Locale.ROOT,
-                        "the 80 %% range held for %.2f of %d children; it was open for %.2f of them, else %.1f weeks wide;"
-                                + " %d got there within the year%n",
-                        held / cases.size(),
-                        cases.size(),
-                        open / cases.size(),
-                        width,
-                        came))
-                .toString();
+        return text.toString();
+    }
+
+    private static String line(String name, List<Case> all) {
+        List<Case> closed = with(all, Projection.Outcome.WITHIN_REACH);
+        List<Case> unsure = with(all, Projection.Outcome.NOT_SURE);
+        List<Case> out = with(all, Projection.Outcome.OUT_OF_REACH);
+        return String.format(
+                Locale.ROOT,
+                "%-22s %7d %6.2f %8.2f %7.2f %7.1f %9d %6.2f %9d %6.2f %9.2f%n",
+                name,
+                closed.size(),
+                share(closed, Case::holds),
+                share(closed, Case::isBefore),
+                share(closed, c -> !c.holds() && !c.isBefore()),
+                closed.stream().mapToDouble(Case::width).average().orElse(Double.NaN),
+                unsure.size(),
+                share(unsure, Case::holds),
+                out.size(),
+                share(out, Case::holds),
+                share(all, Case::countHolds));
+    }
+
+    private static List<Case> with(List<Case> all, Projection.Outcome outcome) {
+        return all.stream().filter(c -> c.said().outcome() == outcome).toList();
+    }
+
+    private static double share(List<Case> cases, java.util.function.Predicate<Case> which) {
+        return cases.isEmpty()
+                ? Double.NaN
+                : (double) cases.stream().filter(which).count() / cases.size();
     }
 
     private static String day(Optional<LocalDate> day) {
         return day.map(LocalDate::toString).orElse("----------");
     }
 
-    private static Case of(SimulatedLearnerKind kind, long seed, int weeks, int runs) {
+    /** A look at a child, until it is known what came. */
+    private static final class Look {
+        private final int week;
+        private final Projection said;
+        private final long[] count;
+        private Optional<LocalDate> came = Optional.empty();
+
+        Look(int week, Projection said, long[] count) {
+            this.week = week;
+            this.said = said;
+            this.count = count;
+        }
+    }
+
+    private static List<Case> of(SimulatedLearnerKind kind, long seed, List<Integer> weeks) {
         Calendar calendar = kind.calendar(seed);
-        Policy policy = Policies.named("ours");
-        SimulatedLearner child = kind.create(seed);
-        SchoolYear year = new SchoolYear(child, new LastingGain(), policy.blank(), calendar, seed, a -> {});
-        Projection[] said = new Projection[1];
-        LocalDate[] came = new LocalDate[1];
+        SchoolYear year = new SchoolYear(
+                kind.create(seed), new LastingGain(), Policies.named("ours").blank(), calendar, seed, a -> {});
+        List<Look> looks = new ArrayList<>();
+        long end = day(SchoolYear.START.plus(Duration.ofDays(7L * calendar.weeks())));
         year.run(calendar.weeks(), true, new SchoolYear.Watcher() {
             @Override
             public void drilled(int drill, Instant next) {
-                if (said[0] != null && came[0] == null && year.progress().families(Mastery.FLUENT) == Families.COUNT) {
-                    came[0] = local(year.now());
+                if (year.progress().families(Mastery.FLUENT) == Families.COUNT) {
+                    LocalDate today = LocalDate.ofEpochDay(day(year.now()));
+                    looks.stream().filter(l -> l.came.isEmpty()).forEach(l -> l.came = Optional.of(today));
                 }
             }
 
             @Override
-            public void weekEnded(int week, Instant end) {
-                if (week == weeks) {
-                    said[0] = look(year.progress(), end, (double) year.drills() / week, seed, runs);
+            public void weekEnded(int week, Instant at) {
+                Progress now = year.progress();
+                looks.stream()
+                        .filter(l -> l.week + LATER == week)
+                        .forEach(l -> l.count[2] = now.families(Mastery.FLUENT));
+                if (weeks.contains(week) && Outlook.isPossible(now) && now.families(Mastery.FLUENT) < Families.COUNT) {
+                    looks.add(look(now, week, day(at), end, (double) year.drills() / week, seed));
                 }
             }
         });
-        return new Case(kind.name(), seed, said[0], Optional.ofNullable(came[0]), local(year.now()));
+        return looks.stream()
+                .map(l -> new Case(kind.name(), seed, l.week, l.said, l.came, l.count))
+                .toList();
     }
 
-    private static LocalDate local(Instant at) {
-        return LocalDate.ofInstant(at, ZoneOffset.UTC);
+    private static long day(Instant at) {
+        return LocalDate.ofInstant(at, ZoneOffset.UTC).toEpochDay();
     }
 
-    private static Projection look(Progress progress, Instant now, double daysAWeek, long seed, int runs) {
-        Outlook outlook = new Outlook(progress, now.plus(Duration.ofHours(1)), daysAWeek, seed);
-        for (int run = 0; run < runs; run++) {
-            outlook.playOnce();
+    private static Look look(Progress progress, int week, long today, long end, double aWeek, long seed) {
+        PracticeDays days = PracticeDays.aWeek(aWeek);
+        Outlook far = new Outlook(progress, today, end - 1, days, new HashSet<>(Families.all()), seed);
+        Outlook near = new Outlook(progress, today, today + 7L * LATER - 1, days, far.goal(), seed);
+        List<Outlook.Run> runs = new ArrayList<>();
+        int failed = 0;
+        for (int i = 0; i < Outlook.RUNS && 2 * failed <= Outlook.RUNS; i++) {
+            runs.add(far.run(i));
+            failed += runs.get(i).isReached() ? 0 : 1;
         }
-        return outlook.projection();
+        long[] fluent = IntStream.range(0, Outlook.RUNS)
+                .mapToLong(i -> near.toTheEnd(i).fluent())
+                .sorted()
+                .toArray();
+        int tenth = Outlook.RUNS / 10 - 1;
+        return new Look(
+                week, far.projection(runs, Outlook.RUNS), new long[] {fluent[tenth], fluent[Outlook.RUNS - 1 - tenth], 0
+                });
     }
 }

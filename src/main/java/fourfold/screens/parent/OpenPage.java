@@ -8,13 +8,13 @@ import fourfold.insight.DrillRates;
 import fourfold.insight.Grid;
 import fourfold.insight.Weeks;
 import fourfold.log.Child;
+import fourfold.outlook.Outlook;
 import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.terminal.Page;
 import fourfold.words.Words;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -85,15 +85,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
                 home.records().sessions(child),
                 progress.localDay(at),
                 progress.steering().settings().days());
-        return new PlanPage(
-                words,
-                child,
-                progress,
-                weeks,
-                home.lookAhead().from(progress, weeks.usualDays(), at),
-                List.of(),
-                false,
-                0);
+        return PlanPage.of(words, child, progress, weeks, home.lookAhead().begin(child, at, Outlook.RUNS));
     }
 
     /** Reads the grid of a child and the levels of a week ago, under what the parent has chosen today. */

@@ -240,7 +240,7 @@ class PagesTest {
                 "GridPage        | 4 1              | Enter c f h o p s u w Returned",
                 "FamilyPage      | 4 1 Enter        | f h u",
                 "MorePage        | 4 1 m            | Enter 1 2 3 4 5 6 7 8 9 0",
-                "PlanPage        | 4 1 p            | ''",
+                "PlanPage        | 4 1 p            | Opened",
                 "AwayPage        | 4 1 w            | f u",
                 "PrintPage       | 4 1 m 3          | Enter 1 2 3 4 5",
                 "PaperPage       | 4 1 m 4          | Enter",

@@ -1,0 +1,84 @@
+package fourfold.words;
+
+import fourfold.facts.Families;
+import fourfold.outlook.Change;
+import fourfold.outlook.EarlierForecast;
+import fourfold.outlook.Outlook;
+import fourfold.outlook.Projection;
+import fourfold.outlook.Within;
+import fourfold.outlook.YearAhead;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The look ahead in sentences: the same on the screen, in plain lines and on paper. */
+public final class AheadWords {
+    private AheadWords() {}
+
+    /** What is known of it so far, a sentence each: when all may be fluent, what would help, how earlier forecasts came. */
+    public static List<String> told(Words words, YearAhead ahead) {
+        if (!ahead.isPossible()) {
+            return List.of(words.say("plan.few", Families.COUNT, Outlook.FEWEST_ANSWERS, ahead.answers()));
+        }
+        if (ahead.isThere()) {
+            return List.of(words.say("plan.there", Families.COUNT));
+        }
+        Optional<Projection> projection = ahead.projection();
+        if (projection.isEmpty()) {
+            return List.of(words.say("plan.working", Families.COUNT));
+        }
+        List<String> told = new ArrayList<>();
+        told.add(all(words, projection.get(), ahead.minutes()));
+        ahead.within().forEach(within -> told.add(within(words, within)));
+        if (ahead.isDone() && !projection.get().isClosed() && ahead.within().isEmpty()) {
+            told.add(words.say("plan.within.none"));
+        }
+        ahead.earlier().forEach(earlier -> told.add(earlier(words, earlier)));
+        told.add(words.say(ahead.isDone() ? "plan.caution" : "plan.goeson"));
+        return told;
+    }
+
+    private static String all(Words words, Projection projection, int minutes) {
+        return projection.isClosed()
+                ? words.say("plan.projected", Families.COUNT, range(words, projection))
+                : words.say(
+                        projection.outcome() == Projection.Outcome.NOT_SURE ? "plan.unsure" : "plan.open",
+                        Families.COUNT,
+                        words.date(projection.until()),
+                        words.number(projection.daysAWeek()),
+                        minutes);
+    }
+
+    private static String range(Words words, Projection closed) {
+        return words.say(
+                "plan.range",
+                words.date(closed.middle().orElseThrow()),
+                words.date(closed.early().orElseThrow()),
+                words.date(closed.late().orElseThrow()));
+    }
+
+    private static String within(Words words, Within within) {
+        return words.say("plan.within", change(words, within.change()), range(words, within.projection()));
+    }
+
+    private static String change(Words words, Change change) {
+        if (change instanceof Change.MoreDays more) {
+            return words.say("plan.within.days", more.aWeek());
+        }
+        if (change instanceof Change.FocusOn focus) {
+            return words.say("plan.within.focus", focus.table());
+        }
+        Change.FewerTables fewer = (Change.FewerTables) change;
+        return words.say(
+                "plan.within.fewer",
+                fewer.families().stream().map(words::name).collect(Collectors.joining(", ")),
+                Families.COUNT - fewer.families().size());
+    }
+
+    private static String earlier(Words words, EarlierForecast earlier) {
+        String key = earlier.holds() ? "held" : earlier.came() < earlier.low() ? "fewer" : "more";
+        return words.say(
+                "plan.earlier." + key, words.date(earlier.made()), earlier.low(), earlier.high(), earlier.came());
+    }
+}
