@@ -26,6 +26,7 @@ final class CommandList {
             "calendar",
             "taught",
             "away",
+            "note",
             "children",
             "export",
             "gate",
@@ -89,6 +90,7 @@ final class CommandList {
             case "calendar" -> new CalendarCommand();
             case "taught" -> new TaughtCommand();
             case "away" -> new AwayCommand();
+            case "note" -> new NoteCommand();
             case "children" -> new ChildrenCommand();
             case "export" -> new ExportCommand();
             case "gate" -> new GateCommand();

@@ -258,6 +258,7 @@ class PagesTest {
                 "CarePage        | 4 1 m Up Up Up Enter 3 | ''",
                 "TogetherPage    | 4 1 m Up Up Enter   | ''",
                 "TogetherPage    | 4 1 m Up Up Enter n | Enter",
+                "NotePage        | 4 1 n            | ''",
                 "GuidePage       | ?                | ''"
             })
     void whatFollowsIsAFunctionAndOnlySomeKeysAskTheHome(String name, String way, String asks) {
@@ -343,6 +344,6 @@ class PagesTest {
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
-        assertEquals(25, pages);
+        assertEquals(26, pages);
     }
 }
