@@ -4,9 +4,12 @@ import fourfold.facts.Family;
 import fourfold.home.Home;
 import fourfold.home.Standing;
 import fourfold.insight.FamilyRecord;
+import fourfold.insight.FamilyReport;
 import fourfold.log.Child;
 import fourfold.plain.FamilyText;
+import fourfold.progress.Steering;
 import fourfold.records.ProgressJson;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -38,24 +41,33 @@ final class FamilyCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
-            Standing standing = home.records().standingOfLevels(whose);
-            if (json) {
-                FamilyRecord record = new FamilyRecord(family);
-                home.records().read(whose, record);
-                app.world().out().print(ProgressJson.family(whose.name(), family, standing.progress(), record));
-            } else {
-                FamilyText.write(
-                        app.world().out(),
-                        app.words(home),
-                        whose.name(),
-                        family,
-                        standing,
-                        app.world().unicode());
-            }
+            Standing standing = home.records().standing(whose);
+            FamilyRecord record = new FamilyRecord(family);
+            home.records().read(whose, record);
+            FamilyReport report = FamilyReport.of(
+                    standing.progress(),
+                    standing.stones(),
+                    record,
+                    family,
+                    home.moments().now());
+            Steering steering = standing.progress().steering();
+            Words words = app.words(home);
+            boolean unicode = app.world().unicode();
+            app.world()
+                    .out()
+                    .print(
+                            json
+                                    ? ProgressJson.family(whose.name(), report)
+                                    : plain
+                                            ? FamilyText.sentences(words, whose.name(), report, steering, unicode)
+                                            : FamilyText.table(words, whose.name(), report, steering, unicode));
             return ExitCode.DONE;
         }
     }

@@ -8,6 +8,8 @@ import fourfold.plain.GridText;
 import fourfold.records.ProgressJson;
 import fourfold.words.ActionWords;
 import java.io.IOException;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,14 +29,29 @@ final class GridCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
             Child whose = app.child(home, spec);
+            Instant now = home.moments().now();
             Standing standing = home.records().standing(whose);
-            Grid grid = Grid.of(standing.progress(), home.moments().now());
+            Grid grid = Grid.of(standing.progress(), now);
             if (json) {
                 app.world().out().print(ProgressJson.grid(whose.name(), grid, standing.stones()));
+            } else if (plain) {
+                app.world()
+                        .out()
+                        .print(GridText.sentences(
+                                app.words(home),
+                                whose.name(),
+                                grid,
+                                home.records().levelsAt(whose, now.minus(Duration.ofDays(7))),
+                                standing.stones(),
+                                ActionWords.inForce(app.words(home), standing.progress()),
+                                app.world().unicode()));
             } else {
                 GridText.write(
                         app.world().out(),

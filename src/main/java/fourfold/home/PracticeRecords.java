@@ -16,6 +16,7 @@ import fourfold.terminal.SessionClock;
 import java.io.IOException;
 import java.io.Writer;
 import java.time.LocalDate;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -58,6 +59,17 @@ public final class PracticeRecords {
     /** As {@link #standing}, of the levels alone. */
     public Standing standingOfLevels(Child child) {
         return standing(child, Progress.Fold.ofLevels(steering(child)));
+    }
+
+    /** The child's levels as they were at an instant, under what the parent has chosen today. */
+    public Progress levelsAt(Child child, Instant then) {
+        Progress.Fold fold = Progress.Fold.ofLevels(steering(child));
+        read(child, answer -> {
+            if (answer.askedAt().isBefore(then)) {
+                fold.accept(answer);
+            }
+        });
+        return fold.progress();
     }
 
     private Standing standing(Child child, Progress.Fold fold) {

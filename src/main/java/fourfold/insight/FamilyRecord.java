@@ -7,6 +7,7 @@ import fourfold.log.Answer;
 import fourfold.memory.MotorTime;
 import fourfold.progress.WrongAnswer;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,8 +21,8 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /**
- * What the log holds of one family: give it every answer of the child, oldest first, then ask for its traces. Answers
- * from before the family was begun again count here too, since no answer is ever lost.
+ * What the log holds of one family: give it every answer of the child, oldest first, then ask for its traces. What was
+ * answered before the family was begun again is left out by {@link #since}.
  */
 public final class FamilyRecord implements Consumer<Answer> {
     /** 1 January 1970 was a Thursday: weeks are counted from the Monday before. */
@@ -29,7 +30,11 @@ public final class FamilyRecord implements Consumer<Answer> {
 
     private final Family family;
     private final Map<Trace, Sum> sums = new LinkedHashMap<>();
+    private final List<Timed> answers = new ArrayList<>();
     private MotorTime motor = MotorTime.unknown();
+
+    /** An answer of the family, and how long the child thought. */
+    private record Timed(Answer answer, Optional<Duration> thinking) {}
 
     /** An empty record. */
     public FamilyRecord(Family family) {
@@ -53,8 +58,25 @@ public final class FamilyRecord implements Consumer<Answer> {
         if (question.isPresent()
                 && answer.purpose().isFromMemory()
                 && question.get().family().equals(family)) {
-            Objects.requireNonNull(sums.get(question.get().trace())).take(answer, motor.thinking(answer));
+            take(new Timed(answer, motor.thinking(answer)));
         }
+    }
+
+    private void take(Timed timed) {
+        answers.add(timed);
+        Trace trace = timed.answer.question().orElseThrow().trace();
+        Objects.requireNonNull(sums.get(trace)).take(timed.answer, timed.thinking);
+    }
+
+    /** The record of what was answered since then, as levels count it; all of it if that is empty. */
+    public FamilyRecord since(Optional<Instant> begunAgain) {
+        FamilyRecord later = new FamilyRecord(family);
+        answers.stream()
+                .filter(t -> begunAgain
+                        .filter(since -> t.answer.askedAt().isBefore(since))
+                        .isEmpty())
+                .forEach(later::take);
+        return later;
     }
 
     /** What the log holds of one of the family's traces. */

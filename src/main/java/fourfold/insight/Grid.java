@@ -92,7 +92,7 @@ public record Grid(List<Cell> cells, Map<Family, Instant> begunAgain) {
                 progress.steering().resets());
     }
 
-    private static Cell cell(Progress progress, Family family, Instant now) {
+    static Cell cell(Progress progress, Family family, Instant now) {
         Mastery quotients = family.traces().stream()
                 .filter(t -> t.operation() == Operation.DIVIDE)
                 .map(t -> progress.mastery(t).level())

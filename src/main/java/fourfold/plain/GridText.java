@@ -5,11 +5,15 @@ import fourfold.facts.Family;
 import fourfold.insight.Grid;
 import fourfold.insight.LifetimeProgress;
 import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
 import fourfold.words.SafeText;
 import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The grid as plain text: the stairs with the stones of each family, and what they mean. */
 public final class GridText {
@@ -72,5 +76,60 @@ public final class GridText {
     private static String wide(int number) {
         String digits = Integer.toString(number);
         return "  ".substring(digits.length() - 1) + digits;
+    }
+
+    /**
+     * The grid in sentences: how many families stand where, the shakiest and what can be done, then each family that was met.
+     *
+     * @param earlier the levels of a week ago
+     */
+    public static String sentences(
+            Words words,
+            String name,
+            Grid grid,
+            Progress earlier,
+            LifetimeProgress stones,
+            List<String> acts,
+            boolean unicode) {
+        List<String> told = new ArrayList<>();
+        told.add(words.say("plain.grid.title", SafeText.safe(name), grid.fluent(), Families.COUNT) + ".");
+        told.add(words.say(
+                "plain.grid.highest",
+                Stream.of(Mastery.values())
+                        .map(level -> words.say("plain.grid.level", words.level(level), stones.count(level)))
+                        .collect(Collectors.joining("; "))));
+        told.add(words.say("plain.grid.changes", grid.firmer(earlier), grid.weaker(earlier)));
+        told.addAll(acts);
+        told.add(grid.shakiest()
+                .map(f -> words.say("plain.grid.shakiest", Spoken.product(words, f), f, f))
+                .orElseGet(() -> words.say("plain.grid.none")));
+        grid.cells().stream()
+                .filter(c -> c.level() != Mastery.NEW)
+                .forEach(c -> told.add(family(words, c, stones.highest(c.family()))));
+        String unmet = grid.cells().stream()
+                .filter(c -> c.level() == Mastery.NEW)
+                .map(c -> Spoken.product(words, c.family()))
+                .collect(Collectors.joining(", "));
+        if (!unmet.isEmpty()) {
+            told.add(words.say("plain.grid.unmet", unmet));
+        }
+        return Spoken.lines(told, unicode);
+    }
+
+    private static String family(Words words, Grid.Cell cell, Mastery highest) {
+        String marks = (cell.focused() ? ", " + words.say("grid.focused") : "")
+                + (cell.held() ? ", " + words.say("grid.held") : "")
+                + (cell.fading() ? ", " + words.say("plain.grid.fading") : "")
+                + (cell.knownByTrial() ? ", " + words.say("grid.trial") : "")
+                + (cell.level() != highest ? ", " + words.say("plain.grid.lower") : "");
+        return words.say(
+                "plain.grid.family",
+                Spoken.sentence(words, Spoken.product(words, cell.family())),
+                cell.family().product(),
+                words.level(cell.level()),
+                highest.ordinal(),
+                cell.right(),
+                cell.asked(),
+                marks);
     }
 }

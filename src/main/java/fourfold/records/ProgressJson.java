@@ -3,19 +3,16 @@ package fourfold.records;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
-import fourfold.facts.Family;
 import fourfold.facts.Question;
-import fourfold.facts.Trace;
-import fourfold.insight.FamilyRecord;
+import fourfold.insight.FamilyReport;
 import fourfold.insight.Grid;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.TraceRecord;
-import fourfold.progress.FactMastery;
-import fourfold.progress.Progress;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** The grid and a family as JSON (RFC 8259). Times are in milliseconds, days as ISO 8601 dates. All of it is ASCII. */
 public final class ProgressJson {
@@ -54,18 +51,22 @@ public final class ProgressJson {
     }
 
     /** One family: its level and {@code traces}, each with its questions, how it stands, and the wrong answers given. */
-    public static String family(String name, Family family, Progress progress, FamilyRecord record) throws IOException {
+    public static String family(String name, FamilyReport report) throws IOException {
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
             json.writeStartObject();
             json.writeStringField("child", name);
-            json.writeStringField("family", family.toString());
-            json.writeStringField("level", progress.level(family).word());
-            json.writeBooleanField("focus", progress.isFocused(family));
-            json.writeBooleanField("hold", progress.isHeld(family));
+            json.writeStringField("family", report.family().toString());
+            json.writeNumberField("stones", report.highest().ordinal());
+            json.writeStringField("level", report.cell().level().word());
+            json.writeBooleanField("focus", report.cell().focused());
+            json.writeBooleanField("hold", report.cell().held());
+            json.writeBooleanField("due_again", report.cell().fading());
+            json.writeBooleanField("known_by_trial", report.cell().knownByTrial());
+            day(json, "begun_again", report.begunAgain());
             json.writeArrayFieldStart("traces");
-            for (Trace trace : family.traces()) {
-                trace(json, trace, progress.mastery(trace), record.trace(trace));
+            for (FamilyReport.OfTrace trace : report.traces()) {
+                trace(json, trace);
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -73,25 +74,34 @@ public final class ProgressJson {
         return writer + "\n";
     }
 
-    private static void trace(JsonGenerator json, Trace trace, FactMastery mastery, TraceRecord record)
-            throws IOException {
+    private static void day(JsonGenerator json, String field, Optional<Long> day) throws IOException {
+        if (day.isPresent()) {
+            json.writeStringField(field, LocalDate.ofEpochDay(day.get()).toString());
+        }
+    }
+
+    private static void trace(JsonGenerator json, FamilyReport.OfTrace told) throws IOException {
+        TraceRecord record = told.record();
         json.writeStartObject();
         json.writeArrayFieldStart("questions");
-        for (Question question : trace.questions()) {
+        for (Question question : told.trace().questions()) {
             json.writeString(question.left() + "" + question.operation().plainSign() + question.right());
         }
         json.writeEndArray();
-        json.writeStringField("level", mastery.level().word());
-        json.writeNumberField("asked", mastery.asked());
-        json.writeNumberField("right", mastery.right());
-        if (mastery.medianThinking().isPresent()) {
-            json.writeNumberField(
-                    "median_thinking_ms", mastery.medianThinking().get().toMillis());
+        json.writeStringField("level", told.level().word());
+        json.writeNumberField("stones", told.highest().ordinal());
+        json.writeNumberField("asked", record.asked());
+        json.writeNumberField("right", record.right());
+        if (told.median().isPresent()) {
+            json.writeNumberField("median_thinking_ms", told.median().get().toMillis());
         }
-        if (mastery.lastDay().isPresent()) {
-            json.writeStringField(
-                    "last_asked", LocalDate.ofEpochDay(mastery.lastDay().get()).toString());
+        day(json, "last_asked", told.lastDay());
+        day(json, "due", told.dueDay());
+        json.writeArrayFieldStart("quick_now_week_month_percent");
+        for (int chance : told.chances()) {
+            json.writeNumber(chance);
         }
+        json.writeEndArray();
         json.writeNumberField("missing", record.missing());
         json.writeNumberField("mended", record.mended());
         json.writeArrayFieldStart("wrong");

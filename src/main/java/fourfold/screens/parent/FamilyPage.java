@@ -1,15 +1,11 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Family;
-import fourfold.facts.Question;
-import fourfold.facts.Trace;
 import fourfold.home.Home;
-import fourfold.insight.Advice;
 import fourfold.insight.FamilyRecord;
+import fourfold.insight.FamilyReport;
 import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
-import fourfold.progress.FactMastery;
-import fourfold.progress.Hint;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
@@ -25,15 +21,13 @@ import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
+import fourfold.words.AdviceWords;
 import fourfold.words.Stones;
 import fourfold.words.Words;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -41,7 +35,6 @@ import java.util.stream.Stream;
 /** One family in numbers, in one sentence, and with the parent's keys. */
 record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Instant now, boolean askReset)
         implements KeyPage {
-    private static final int[] DAYS_AHEAD = {0, 7, 30};
     private static final int WIDE = 80;
 
     /** Reads what is recorded of a family, and makes its page. */
@@ -65,39 +58,40 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
 
     @Override
     public void draw(Picture picture) {
+        FamilyReport told = FamilyReport.of(progress(), steers.stones(), record, family, now);
         boolean tall = picture.height() >= 22;
         int y = tall ? 1 : 0;
         picture.centred(
                 y,
                 words().say("family.title", steers.child().name(), family.low(), family.high(), family.product())
-                        + "   " + stones(picture, steers.stones().highest(family))
-                        + words().level(progress().level(family)),
+                        + "   " + stones(picture, told.highest())
+                        + words().level(told.cell().level()),
                 Ink.STRONG);
         y += tall ? 2 : 1;
         SquareOfFour.draw(picture, y, words(), family);
         y += 4;
-        y = table(picture, y);
+        y = table(picture, y, told);
         int width = Math.min(WIDE, picture.width() - 4);
         int x = Math.max(1, (picture.width() - width) / 2);
         if (tall) {
             picture.text(x, y, words().say("family.ahead.told"), Ink.QUIET);
             y += 2;
         }
-        picture.text(x, y++, plot(width), Ink.PLAIN);
-        for (String line : Wrapping.lines(wrong(), width)) {
+        picture.text(x, y++, plot(width, told.weeks()), Ink.PLAIN);
+        for (String line : Wrapping.lines(wrong(told), width)) {
             picture.text(x, y++, line, Ink.PLAIN);
         }
         y += tall ? 1 : 0;
-        for (String line : Wrapping.lines(advice(), width)) {
+        for (String line : Wrapping.lines(advice(told), width)) {
             picture.text(x, y++, line, Ink.STRONG);
         }
-        String told = askReset ? words().say("family.reset") : steers.message();
+        String line = askReset ? words().say("family.reset") : steers.message();
         int above = Footer.draw(picture, List.of(words().say("family.foot").split("   ")));
-        picture.centred(above - 1, told, Ink.STRONG);
+        picture.centred(above - 1, line, Ink.STRONG);
     }
 
     /** A line for each trace; the spread, the level and the due day only where there is room. */
-    private int table(Picture picture, int top) {
+    private int table(Picture picture, int top, FamilyReport told) {
         boolean wide = picture.width() >= WIDE;
         String form = wide ? "%-17s%-10s%-7s%-14s%-12s%-8s%s" : "%-17s%3$-9s%4$-7s%5$-11s%7$s";
         int x = Math.max(0, (picture.width() - (wide ? WIDE : 58)) / 2);
@@ -115,10 +109,9 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                         words().say("family.due"),
                         words().say("family.ahead")),
                 Ink.QUIET);
-        for (Trace trace : family.traces()) {
+        for (FamilyReport.OfTrace trace : told.traces()) {
             picture.text(x, y, row(form, wide, trace));
-            Mastery highest = steers.stones().highest(trace);
-            picture.text(x, y++, stones(picture, highest), Colours.of(highest));
+            picture.text(x, y++, stones(picture, trace.highest()), Colours.of(trace.highest()));
         }
         return y;
     }
@@ -127,24 +120,27 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         return Stones.of(highest, picture.unicode()) + " ";
     }
 
-    private String row(String form, boolean wide, Trace trace) {
-        FactMastery mastery = progress().mastery(trace);
-        TraceRecord told = record.trace(trace);
-        String facts = "   " + trace.questions().stream().map(words()::asked).collect(Collectors.joining(", "));
-        String right = told.asked() == 0 ? "–" : told.right() + "/" + told.asked();
-        String thinking = mastery.medianThinking()
+    private String row(String form, boolean wide, FamilyReport.OfTrace told) {
+        TraceRecord record = told.record();
+        String facts =
+                "   " + told.trace().questions().stream().map(words()::asked).collect(Collectors.joining(", "));
+        String right = record.asked() == 0 ? "–" : record.right() + "/" + record.asked();
+        String thinking = told.median()
                 .map(median -> median.toMillis() / 1000.0)
-                .map(median -> words().number(median) + (wide ? spread(told, median) : " s"))
+                .map(median -> words().number(median) + (wide ? spread(record, median) : " s"))
                 .orElse("–");
+        String ahead = told.chances().stream()
+                .map(chance -> String.format(Locale.ROOT, "%3d", chance))
+                .collect(Collectors.joining(" "));
         return String.format(
                 form,
                 facts,
-                words().level(mastery.level()),
+                words().level(told.level()),
                 right,
                 thinking,
-                mastery.lastDay().map(this::day).orElse("–"),
-                mastery.dueDay().map(this::due).orElse("–"),
-                ahead(trace));
+                told.lastDay().map(this::day).orElse("–"),
+                told.dueDay().map(this::due).orElse("–"),
+                ahead.isEmpty() ? "–" : ahead + " %");
     }
 
     /** The spread of the last times, the median of the newest among them. */
@@ -153,20 +149,6 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                 .map(s -> " (" + words().number(Math.min(s.low(), median)) + "–"
                         + words().number(Math.max(s.high(), median)) + ")")
                 .orElse("");
-    }
-
-    /** The chance of a quick right answer today, in a week and in a month, if it were not practised. */
-    private String ahead(Trace trace) {
-        if (!progress().mastery(trace).isMet()) {
-            return "–";
-        }
-        List<String> chances = new ArrayList<>();
-        for (int days : DAYS_AHEAD) {
-            long then = now.plus(Duration.ofDays(days)).toEpochMilli();
-            double chance = progress().memory().chanceQuick(trace.index(), then);
-            chances.add(String.format(Locale.ROOT, "%3d", Math.round(100 * chance)));
-        }
-        return String.join(" ", chances) + " %";
     }
 
     private String due(long day) {
@@ -185,8 +167,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
     }
 
     /** Median thinking time by week, a column for each week, the newest at the right. */
-    private String plot(int width) {
-        List<TraceRecord.Week> weeks = record.weeks();
+    private String plot(int width, List<TraceRecord.Week> weeks) {
         if (weeks.isEmpty()) {
             return words().say("family.noplot");
         }
@@ -199,12 +180,14 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         return title + " " + Columns.of(weeks, columns, most) + range;
     }
 
-    private String wrong() {
-        List<TraceRecord.Wrong> newest = record.wrong(3);
-        if (newest.isEmpty()) {
-            return words().say("family.nowrong");
+    private String wrong(FamilyReport told) {
+        String since = told.begunAgain()
+                .map(day -> words().say("family.since", words().date(LocalDate.ofEpochDay(day))) + " ")
+                .orElse("");
+        if (told.wrong().isEmpty()) {
+            return since + words().say("family.nowrong");
         }
-        String each = newest.stream()
+        String each = told.wrong().stream()
                 .map(w -> words().counted(
                                         "family.wrong",
                                         w.times(),
@@ -213,34 +196,18 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                                         w.times())
                         + " (" + words().say("wrong." + w.answer().kind().key()) + ")")
                 .collect(Collectors.joining(", "));
-        int mended =
-                family.traces().stream().mapToInt(t -> record.trace(t).mended()).sum();
-        return words().say("family.wrongs", each)
-                + (mended == 0 ? "" : " " + words().counted("family.mended", mended, mended));
+        return since
+                + words().say("family.wrongs", each)
+                + (told.mended() == 0 ? "" : " " + words().counted("family.mended", told.mended(), told.mended()));
     }
 
-    private String advice() {
-        Advice advice = Advice.of(progress(), record, family, now);
-        String key = "advice." + advice.about().key();
-        Question product = Question.product(family.low(), family.high());
-        String told = advice.wrong()
-                .map(w -> words().say(
-                                key,
-                                w.answer().typed(),
-                                words().asked(w.answer().question()),
-                                w.answer().fits().map(words()::fact).orElse("")))
-                .orElseGet(() -> words().say(key));
-        boolean helps = advice.about() == Advice.About.ACQUIRING || advice.about() == Advice.About.SLOW;
-        Optional<Hint> hint = helps ? Hint.to(product, progress()) : Optional.empty();
+    private String advice(FamilyReport report) {
         String state = (progress().isHeld(family)
                         ? " " + words().say("family.held")
                         : progress().isFocused(family) ? " " + words().say("family.focused") : "")
                 + tables("acts.opened", Set.copyOf(progress().steering().opened()))
                 + tables("acts.closed", progress().steering().closed());
-        return told
-                + hint.map(h -> " " + words().hint(h, q -> words().fact(q.fact())))
-                        .orElse("")
-                + state;
+        return AdviceWords.told(words(), report, q -> words().fact(q.fact())) + state;
     }
 
     /** Which of the family's two tables the parent has opened, or closed. */

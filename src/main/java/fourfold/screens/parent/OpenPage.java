@@ -93,14 +93,8 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         @Override
         public Outcome perform(Home home) {
             Standing standing = home.records().standing(child);
-            Instant then = at.minus(Duration.ofDays(7));
-            Progress.Fold fold = Progress.Fold.ofLevels(standing.progress().steering());
-            home.records().read(child, answer -> {
-                if (answer.askedAt().isBefore(then)) {
-                    fold.accept(answer);
-                }
-            });
-            return new Made(GridPage.of(new SteeringKeys(words, child, standing), fold.progress(), at));
+            Progress lastWeek = home.records().levelsAt(child, at.minus(Duration.ofDays(7)));
+            return new Made(GridPage.of(new SteeringKeys(words, child, standing), lastWeek, at));
         }
     }
 }
