@@ -27,6 +27,8 @@ final class CommandList {
             "taught",
             "away",
             "note",
+            "year",
+            "today",
             "children",
             "export",
             "gate",
@@ -91,6 +93,8 @@ final class CommandList {
             case "taught" -> new TaughtCommand();
             case "away" -> new AwayCommand();
             case "note" -> new NoteCommand();
+            case "year" -> new YearCommand();
+            case "today" -> new TodayCommand();
             case "children" -> new ChildrenCommand();
             case "export" -> new ExportCommand();
             case "gate" -> new GateCommand();

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -56,17 +57,23 @@ public final class LookAhead {
         records.read(child, answers::add);
         List<ActionRecord> actions = records.actions(child);
         List<DrillSession> drills = records.sessions(child);
-        long today = LocalDate.ofInstant(at, moments.zone()).toEpochDay();
-        int planned = Steering.of(actions).settings().days();
+        LocalDate date = LocalDate.ofInstant(at, moments.zone());
+        long today = date.toEpochDay();
+        Steering steering = Steering.of(actions);
+        int planned = steering.settings().days();
+        LocalDate end = SchoolYears.end(steering.calendar(), drills, date);
+        Set<Long> off = date.datesUntil(end.plusDays(1))
+                .filter(steering.calendar()::isOff)
+                .map(LocalDate::toEpochDay)
+                .collect(Collectors.toSet());
         Map<Long, PracticeDays> practised = new HashMap<>();
         for (int weeks = 0; weeks <= EARLIEST_WEEKS; weeks += WEEKS_BETWEEN) {
             long day = today - 7L * weeks;
             // On the evening before, since the forecast rests on what was known that morning.
             practised.put(
-                    day, PracticeDays.aWeek(Weeks.of(drills, day - 1, planned).usualDays()));
+                    day, new PracticeDays(Weeks.of(drills, day - 1, planned).usualDays(), weeks == 0 ? off : Set.of()));
         }
-        return YearAhead.of(
-                new Basis(child.id(), actions, answers, today, SchoolYears.end(drills, today), practised, runs));
+        return YearAhead.of(new Basis(child.id(), actions, answers, today, end.toEpochDay(), practised, runs));
     }
 
     /**

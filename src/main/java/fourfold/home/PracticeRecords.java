@@ -3,6 +3,8 @@ package fourfold.home;
 import fourfold.insight.DrillScores;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.Timings;
+import fourfold.insight.Today;
+import fourfold.insight.YearView;
 import fourfold.log.ActionRecord;
 import fourfold.log.Answer;
 import fourfold.log.Child;
@@ -17,6 +19,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.time.LocalDate;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -59,6 +62,16 @@ public final class PracticeRecords {
     /** As {@link #standing}, of the levels alone. */
     public Standing standingOfLevels(Child child) {
         return standing(child, Progress.Fold.ofLevels(steering(child)));
+    }
+
+    /** The school year in which a day lies. */
+    public YearView year(Child child, LocalDate day) {
+        return YearView.of(levels(child), sessions(child), day);
+    }
+
+    /** What a day holds for the child, and what was done of it. */
+    public Today today(Child child, LocalDate day) {
+        return Today.of(steering(child), sessions(child), day);
     }
 
     /** The child's levels as they were at an instant, under what the parent has chosen today. */

@@ -1,31 +1,38 @@
 package fourfold.insight;
 
 import fourfold.log.DrillSession;
+import fourfold.progress.Calendar;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
-/** When a child's school year begins and ends where no calendar says it: from its first drill, and every year anew. */
+/** When a child's school year starts and ends: by the home's calendar, else from the first drill and every year anew. */
 public final class SchoolYears {
     private SchoolYears() {}
 
     /**
-     * The local day on which the school year of that day began.
+     * The day on which the school year of a day started.
      *
      * @param drills all drills of the child, oldest first
-     * @param day local day, days since 1 January 1970
      */
-    public static long start(List<DrillSession> drills, long day) {
-        LocalDate first = LocalDate.ofEpochDay(
-                drills.isEmpty() ? day : Math.min(day, drills.get(0).localDay()));
-        long years = java.time.temporal.ChronoUnit.YEARS.between(first, LocalDate.ofEpochDay(day));
-        return first.plusYears(years).toEpochDay();
+    static LocalDate start(Calendar calendar, List<DrillSession> drills, LocalDate day) {
+        LocalDate first = calendar.start()
+                .orElseGet(() -> drills.isEmpty()
+                        ? day
+                        : LocalDate.ofEpochDay(drills.get(0).localDay()));
+        long years = Math.max(0, ChronoUnit.YEARS.between(first, day));
+        return first.plusYears(years);
     }
 
-    /** The last local day of the school year of that day. */
-    public static long end(List<DrillSession> drills, long day) {
-        return LocalDate.ofEpochDay(start(drills, day))
-                .plusYears(1)
-                .minusDays(1)
-                .toEpochDay();
+    /** The last day of the school year of a day: after its school weeks, weeks off not counted, or after a year. */
+    public static LocalDate end(Calendar calendar, List<DrillSession> drills, LocalDate day) {
+        LocalDate start = start(calendar, drills, day);
+        LocalDate year = start.plusYears(1).minusDays(1);
+        LocalDate weeks = calendar.start()
+                .filter(start::equals)
+                .flatMap(s -> calendar.firstDay(Calendar.WEEKS))
+                .map(monday -> monday.plusDays(6))
+                .orElse(year);
+        return weeks.isBefore(day) || weeks.isAfter(year) ? year : weeks;
     }
 }

@@ -113,7 +113,7 @@ public final class FamilyText {
         if (!trace.chances().isEmpty()) {
             parts.add(words.say("plain.family.chances", trace.chances().toArray()));
         }
-        return words.say("plain.trace", Spoken.sentence(words, asked), String.join("; ", parts));
+        return Spoken.sentence(words, asked) + ": " + String.join("; ", parts) + ".";
     }
 
     private static String states(Words words, FamilyReport report, Steering steering) {

@@ -96,7 +96,7 @@ public final class GridText {
         told.add(words.say(
                 "plain.grid.highest",
                 Stream.of(Mastery.values())
-                        .map(level -> words.say("plain.grid.level", words.level(level), stones.count(level)))
+                        .map(level -> words.level(level) + ": " + stones.count(level))
                         .collect(Collectors.joining("; "))));
         told.add(words.say("plain.grid.changes", grid.firmer(earlier), grid.weaker(earlier)));
         told.addAll(acts);

@@ -32,6 +32,8 @@ public enum Setting {
     END("end", "early", "early full"),
     /** Whether a division is now and then asked as a missing factor, 7 × ? = 56. */
     MISSING("missing", "no", "no yes"),
+    /** Whether the week's last planned day is for practice away from the screen. */
+    VARIETY("variety", "no", "no weekly"),
     /** Which keys the child is asked to use. */
     KEYS("keys", "any", "any keypad left right"),
     /** Size of the letters in the desktop window, in points. */

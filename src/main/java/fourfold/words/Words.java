@@ -105,6 +105,11 @@ public final class Words {
         return say("date", day.getDayOfMonth(), named("date.months", day.getMonthValue()), day.getYear());
     }
 
+    /** A day without its year, as in 5 Sep. */
+    public String dayOfYear(LocalDate day) {
+        return say("date.day", day.getDayOfMonth(), named("date.months", day.getMonthValue()));
+    }
+
     /** A day in ten characters, for columns: 2026-09-05 in English (ISO 8601), 05.09.2026 in German. */
     public String shortDate(LocalDate day) {
         return say("date.short", day);

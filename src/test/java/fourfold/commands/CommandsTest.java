@@ -127,10 +127,21 @@ class CommandsTest {
                 .lines()
                 .toList();
         assertEquals("Mina: 6, 7 and 42, ▄ acquiring", family.get(0));
-        assertEquals("question           level      right        thinking   last asked", family.get(2));
-        assertTrue(family.get(3).matches("▄  6 × 7, 7 × 6 +\\w+ +2 of 2 +\\d\\.\\d s +2026-03-01"), family.get(3));
-        assertTrue(family.get(4).matches("▄  42 ÷ 6 +\\w+ +1 of 1 +\\d\\.\\d s +2026-03-01"), family.get(4));
-        assertTrue(family.get(5).matches("▄  42 ÷ 7 +\\w+ +0 of 2 +- +2026-03-01"), family.get(5));
+        assertEquals(
+                "question           level      right        thinking   last asked due        now/week/month",
+                family.get(2));
+        assertTrue(
+                family.get(3)
+                        .matches(
+                                "▄  6 × 7, 7 × 6 +\\w+ +2 of 2 +\\d\\.\\d s +2026-03-01 +2026-03-\\d\\d +\\d+/\\d+/\\d+ %"),
+                family.get(3));
+        assertTrue(
+                family.get(4)
+                        .matches("▄  42 ÷ 6 +\\w+ +1 of 1 +\\d\\.\\d s +2026-03-01 +2026-03-\\d\\d +\\d+/\\d+/\\d+ %"),
+                family.get(4));
+        assertTrue(
+                family.get(5).matches("▄  42 ÷ 7 +\\w+ +0 of 2 +- +2026-03-01 +2026-03-\\d\\d +\\d+/\\d+/\\d+ %"),
+                family.get(5));
     }
 
     /** Read back by Gson, which had no part in the writing. */

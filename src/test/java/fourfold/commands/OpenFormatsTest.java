@@ -50,7 +50,15 @@ class OpenFormatsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"grid, grid", "family 6x7, family", "family 9x9, family", "plan --runs 1, plan", "rates, rates"})
+    @CsvSource({
+        "grid, grid",
+        "family 6x7, family",
+        "family 9x9, family",
+        "plan --runs 1, plan",
+        "rates, rates",
+        "year, year",
+        "today, today"
+    })
     void theJsonOfACommandIsAsItsSchemaSays(String command, String schema) throws IOException {
         Path sample = folder.resolve("sample.db");
         Sample.fill(sample);
@@ -62,7 +70,7 @@ class OpenFormatsTest {
     @Test
     void theJsonOfAChildWhoHasHardlyBegunFitsToo() throws IOException {
         Path file = Practised.once(folder);
-        for (String command : List.of("grid", "family", "plan", "rates")) {
+        for (String command : List.of("grid", "family", "plan", "rates", "year", "today")) {
             String words = command.equals("family") ? "family 6x7 --json" : command + " --json";
             fits(
                     schema("/fourfold/records/" + command + ".schema.json"),

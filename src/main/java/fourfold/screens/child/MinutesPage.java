@@ -13,13 +13,15 @@ import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.ClockAdvice;
+import fourfold.words.TodayWords;
 import fourfold.words.Words;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
 /** How many minutes today? Enter begins. */
-record MinutesPage(PageContext context, Child child, Progress progress, int minutes, String trouble)
+record MinutesPage(PageContext context, Child child, Progress progress, String today, int minutes, String trouble)
         implements KeyPage {
     private static final int SHORTEST = 5;
     private static final int LONGEST = 10;
@@ -33,6 +35,13 @@ record MinutesPage(PageContext context, Child child, Progress progress, int minu
                     context,
                     child,
                     progress,
+                    TodayWords.forChild(
+                            context.words(),
+                            home.records()
+                                    .today(
+                                            child,
+                                            LocalDate.ofInstant(
+                                                    at, home.moments().zone()))),
                     progress.steering().settings().minutes(),
                     ClockAdvice.of(context.words(), progress, at).orElseGet(() -> toTheParent(home, progress))));
         }
@@ -58,6 +67,7 @@ record MinutesPage(PageContext context, Child child, Progress progress, int minu
             choices.add(m == minutes ? "[" + m + "]" : " " + m + " ");
         }
         picture.centred(y + 4, String.join(" ", choices), Ink.STRONG);
+        picture.centred(y + 6, today, Ink.QUIET);
         picture.centred(y + 7, words.say("minutes.how", keys.ready()), Ink.PLAIN);
         picture.centred(y + 8, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
         int line = y + 10;
@@ -95,7 +105,7 @@ record MinutesPage(PageContext context, Child child, Progress progress, int minu
     }
 
     private PageResult with(int length, String line) {
-        return PageResult.of(new MinutesPage(context, child, progress, length, line));
+        return PageResult.of(new MinutesPage(context, child, progress, today, length, line));
     }
 
     private PageResult begins(Instant at) {

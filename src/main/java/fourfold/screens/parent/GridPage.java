@@ -81,6 +81,7 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         keys.add(words().say("grid.open", chosen.high()));
         keys.add(words().say("grid.close"));
         keys.add(words().say("grid.note", chosen.high()));
+        keys.add(words().say("grid.year"));
         int above = Footer.draw(picture, keys);
         if (!line.isEmpty()) {
             picture.text(0, above - 1, " ".repeat(picture.width()));
@@ -127,6 +128,8 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
             return PageResult.of(this, new PageEffect.Open(GuidePage.of(words())));
         } else if (key.is('m')) {
             return PageResult.of(this, new PageEffect.Open(MorePage.of(words(), steers.child())));
+        } else if (key.is('y')) {
+            return PageResult.of(this, new YearPage.Open(words(), steers.child(), at));
         } else if (key.is('n')) {
             return PageResult.of(this, new PageEffect.Open(NotePage.of(words(), chosen.high())));
         } else if (key.is('p')) {
