@@ -37,6 +37,9 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Option(names = "--runs", paramLabel = "${bundle:label.number}", defaultValue = "20")
     private int runs;
 
@@ -57,6 +60,17 @@ final class PlanCommand implements Callable<Integer> {
             List<TableCount> tables = TableCount.of(progress);
             if (json) {
                 app.world().out().print(PlanJson.plan(whose.name(), weeks, tables, ahead));
+            } else if (plain) {
+                app.world()
+                        .out()
+                        .print(PlanText.sentences(
+                                app.words(home),
+                                whose.name(),
+                                weeks,
+                                ActionWords.inForce(app.words(home), progress),
+                                tables,
+                                ahead,
+                                app.world().unicode()));
             } else {
                 PlanText.write(
                         app.world().out(),

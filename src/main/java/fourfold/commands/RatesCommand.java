@@ -25,6 +25,9 @@ final class RatesCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
@@ -33,6 +36,8 @@ final class RatesCommand implements Callable<Integer> {
             home.records().read(whose, rates);
             if (json) {
                 app.world().out().print(PlanJson.rates(whose.name(), rates.drills()));
+            } else if (plain) {
+                RatesText.sentences(app.world().out(), app.words(home), whose.name(), rates.drills());
             } else {
                 RatesText.write(
                         app.world().out(),

@@ -8,6 +8,7 @@ import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -68,5 +69,25 @@ public final class PlanText {
                     .toList());
         }
         return table.lines();
+    }
+
+    /** The plan in sentences; days and weeks are told by the year. */
+    public static String sentences(
+            Words words,
+            String name,
+            Weeks weeks,
+            List<String> acts,
+            List<TableCount> tables,
+            Optional<YearAhead> ahead,
+            boolean unicode) {
+        List<String> told = new ArrayList<>();
+        told.add(words.say("plain.plan.title", SafeText.safe(name)) + ".");
+        told.add(words.counted("plain.plan.days", weeks.planned(), weeks.planned(), words.number(weeks.usualDays()))
+                + ".");
+        told.addAll(acts);
+        ahead.ifPresent(a -> told.addAll(AheadWords.told(words, a)));
+        tables.forEach(t ->
+                told.add(words.say("plain.tablecount", t.table(), t.families(), t.met(), t.accurate(), t.fluent())));
+        return Spoken.lines(told, unicode);
     }
 }

@@ -34,8 +34,39 @@ public final class RatesText {
                     rates(words, drill.quotients(), unicode)));
         }
         out.append(table.lines()).append('\n');
+        ends(out, words, drills);
+    }
+
+    /** A sentence for each drill, oldest first, then as {@link #write}. */
+    public static void sentences(Appendable out, Words words, String name, List<DrillRates.OfDrill> drills)
+            throws IOException {
+        out.append(words.say("plain.rates.title", SafeText.safe(name))).append('\n');
+        for (DrillRates.OfDrill drill : drills) {
+            String day = words.date(LocalDate.ofEpochDay(drill.localDay()));
+            for (Operation operation : Operation.values()) {
+                Optional<Rates> rates = drill.of(operation);
+                if (rates.isPresent()) {
+                    out.append(words.say(
+                                    "plain.rates.drill",
+                                    day,
+                                    name(words, operation),
+                                    words.number(rates.get().digitsPerMinute()),
+                                    words.number(rates.get().factsPerMinute()),
+                                    rates.get().answers()))
+                            .append('\n');
+                }
+            }
+        }
+        ends(out, words, drills);
+    }
+
+    private static String name(Words words, Operation operation) {
+        return words.say(operation == Operation.MULTIPLY ? "rates.products" : "rates.quotients");
+    }
+
+    private static void ends(Appendable out, Words words, List<DrillRates.OfDrill> drills) throws IOException {
         for (Operation operation : Operation.values()) {
-            String which = words.say(operation == Operation.MULTIPLY ? "rates.products" : "rates.quotients");
+            String which = name(words, operation);
             out.append(DrillRates.digitsTrend(drills, operation)
                             .map(t -> words.say(
                                     "plain.rates.trend",
