@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 public final class Calculations implements AutoCloseable {
     private final ExecutorService thread = Executors.newSingleThreadExecutor(Calculations::thread);
     private volatile Runnable wake = () -> {};
+    private CompletableFuture<?> last = CompletableFuture.completedFuture(true);
 
     private static Thread thread(Runnable work) {
         Thread thread = new Thread(work, "calculations");
@@ -26,13 +27,14 @@ public final class Calculations implements AutoCloseable {
     public <T> Future<T> begin(Supplier<T> calculation) {
         CompletableFuture<T> begun = CompletableFuture.supplyAsync(calculation, thread);
         // Only now is it done for whoever looks; a wake from within could come too early.
-        begun.whenComplete((done, failure) -> wake.run());
+        last = begun.whenComplete((done, failure) -> wake.run());
         return begun;
     }
 
     /** Begins no more; what goes on is left to itself. */
     @Override
     public void close() {
+        last.cancel(false);
         thread.shutdownNow();
     }
 }
