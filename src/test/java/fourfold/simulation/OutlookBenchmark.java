@@ -41,7 +41,7 @@ import org.junit.jupiter.api.Test;
  */
 class OutlookBenchmark {
     /** What was said of a child after some weeks, and what came. */
-    record Case(String kind, long seed, int week, Projection said, Optional<LocalDate> came, long[] count) {
+    record Case(String kind, long seed, int week, Projection said, Optional<LocalDate> came, List<Long> count) {
         boolean holds() {
             return said.isClosed()
                     ? came.filter(day -> !day.isBefore(said.early().orElseThrow())
@@ -52,7 +52,7 @@ class OutlookBenchmark {
 
         /** Whether the number of families fluent later lay within its range. */
         boolean countHolds() {
-            return count[0] <= count[2] && count[2] <= count[1];
+            return count.get(0) <= count.get(2) && count.get(2) <= count.get(1);
         }
 
         /** Weeks from the early to the late end of a closed range. */
@@ -141,9 +141,9 @@ class OutlookBenchmark {
                     day(one.came()),
                     one.holds() ? "held" : "missed",
                     LATER,
-                    one.count()[0],
-                    one.count()[1],
-                    one.count()[2]));
+                    one.count().get(0),
+                    one.count().get(1),
+                    one.count().get(2)));
         }
         return text.toString();
     }
@@ -223,7 +223,7 @@ class OutlookBenchmark {
             }
         });
         return looks.stream()
-                .map(l -> new Case(kind.name(), seed, l.week, l.said, l.came, l.count))
+                .map(l -> new Case(kind.name(), seed, l.week, l.said, l.came, List.of(l.count[0], l.count[1], l.count[2])))
                 .toList();
     }
 
