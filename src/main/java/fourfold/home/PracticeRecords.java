@@ -19,7 +19,6 @@ import java.io.IOException;
 import java.io.Writer;
 import java.time.LocalDate;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
