@@ -1,42 +1,71 @@
 #!/usr/bin/env bash
-# Lets a real browser print every page in every language on both sizes of paper: how many pages, and whether the words
-# are all there.
+# Lets a real browser print every page in every language on both sizes of paper, and with large letters: how many sheets,
+# whether the words are all there and inside the margins, none on top of another, and each card's back behind its front.
 #   src/test/print/check.sh [FOLDER]      needs chromium and poppler-utils; the pages are left in FOLDER if one is given
+#   FOURFOLD='java -jar target/fourfold.jar'   is what makes the pages
 set -eu
 cd "$(dirname "$0")/../../.."
-out=${1:-$(mktemp -d)}; mkdir -p "$out"
-[ -f target/fourfold.jar ] || mvn -q -DskipTests package
+out=${1:-$(mktemp -d)}; mkdir -p "$out"; out=$(cd "$out" && pwd)
+if [ -z "${FOURFOLD:-}" ]; then
+  [ -f target/fourfold.jar ] || mvn -q -DskipTests package
+  FOURFOLD='java -jar target/fourfold.jar'
+fi
 browser=$(command -v chromium || command -v chromium-browser || command -v google-chrome)
 profile=$(mktemp -d); trap 'rm -rf "$profile"' EXIT
+javac -d "$profile" src/test/print/Positions.java
 failed=0
-check() { # language page pages words...
+check() { # language page sheets words...
   language=$1; page=$2; pages=$3; shift 3
   for size in a4 letter; do
-    name="$page-$size-$language"; html="$out/$name.html"; pdf="$out/$name.pdf"; rm -f "$html" "$pdf"
-    FOURFOLD_LANGUAGE=$language java -jar target/fourfold.jar print "$page" --demo --child Pip --size "$size" --output "$html"
+    name="${page// /}-$size-$language"; html="$out/$name.html"; pdf="$out/$name.pdf"; rm -f "$html" "$pdf"
+    # shellcheck disable=SC2086
+    FOURFOLD_LANGUAGE=$language $FOURFOLD print $page --demo --child Pip --size "$size" --output "$html" 2> /dev/null
     "$browser" --headless --no-sandbox --disable-gpu --disable-background-networking --disable-component-update \
-      --disable-sync --no-first-run --user-data-dir="$profile" --no-pdf-header-footer --print-to-pdf="$pdf" \
+      --disable-sync --no-first-run --user-data-dir="$profile/browser" --no-pdf-header-footer --print-to-pdf="$pdf" \
       "file://$html" 2> /dev/null
     got=$(pdfinfo "$pdf" | sed -n 's/^Pages: *//p')
     paper=$(pdfinfo "$pdf" | sed -n 's/^Page size: *//p')
     text=$(pdftotext -layout "$pdf" - | tr -s " \n" " "); missing=""
     for word in "$@"; do grep -qF -- "$word" <<< "$text" || missing="$missing $word"; done
+    case $page in cards*) backs=backs ;; *) backs="" ;; esac
+    pdftotext -bbox "$pdf" "$profile/words.xml"
+    # shellcheck disable=SC2086
+    places=$(java -cp "$profile" Positions "$profile/words.xml" $backs)
     pdftoppm -r 60 -png "$pdf" "$out/$name"
-    [ "$got" = "$pages" ] && [ -z "$missing" ] || failed=1
-    printf '%s %-9s %-7s %s pages (%s wanted), %s, missing:%s\n' \
-      "$language" "$page" "$size" "$got" "$pages" "$paper" "${missing:- none}"
+    [ "$got" = "$pages" ] && [ -z "$missing" ] && [ -z "$places" ] || failed=1
+    printf '%s %-24s %-7s %s sheets (%s wanted), %s, missing:%s, places: %s\n' \
+      "$language" "$page" "$size" "$got" "$pages" "$paper" "${missing:- none}" "${places:-well}"
   done
 }
-check en cards 2 "×" "÷"
-check en practice 2 "Pip" "Answers for Pip" "="
-check en table 2 "Fill in the table" "100" "81"
-check en progress 1 "Pip" "lasting" "fluent" "qualified specialist" "table"
-check de cards 2 "·" ":"
-check de practice 2 "Pip" "Antworten für Pip" "="
-check de table 2 "Fülle die Tafel aus" "100" "81"
-check de progress 1 "Pip" "bleibend" "flüssig" "Fachperson" "Reihe"
-check es cards 2 "×" "÷"
-check es practice 2 "Pip" "Respuestas de Pip" "="
-check es table 2 "Completa la tabla" "100" "81"
-check es progress 1 "Pip" "duradera" "fluida" "especialista" "tabla"
+all() { # language, then a word for each page in this order
+  language=$1; shift
+  check "$language" practice 2 "$1" "="
+  check "$language" "practice --letters large" 4 "$1"
+  check "$language" "practice --asked missing" 2 "$1" "="
+  check "$language" minute 2 "$2" "31" "49"
+  check "$language" life 2 "$3"
+  check "$language" "life --letters large" 4 "$3"
+  check "$language" cards 2 "$4"
+  check "$language" "cards --letters large" 4 "$4"
+  check "$language" squarecards 2 "$4" "↔" "↕"
+  check "$language" picturecards 2 "$4"
+  check "$language" squares 2 "$5" "↔"
+  check "$language" pictures 1 "$6"
+  check "$language" domino 1 "$7" "1." "5."
+  check "$language" pairs 1 "$8" "5."
+  check "$language" lotto 2 "$9" "5."
+  check "$language" table 2 "${10}" "100" "81"
+  check "$language" supplies 1 "${11}"
+  check "$language" cando 1 "${12}"
+  check "$language" report 2 "${13}" "${14}" "1 / 2" "2 / 2"
+}
+all en "Practice" "One minute" "In everyday life" "flip on the long edge" "Squares of four" "See the family" \
+  "Dominoes of facts" "Pairs" "Lotto" "Fill in the table" "What we need" "What I can do now" "Report on practice" \
+  "qualified specialist"
+all de "Übungsblatt" "Eine Minute" "Im Alltag" "lange Kante wenden" "Viererquadrate" "Die Familie sehen" \
+  "Domino mit Aufgaben" "Paare finden" "Lotto mit Aufgaben" "Fülle die Tafel aus" "Was wir brauchen" \
+  "Was ich jetzt kann" "Bericht über das Üben" "Fachperson"
+all es "Práctica" "Un minuto" "En la vida diaria" "voltea por el borde largo" "Cuadrados de cuatro" "Ver la familia" \
+  "Dominó de operaciones" "Parejas" "Lotería" "Completa la tabla" "Lo que necesitamos" "Lo que ya sé hacer" \
+  "Informe de práctica" "especialista"
 exit $failed

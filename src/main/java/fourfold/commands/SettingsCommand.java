@@ -57,10 +57,22 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--motion", paramLabel = "on|still")
     private @Nullable String motion;
 
+    @Option(names = "--pages", paramLabel = "${bundle:label.folder}|system")
+    private @Nullable String pages;
+
+    @Option(names = "--browser", paramLabel = "on|off")
+    private @Nullable String browser;
+
     @Override
     public Integer call() {
         try (Home home = app.open()) {
-            if (language != null || theme != null || motion != null) {
+            if (Stream.of(
+                            Optional.ofNullable(language),
+                            Optional.ofNullable(theme),
+                            Optional.ofNullable(motion),
+                            Optional.ofNullable(pages),
+                            Optional.ofNullable(browser))
+                    .anyMatch(Optional::isPresent)) {
                 setForAll(home);
                 boolean onlyThat =
                         name == null && order.isEmpty() && app.child().isEmpty();
@@ -96,6 +108,12 @@ final class SettingsCommand implements Callable<Integer> {
         if (motion != null && !List.of("on", "still").contains(motion)) {
             throw refused("command.settings.value", "motion", "on, still", motion);
         }
+        if (browser != null && !List.of("on", "off").contains(browser)) {
+            throw refused("command.settings.value", "browser", "on, off", browser);
+        }
+        Optional<String> folder = Optional.ofNullable(pages)
+                .filter(f -> !f.equals(SYSTEM))
+                .map(f -> Home.path(f).toAbsolutePath().toString());
         if (language != null) {
             home.settings().setLanguage(other);
         }
@@ -104,6 +122,12 @@ final class SettingsCommand implements Callable<Integer> {
         }
         if (motion != null) {
             home.settings().setStill(motion.equals("still"));
+        }
+        if (pages != null) {
+            home.settings().setPagesFolder(folder);
+        }
+        if (browser != null) {
+            home.settings().setShowsPages(browser.equals("on"));
         }
     }
 
@@ -122,6 +146,8 @@ final class SettingsCommand implements Callable<Integer> {
                 .out()
                 .println("theme      " + home.settings().theme().map(Theme::key).orElse(SYSTEM));
         app.world().out().println("motion     " + (home.settings().isStill() ? "still" : "on"));
+        app.world().out().println("pages      " + home.settings().pagesFolder().orElse(SYSTEM));
+        app.world().out().println("browser    " + (home.settings().showsPages() ? "on" : "off"));
     }
 
     private ParentAction action() {

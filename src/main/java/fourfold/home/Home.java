@@ -38,7 +38,8 @@ public final class Home implements AutoCloseable {
             LongSupplier seeds,
             Optional<Path> file,
             Optional<Demo> demo,
-            String computerName) {
+            String computerName,
+            Optional<Documents> documents) {
         this.store = store;
         this.moments = moments;
         started = moments.now();
@@ -51,27 +52,28 @@ public final class Home implements AutoCloseable {
         practice = new Practice(store, moments, seeds, file, seat);
         records = new PracticeRecords(store, moments);
         lookAhead = new LookAhead(store, moments, records);
-        printPages = new PrintPages(store, moments, records, lookAhead, file);
+        printPages = new PrintPages(store, moments, records, lookAhead, documents);
     }
 
     /** Opens the demo, the named file, or the usual one: with backups, and one drill of a child at a time. */
     public static Home open(Environment world, Optional<Path> file, boolean demo) {
         SessionClock moments = world.clock().get();
         LongSupplier seeds = () -> new SecureRandom().nextLong();
+        Optional<Documents> documents = Optional.of(new Documents(world));
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "");
+            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "", documents);
         }
         Path place = place(world, file);
         PrivateFolder.clearLeftBehind();
         Map<String, String> names = world.environment();
         String called = names.getOrDefault("HOSTNAME", names.getOrDefault("COMPUTERNAME", ""));
-        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called);
+        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called, documents);
     }
 
     /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */
     public static Home on(Store store, SessionClock moments, LongSupplier seeds) {
-        return new Home(store, moments, seeds, Optional.empty(), Optional.empty(), "");
+        return new Home(store, moments, seeds, Optional.empty(), Optional.empty(), "", Optional.empty());
     }
 
     /** The home folder of the person who runs the program; an empty path if none is known. */
@@ -140,7 +142,7 @@ public final class Home implements AutoCloseable {
 
     /** What was answered on them. */
     public PaperAnswers paperAnswers() {
-        return new PaperAnswers(practice, printPages);
+        return new PaperAnswers(store, moments, practice, printPages.register());
     }
 
     /** The gate before the grown-ups' pages. */

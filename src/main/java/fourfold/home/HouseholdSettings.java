@@ -25,6 +25,12 @@ public final class HouseholdSettings {
     /** What is remembered in place of a language or a theme if the system's is wanted. */
     private static final String SYSTEM = "system";
 
+    private static final String PAGES = "documents";
+
+    private static final String PAGES_SHOWN = "documents.shown";
+
+    private static final String NO = "no";
+
     private final Store store;
 
     HouseholdSettings(Store store) {
@@ -84,6 +90,43 @@ public final class HouseholdSettings {
      */
     public void setStill(boolean still) {
         store.keepHomeSetting(MOTION, still ? STILL : "on");
+    }
+
+    /**
+     * The folder into which printed pages go; empty for the person's documents.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public Optional<String> pagesFolder() {
+        return store.homeSetting(PAGES).filter(set -> !set.equals(SYSTEM));
+    }
+
+    /**
+     * Sets the folder into which printed pages go.
+     *
+     * @param folder empty for the person's documents
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setPagesFolder(Optional<String> folder) {
+        store.keepHomeSetting(PAGES, folder.orElse(SYSTEM));
+    }
+
+    /**
+     * Whether a page that was made is shown in a browser at once.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public boolean showsPages() {
+        return store.homeSetting(PAGES_SHOWN).filter(NO::equals).isEmpty();
+    }
+
+    /**
+     * Sets whether a page that was made is shown in a browser at once.
+     *
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setShowsPages(boolean shown) {
+        store.keepHomeSetting(PAGES_SHOWN, shown ? "yes" : NO);
     }
 
     /** The window's size as it was last, with letters at least as large as the child who needs the largest. */

@@ -144,7 +144,7 @@ public final class PracticeRecords {
         List<PastDrill> drills = new ArrayList<>();
         for (DrillSession session : sessions(child)) {
             DrillScores.Score score = scores.of(session.id());
-            drills.add(0, new PastDrill(session, score.asked(), score.right()));
+            drills.add(0, new PastDrill(session, score.asked(), score.right(), score.given()));
         }
         return drills;
     }

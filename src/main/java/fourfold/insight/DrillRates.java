@@ -62,7 +62,10 @@ public final class DrillRates implements Consumer<Answer> {
 
     @Override
     public void accept(Answer answer) {
-        if (answer.purpose().isFromMemory() && answer.whole().isPresent()) {
+        // Writing has a pace of its own: what a page took is told with the page.
+        if (answer.purpose().isFromMemory()
+                && answer.purpose().isTyped()
+                && answer.whole().isPresent()) {
             drills.computeIfAbsent(answer.drill(), d -> new ArrayList<>()).add(answer);
         }
     }

@@ -1,8 +1,10 @@
 package fourfold.insight;
 
 import fourfold.log.Answer;
+import fourfold.log.Purpose;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
 
@@ -13,14 +15,16 @@ public final class DrillScores implements Consumer<Answer> {
      *
      * @param asked answers from memory
      * @param right the right ones among them
+     * @param given where they were given, if it was away from the keys: on paper or aloud
      */
-    public record Score(int asked, int right) {
+    public record Score(int asked, int right, Optional<Purpose> given) {
         private Score after(Answer answer) {
-            return new Score(asked + 1, right + (answer.isCorrect() ? 1 : 0));
+            Optional<Purpose> away = Optional.of(answer.purpose()).filter(p -> !p.isTyped());
+            return new Score(asked + 1, right + (answer.isCorrect() ? 1 : 0), away);
         }
     }
 
-    private static final Score NONE = new Score(0, 0);
+    private static final Score NONE = new Score(0, 0, Optional.empty());
 
     private final Map<UUID, Score> scores = new HashMap<>();
 

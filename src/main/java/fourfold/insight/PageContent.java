@@ -1,33 +1,46 @@
 package fourfold.insight;
 
-import fourfold.facts.Question;
+import fourfold.facts.Family;
+import fourfold.facts.Prompt;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
 /** What stands on a page to print, without a word of any language. */
 public sealed interface PageContent {
+    /** Which page it is. */
+    PageKind kind();
+
+    /** Whose page it is; empty for one that fits any child. */
+    default String name() {
+        return "";
+    }
+
     /**
-     * Cards to cut out.
+     * Questions: a practice page, cards, a game.
      *
      * @param name the child's nickname
-     * @param questions at most {@link PaperQuestions#CARDS}
+     * @param day of the child, on which the page was made
+     * @param number by which its answers are entered; 0 if it has none
+     * @param prompts at most {@link PageKind#most()}
      */
-    record Cards(String name, List<Question> questions) implements PageContent {
-        public Cards {
-            questions = List.copyOf(questions);
+    record Questions(PageKind kind, String name, LocalDate day, int number, List<Prompt> prompts)
+            implements PageContent {
+        public Questions {
+            prompts = List.copyOf(prompts);
         }
     }
 
     /**
-     * Questions to answer by hand.
+     * Families as a whole.
      *
+     * @param name the child's nickname
      * @param day of the child, on which the page was made
-     * @param questions at most {@link PaperQuestions#MOST}
+     * @param families at most {@link PageKind#most()}
      */
-    record Practice(String name, LocalDate day, List<Question> questions) implements PageContent {
-        public Practice {
-            questions = List.copyOf(questions);
+    record OfFamilies(PageKind kind, String name, LocalDate day, List<Family> families) implements PageContent {
+        public OfFamilies {
+            families = List.copyOf(families);
         }
     }
 
@@ -36,32 +49,41 @@ public sealed interface PageContent {
      *
      * @param day of the child, on which the last stone was laid
      */
-    record Whole(String name, LocalDate day) implements PageContent {}
+    record Whole(String name, LocalDate day) implements PageContent {
+        @Override
+        public PageKind kind() {
+            return PageKind.WHOLE;
+        }
+    }
 
     /** The table of all products. */
-    record Table() implements PageContent {}
+    record Table() implements PageContent {
+        @Override
+        public PageKind kind() {
+            return PageKind.TABLE;
+        }
+    }
+
+    /** What the pages and games of the coming weeks need. */
+    record Supplies() implements PageContent {
+        @Override
+        public PageKind kind() {
+            return PageKind.SUPPLIES;
+        }
+    }
 
     /**
-     * Where a child stands.
+     * What a child did and came to in a period.
      *
+     * @param kind for the child, or for whoever asks for a report
      * @param day of the child, on which the page was made
-     * @param stones what was ever reached
-     * @param drills the rates, oldest first
-     * @param tables in the order in which they open
      * @param forecast what the last look ahead came to; empty if there was none
      */
-    record Report(
-            String name,
-            LocalDate day,
-            LifetimeProgress stones,
-            List<DrillRates.OfDrill> drills,
-            List<TableCount> tables,
-            Weeks weeks,
-            Optional<Forecast> forecast)
+    record Report(PageKind kind, LocalDate day, Portfolio portfolio, Optional<Forecast> forecast)
             implements PageContent {
-        public Report {
-            drills = List.copyOf(drills);
-            tables = List.copyOf(tables);
+        @Override
+        public String name() {
+            return portfolio.name();
         }
     }
 

@@ -118,8 +118,14 @@ final class MemoryState {
         return Math.max(0, to - from) / DAY_MILLIS;
     }
 
-    /** Whether an answer from memory tells anything: it has times that can be believed, or was left open till the end. */
+    /**
+     * Whether an answer from memory tells anything: it has times that can be believed or was heard, was left open till the
+     * end, or was not right on paper or aloud. A right answer on paper only says that the fact was met again.
+     */
     static boolean saysSomething(Answer answer, double thinkingMillis) {
+        if (!answer.purpose().isTyped()) {
+            return !answer.isCorrect() || answer.pace().isPresent();
+        }
         return answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(thinkingMillis);
     }
 
@@ -130,6 +136,9 @@ final class MemoryState {
 
     /** Whether an answer is right, and its first key within the child's limit; slow hands have half of it to think in. */
     boolean isQuick(Answer answer, double hands) {
+        if (!answer.purpose().isTyped()) {
+            return HeardPace.isQuick(answer);
+        }
         double most = Math.max(parameters.limit, hands + parameters.limit / 2);
         return answer.isCorrect() && MotorTime.firstMillis(answer) <= 1000 * most;
     }
@@ -155,7 +164,8 @@ final class MemoryState {
             // What was written on paper says nothing about typing.
             hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;
             if (saysSomething(answer, thinkingMillis)) {
-                judge(answer, thinkingMillis / 1000, index);
+                boolean heard = answer.pace().isPresent();
+                judge(answer, heard ? HeardPace.seconds(answer, parameters.limit) : thinkingMillis / 1000, index);
             }
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
@@ -210,7 +220,7 @@ final class MemoryState {
         for (int k = 0; k < strengths.length; k++) {
             likelihoods[k] = likelihood.at(Math.log(strengths[k] + help));
         }
-        if (met && right) {
+        if (met && right && answer.purpose().isTyped()) {
             double activation = forecast.activation();
             Speed.Learned learned = pace.speed()
                     .after(

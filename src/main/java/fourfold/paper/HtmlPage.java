@@ -2,52 +2,45 @@ package fourfold.paper;
 
 import fourfold.words.SafeText;
 import fourfold.words.Words;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Objects;
 
 /**
- * The frame of a printed page: one HTML file that needs nothing else. Its styles are inside, it has no script and points
- * nowhere. Black on white, readable on a printer without colour.
+ * The frame of a printed document: one HTML file that needs nothing else. Its styles are inside, it has no script and
+ * points nowhere. Each sheet of paper is a section.
  */
 final class HtmlPage {
     private final StringBuilder html = new StringBuilder();
+    private final Words words;
 
-    HtmlPage(Words words, Paper paper, String title) {
+    HtmlPage(Words words, Layout layout, String title) {
+        this.words = words;
         html.append("<!DOCTYPE html>\n<html lang=\"")
                 .append(words.language().toLanguageTag())
                 .append("\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
                 .append(escaped(title))
                 .append("</title>\n<style>\n")
-                .append(style(paper))
+                .append(String.format(
+                        Locale.ROOT,
+                        "@page { size: %s portrait; margin: %dmm; }\n:root { --width: %.1fmm; --height: %.1fmm; }\n",
+                        layout.paper().word(),
+                        Layout.MARGIN,
+                        layout.width(),
+                        layout.height()))
+                .append(styles())
                 .append("</style>\n</head>\n<body>\n");
     }
 
-    private static String style(Paper paper) {
-        return """
-                @page { size: %s portrait; margin: 12mm; }
-                * { box-sizing: border-box; }
-                body { margin: 0; font-family: sans-serif; color: #000; background: #fff; }
-                section { break-after: page; }
-                section:last-child { break-after: auto; }
-                h1 { font-size: 14pt; margin: 0 0 4mm; }
-                p { font-size: 10pt; margin: 0 0 3mm; }
-                table { border-collapse: collapse; }
-                td, th { border: 0.3mm solid #000; text-align: center; }
-                .cards { width: 100%%; height: %s; table-layout: fixed; }
-                .cards tr, .cards td { break-inside: avoid; }
-                .cards td { height: 12.5%%; border-style: dashed; border-color: #777; font-size: 24pt; }
-                .questions { width: 100%%; border: 0; }
-                .questions td { border: 0; text-align: left; font-size: 17pt; height: 11mm; width: 50%%; }
-                .questions tr { break-inside: avoid; }
-                .line { display: inline-block; width: 22mm; border-bottom: 0.3mm solid #000; }
-                .square { width: 100%%; table-layout: fixed; margin-bottom: 6mm; }
-                .square td, .square th { height: 10mm; font-size: 12pt; }
-                .square th { background: #eee; }
-                .small td, .small th { font-size: 9pt; padding: 0.8mm 2mm; }
-                svg { display: block; width: 100%%; margin-bottom: 4mm; }
-                .whole { text-align: center; }
-                .whole h1 { font-size: 30pt; margin-top: 10mm; }
-                .whole p { font-size: 14pt; }
-                .foot { font-size: 8pt; color: #444; }
-                """.formatted(paper.word(), paper == Paper.A4 ? "255mm" : "238mm");
+    private static String styles() {
+        try (InputStream css = Objects.requireNonNull(HtmlPage.class.getResourceAsStream("page.css"))) {
+            return new String(css.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /** Adds HTML as it is. */
@@ -56,9 +49,48 @@ final class HtmlPage {
         return this;
     }
 
+    /** Adds HTML with numbers in it. */
+    HtmlPage add(String markup, Object... gaps) {
+        return add(String.format(Locale.ROOT, markup, gaps));
+    }
+
     /** Adds an element that holds nothing but this text. */
     HtmlPage element(String tag, String text) {
-        return add("<" + tag + ">").add(escaped(text)).add("</" + tag + ">");
+        return element(tag, "", text);
+    }
+
+    /** Adds an element of a class that holds nothing but this text. */
+    HtmlPage element(String tag, String kind, String text) {
+        String named = kind.isEmpty() ? "" : " class=\"" + kind + "\"";
+        return add("<" + tag + named + ">").add(escaped(text)).add("</" + tag + ">");
+    }
+
+    /** Begins a sheet. */
+    HtmlPage sheet(String kind) {
+        return add("<section" + (kind.isEmpty() ? "" : " class=\"" + kind + "\"") + ">\n");
+    }
+
+    /** A sheet's head: what it is, whose, of which day, and its number if it has one. */
+    HtmlPage head(String title, String name, String day, int number) {
+        add("<header>")
+                .element("h1", title)
+                .add(" ")
+                .element("span", name)
+                .add(" ")
+                .element("span", day);
+        if (number > 0) {
+            add(" ").element("span", "number", words.say("paper.number", number));
+        }
+        return add("</header>\n");
+    }
+
+    /** A sheet's foot, and its end. */
+    HtmlPage foot(String left, String right) {
+        return add("<footer>")
+                .element("span", left)
+                .add(" ")
+                .element("span", right)
+                .add("</footer>\n</section>\n");
     }
 
     /** The whole file. */

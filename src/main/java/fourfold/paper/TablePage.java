@@ -1,7 +1,6 @@
 package fourfold.paper;
 
 import fourfold.facts.Families;
-import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.words.Words;
 
@@ -9,17 +8,15 @@ import fourfold.words.Words;
 final class TablePage {
     private TablePage() {}
 
-    static String html(Paper paper, Words words) {
-        Family last = new Family(Families.LARGEST_FACTOR, Families.LARGEST_FACTOR);
-        HtmlPage page = new HtmlPage(words, paper, words.say("paper.table.title", words.name(last)));
+    static void draw(HtmlPage page, Words words) {
         square(page, false, words);
         square(page, true, words);
-        return page.closed();
     }
 
     private static void square(HtmlPage page, boolean filled, Words words) {
-        page.add("<section>\n").element("h1", words.say(filled ? "paper.table.filled" : "paper.table.blank"));
-        page.add("\n<table class=\"square\">\n<tr>").element("th", Character.toString(words.sign(Operation.MULTIPLY)));
+        page.sheet("").head(words.say(filled ? "paper.table.filled" : "paper.table.blank"), "", "", 0);
+        page.element("p", "how", words.say(filled ? "paper.table.read" : "paper.table.how"));
+        page.add("<table class=\"square\">\n<tr>").element("th", Character.toString(words.sign(Operation.MULTIPLY)));
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             page.element("th", Integer.toString(n));
         }
@@ -31,6 +28,6 @@ final class TablePage {
             }
             page.add("</tr>\n");
         }
-        page.add("</table>\n</section>\n");
+        page.add("</table>\n").foot("", "");
     }
 }

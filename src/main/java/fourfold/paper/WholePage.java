@@ -14,11 +14,10 @@ final class WholePage {
 
     private WholePage() {}
 
-    static String html(PageContent.Whole whole, Paper paper, Words words) {
-        HtmlPage page = new HtmlPage(words, paper, words.say("paper.whole.title", whole.name()));
-        page.add("<section class=\"whole\">\n").element("h1", words.say("paper.whole.head"));
+    static void draw(HtmlPage page, PageContent.Whole whole, Words words) {
+        page.sheet("whole").element("h1", words.say("paper.whole.head"));
         page.add("\n<svg viewBox=\"0 0 520 490\" role=\"img\" aria-label=\"")
-                .add(HtmlPage.escaped(words.say("paper.progress.stairs")))
+                .add(HtmlPage.escaped(words.say("paper.stairs")))
                 .add("\">\n");
         rect(page, LEFT - 8, TOP - 16, 2 * SQUARE + 8, 12);
         page.add("<circle cx=\"" + (LEFT + 15) + "\" cy=\"" + (TOP - 30) + "\" r=\"8\" fill=\"#fff\" stroke=\"#000\""
@@ -31,7 +30,6 @@ final class WholePage {
         page.add("</svg>\n");
         page.element("p", words.say("paper.whole.told", Families.COUNT)).add("\n");
         page.element("p", words.say("paper.whole.stones")).add("\n</section>\n");
-        return page.closed();
     }
 
     private static void text(HtmlPage page, int y, int size, String told) {

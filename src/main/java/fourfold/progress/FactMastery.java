@@ -20,7 +20,7 @@ import java.util.Optional;
  *       once; a right and quick answer never lowers a level.
  * </ul>
  *
- * Immutable.
+ * What was said aloud counts as quick or slow in two steps, see {@code memory.HeardPace}. Immutable.
  */
 public final class FactMastery {
     /** A trace never met. */
@@ -243,7 +243,7 @@ public final class FactMastery {
             }
             long day = answer.localDay();
             if (correct) {
-                recent.addRight(thinkingMillis, day);
+                recent.addRight(RecentAnswers.time(answer, thinkingMillis), day);
             } else {
                 recent.addWrong(day);
             }

@@ -1,5 +1,7 @@
 package fourfold.progress;
 
+import fourfold.log.Answer;
+import fourfold.memory.HeardPace;
 import fourfold.memory.Median;
 import java.time.Duration;
 import java.util.Arrays;
@@ -15,6 +17,12 @@ final class RecentAnswers {
 
     /** In place of milliseconds: a right answer without a time. Longer than every limit. */
     static final long UNTIMED = Integer.MAX_VALUE;
+
+    /** In place of milliseconds: right, and heard to come at once. */
+    static final long HEARD_QUICK = -2;
+
+    /** In place of milliseconds: right, and heard to come after thinking; beyond every limit. */
+    static final long HEARD_SLOW = Integer.MAX_VALUE - 1;
 
     private static final int WRONG = -1;
 
@@ -35,6 +43,14 @@ final class RecentAnswers {
         this.size = size;
     }
 
+    /** The time of a right answer as it is added here: measured, or heard in two steps. */
+    static long time(Answer answer, long thinkingMillis) {
+        if (HeardPace.isQuick(answer)) {
+            return HEARD_QUICK;
+        }
+        return HeardPace.isSlow(answer) ? HEARD_SLOW : thinkingMillis;
+    }
+
     RecentAnswers copy() {
         return new RecentAnswers(thinking.clone(), days.clone(), size);
     }
@@ -47,7 +63,7 @@ final class RecentAnswers {
     /**
      * Adds a right answer.
      *
-     * @param thinkingMillis its thinking time in milliseconds, or {@link #UNTIMED}
+     * @param thinkingMillis its thinking time in milliseconds, {@link #UNTIMED}, {@link #HEARD_QUICK} or {@link #HEARD_SLOW}
      * @param day its local day
      */
     void addRight(long thinkingMillis, long day) {
@@ -119,7 +135,7 @@ final class RecentAnswers {
         int[] times = new int[MOST];
         int count = 0;
         for (int i = 0; i < size; i++) {
-            if (thinking[i] != WRONG && thinking[i] != UNTIMED) {
+            if (thinking[i] >= 0 && thinking[i] < HEARD_SLOW) {
                 times[count++] = thinking[i];
             }
         }

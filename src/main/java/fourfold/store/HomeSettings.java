@@ -3,7 +3,9 @@ package fourfold.store;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** What is remembered for the whole home and not for one child. */
 final class HomeSettings {
@@ -16,6 +18,20 @@ final class HomeSettings {
                 statement -> statement.setString(1, name),
                 row -> row.getString(1));
         return found.stream().findFirst();
+    }
+
+    /** All whose names begin so, by name. */
+    static Map<String, String> beginning(Connection connection, String beginning) throws SQLException {
+        Map<String, String> found = new TreeMap<>();
+        Database.query(
+                connection,
+                "SELECT name, text FROM home_setting WHERE SUBSTR(name, 1, ?) = ?",
+                statement -> {
+                    statement.setInt(1, beginning.length());
+                    statement.setString(2, beginning);
+                },
+                row -> found.put(row.getString(1), row.getString(2)));
+        return found;
     }
 
     static void keep(Connection connection, String name, String text) throws SQLException {

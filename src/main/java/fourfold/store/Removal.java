@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * The one place where answers are deleted: a child is removed for good, with every answer, drill and action, all at once or
- * not at all. What stays is the name of each thing that was removed, so that another computer's file does not bring it
+ * The one place where answers are deleted: a child is removed for good, with every answer, drill and action, or one drill
+ * that was entered by hand and taken back; all at once or not at all. What stays is the name of each thing that was removed, so that another computer's file does not bring it
  * back and, merged the other way, gives it up too; what it does not name stays there. What was deleted is overwritten in
  * the file; backups still hold it.
  */
@@ -64,6 +64,17 @@ public final class Removal {
                     "DELETE FROM home_setting WHERE name LIKE ?",
                     values -> values.setString(1, "%" + row.toString().replace("-", "")));
         }
+        carryOut(connection);
+    }
+
+    /** Removes one drill with its answers. */
+    static void ofDrill(Connection connection, UUID drill, Instant at) throws SQLException {
+        Database.run(
+                connection,
+                "INSERT INTO removed_record (id, child_id, kind, answers, removed_at) "
+                        + NAMED.get(1).formatted(at.toEpochMilli()).replace("c.nr = ?", "d.id = ?")
+                        + " AND NOT EXISTS (SELECT 1 FROM removed_record r WHERE r.id = d.id)",
+                values -> values.setString(1, drill.toString()));
         carryOut(connection);
     }
 

@@ -13,6 +13,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -173,6 +174,14 @@ public final class Store implements AutoCloseable {
         takeInEarlierSlips();
     }
 
+    /**
+     * Removes one drill for good, as what was entered by mistake: its answers go from here and, merged, from other
+     * computers' files.
+     */
+    public void removeDrill(UUID drill, Instant at) {
+        write(Task.KEEP_CHANGE, c -> Removal.ofDrill(c, drill, at));
+    }
+
     /** The ids of all that was removed for good. */
     public Set<UUID> removedIds() {
         String all = "SELECT id FROM removed_record UNION SELECT id FROM removed_child";
@@ -220,6 +229,11 @@ public final class Store implements AutoCloseable {
     /** What is remembered for the home under a name of at most 40 characters. */
     public Optional<String> homeSetting(String name) {
         return read(Task.READ_REMEMBERED, c -> HomeSettings.of(c, name));
+    }
+
+    /** All that is remembered for the home under names that begin so, by name. */
+    public Map<String, String> homeSettings(String beginning) {
+        return read(Task.READ_REMEMBERED, c -> HomeSettings.beginning(c, beginning));
     }
 
     /** Remembers a text of at most 400 characters for the home, in place of what was there. */

@@ -190,8 +190,15 @@ public final class Words {
                 .charAt(0);
     }
 
-    /** A question, as in {@code 56 ÷ 7}. */
-    public String asked(Question question) {
+    /** A question, as in {@code 56 ÷ 7} or {@code 7 × ? = 56}. */
+    public String asked(Prompt prompt) {
+        if (prompt instanceof MissingFactor hidden) {
+            return hidden.known() + " " + sign(Operation.MULTIPLY) + " ? = " + hidden.product();
+        }
+        return prompt instanceof Question question ? asked(question) : Integer.toString(prompt.expected());
+    }
+
+    private String asked(Question question) {
         return question.left() + " " + sign(question.operation()) + " " + question.right();
     }
 

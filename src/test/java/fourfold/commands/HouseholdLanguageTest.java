@@ -48,7 +48,24 @@ class HouseholdLanguageTest {
         CommandRun run = CommandRun.of(file, "settings", "--language", "de");
         assertEquals(0, run.code(), run.err());
         assertEquals(
-                "language   de\ntheme      system\nmotion     on", run.out().strip());
+                "language   de\ntheme      system\nmotion     on\npages      system\nbrowser    on", run.out().strip());
+    }
+
+    @Test
+    void theFolderOfPagesAndTheBrowserAreSetForAllAndTakenBack() throws java.io.IOException {
+        Path file = Practised.once(folder);
+        Path pages = folder.resolve("our pages");
+        CommandRun set = CommandRun.of(file, "settings", "--pages", pages.toString(), "--browser", "off");
+        assertTrue(set.out().contains("pages      " + pages), set.out() + set.err());
+        assertTrue(set.out().contains("browser    off"), set.out());
+        CommandRun made = CommandRun.of(file, "print", "practice");
+        assertTrue(made.out().startsWith("Made: " + pages), made.out() + made.err());
+        try (var all = java.nio.file.Files.list(pages)) {
+            assertEquals(1, all.count());
+        }
+        assertEquals(2, CommandRun.of(file, "settings", "--browser", "maybe").code());
+        CommandRun back = CommandRun.of(file, "settings", "--pages", "system", "--browser", "on");
+        assertTrue(back.out().contains("pages      system") && back.out().contains("browser    on"), back.out());
     }
 
     @Test

@@ -10,6 +10,7 @@ import fourfold.log.Moment;
 import fourfold.log.Purpose;
 import fourfold.log.Surface;
 import fourfold.progress.History;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 
@@ -38,8 +39,8 @@ class DrillScoresTest {
         scores.accept(answer(FIRST, 3, Purpose.INTRODUCE, asked, "56"));
         scores.accept(answer(FIRST, 4, Purpose.AGAIN, asked, "56"));
         scores.accept(answer(FIRST, 5, Purpose.PRACTISE, asked, ""));
-        assertEquals(new DrillScores.Score(3, 1), scores.of(FIRST));
-        assertEquals(new DrillScores.Score(1, 1), scores.of(SECOND));
-        assertEquals(new DrillScores.Score(0, 0), scores.of(new UUID(2, 3)));
+        assertEquals(new DrillScores.Score(3, 1, Optional.empty()), scores.of(FIRST));
+        assertEquals(new DrillScores.Score(1, 1, Optional.empty()), scores.of(SECOND));
+        assertEquals(new DrillScores.Score(0, 0, Optional.empty()), scores.of(new UUID(2, 3)));
     }
 }

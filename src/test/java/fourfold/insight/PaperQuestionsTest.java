@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.ParentAction;
 import fourfold.progress.History;
@@ -33,7 +35,15 @@ class PaperQuestionsTest {
     }
 
     private static List<Question> questions(History history, int count, long seed) {
-        return PaperQuestions.of(grid(history), count, seed);
+        return plain(PaperQuestions.of(grid(history), usual(count), seed));
+    }
+
+    private static PageChoice usual(int count) {
+        return PageChoice.usual(PageKind.PRACTICE).withCount(count);
+    }
+
+    private static List<Question> plain(List<Prompt> prompts) {
+        return prompts.stream().map(p -> (Question) p).toList();
     }
 
     private static Set<Family> families(List<Question> questions) {
@@ -66,11 +76,17 @@ class PaperQuestionsTest {
         for (Operation operation : Operation.values()) {
             List<Question> half =
                     questions.stream().filter(q -> q.operation() == operation).toList();
-            assertEquals(expected, half.size());
+            assertEquals(questions.size() / 2, half.size());
             assertEquals(expected, families(half).size());
         }
         assertEquals(expected, families(questions).size());
-        for (int i = 1; expected > 1 && i < questions.size(); i++) {
+        assertEquals(questions.size(), new HashSet<>(questions).size(), "none twice");
+        assertTrue(questions.size() <= count, "no more than was wanted");
+        int squares =
+                (int) families(questions).stream().filter(Family::isSquare).count();
+        assertEquals(
+                Math.min(count / 2 * 2, 4 * expected - 2 * squares), questions.size(), "filled with the other facts");
+        for (int i = 1; expected > 2 && i < questions.size(); i++) {
             assertNotEquals(questions.get(i - 1).family(), questions.get(i).family(), questions::toString);
         }
     }
@@ -79,7 +95,8 @@ class PaperQuestionsTest {
     void whoHasMetNothingGetsAnEmptyPageAndWhoHasMetOneFamilyGetsItsTwoQuestions() {
         assertEquals(List.of(), questions(new History(), 20, 1));
         History one = new History().asked(Family.of(7, 8), "0r");
-        assertEquals(2, questions(one, 20, 1).size());
+        assertEquals(2, questions(one, 2, 1).size());
+        assertEquals(4, questions(one, 20, 1).size(), "and then the other two");
     }
 
     /** Needed most: the lower level, then what fades, then what was right less often, then the first of the stairs. */
@@ -119,9 +136,46 @@ class PaperQuestionsTest {
     void whatTheParentHoldsIsNotPrinted(@ForAll long seed) {
         History history = random(20, seed);
         Family held = families(questions(history, 20, seed)).iterator().next();
-        List<Question> left = PaperQuestions.of(grid(history, new ParentAction.Hold(held)), 40, seed);
+        List<Question> left = plain(PaperQuestions.of(grid(history, new ParentAction.Hold(held)), usual(40), seed));
         assertFalse(families(left).contains(held));
         assertEquals(19, families(left).size());
+    }
+
+    /** Every choice a parent can make, on random children. */
+    @Property(tries = 100)
+    void whatAParentChoosesIsWhatStandsOnThePage(
+            @ForAll @IntRange(min = 1, max = 10) int table,
+            @ForAll PageChoice.Asked asked,
+            @ForAll PageChoice.Pick pick,
+            @ForAll long seed) {
+        PageChoice choice = new PageChoice(List.of(table), asked, pick, 20);
+        List<Prompt> prompts = PaperQuestions.of(grid(random(15, seed)), choice, seed);
+        // A table has ten families, met or not: 19 products, 19 divisions.
+        assertEquals(asked == PageChoice.Asked.BOTH ? 20 : 19, prompts.size());
+        for (Prompt prompt : prompts) {
+            assertTrue(PaperQuestions.family(prompt).contains(table), prompt::toString);
+            assertEquals(asked == PageChoice.Asked.MISSING, prompt instanceof MissingFactor);
+            assertEquals(prompt, PaperQuestions.ofCode(PaperQuestions.code(prompt)));
+            if (asked == PageChoice.Asked.PRODUCTS) {
+                assertEquals(Operation.MULTIPLY, ((Question) prompt).operation());
+            }
+        }
+    }
+
+    @Property(tries = 100)
+    void aGameHasShakyAndFirmFactsAndNoAnswerTwice(@ForAll long seed) {
+        History history = new History();
+        Families.inTable(7).forEach(f -> history.asked(f, "0w 0r"));
+        Families.inTable(8).stream().filter(f -> !f.contains(7)).forEach(f -> history.asked(f, "1r 1r 1r 2r 2r"));
+        Grid grid = grid(history);
+        List<Prompt> prompts =
+                PaperQuestions.forGame(grid, PageChoice.usual(PageKind.PAIRS).withCount(12), seed);
+        assertEquals(12, prompts.size());
+        assertEquals(12, prompts.stream().mapToInt(Prompt::expected).distinct().count());
+        long shaky = prompts.stream()
+                .filter(p -> PaperQuestions.family(p).contains(7))
+                .count();
+        assertEquals(6, shaky);
     }
 
     @Test

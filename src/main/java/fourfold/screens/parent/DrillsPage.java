@@ -54,7 +54,10 @@ record DrillsPage(Words words, Child child, ZoneId zone, List<PastDrill> drills,
                 "%-26s%-12s%s",
                 words.namedDate(began.toLocalDate()) + "  " + CLOCK.format(began),
                 words.say("drills.minutes", drill.session().planned().toMinutes()),
-                words.say("drills.of", drill.right(), drill.asked()));
+                words.say("drills.of", drill.right(), drill.asked())
+                        + drill.given()
+                                .map(p -> "  " + words.say("drills." + p.word()))
+                                .orElse(""));
     }
 
     @Override

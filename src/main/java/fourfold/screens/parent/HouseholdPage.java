@@ -23,7 +23,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is set for the whole household: language, colours, and whether stones move at the end of a drill.
+ * What is set for the whole household: language, colours, whether stones move at the end of a drill, and whether a page
+ * that was made is opened at once.
  *
  * @param values for each line the place of its value among those it can have
  */
@@ -38,7 +39,8 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
     private enum Line {
         LANGUAGE,
         THEME,
-        MOTION;
+        MOTION,
+        PAGES;
 
         String key() {
             return "household." + name().toLowerCase(Locale.ROOT);
@@ -50,6 +52,7 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
                 case LANGUAGE -> Languages.all().stream();
                 case THEME -> Stream.of(Theme.values()).map(Theme::key);
                 case MOTION -> Stream.of("still");
+                case PAGES -> Stream.of("closed");
             };
             List<Optional<String>> offered = new ArrayList<>(List.of(Optional.empty()));
             named.map(Optional::of).forEach(offered::add);
@@ -65,7 +68,8 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
             List<Integer> values = List.of(
                     Math.max(0, Line.LANGUAGE.offered().indexOf(settings.language())),
                     Line.THEME.offered().indexOf(settings.theme().map(Theme::key)),
-                    settings.isStill() ? 1 : 0);
+                    settings.isStill() ? 1 : 0,
+                    settings.showsPages() ? 0 : 1);
             return new Made(new HouseholdPage(words, values, 0, ""));
         }
     }
@@ -141,6 +145,7 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
                 case LANGUAGE -> home.settings().setLanguage(value);
                 case THEME -> home.settings().setTheme(value.flatMap(Theme::named));
                 case MOTION -> home.settings().setStill(value.isPresent());
+                case PAGES -> home.settings().setShowsPages(value.isEmpty());
             }
             return new NowSet(values);
         }

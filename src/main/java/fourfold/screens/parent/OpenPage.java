@@ -26,6 +26,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         AWAY,
         PRINT,
         PAPER,
+        ALOUD,
         RATES,
         DRILLS,
         HISTORY,
@@ -59,7 +60,10 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
                 yield new AwayPage(steers, AwayChoice.of(steers.progress(), Grid.of(steers.progress(), at)));
             }
             case PRINT -> new PrintPage(words, child);
-            case PAPER -> new PaperPage(words, child, home.paperAnswers().open(child));
+            case PAPER ->
+                new PaperPage(
+                        words, child, home.moments().zone(), home.paperAnswers().pages(child), 0, "");
+            case ALOUD -> AloudPage.of(words, child, records.progress(child), at);
             case RATES -> {
                 DrillRates rates = new DrillRates();
                 records.read(child, rates);

@@ -1,126 +1,126 @@
 package fourfold.screens.parent;
 
-import fourfold.facts.Question;
 import fourfold.home.Home;
+import fourfold.home.NumberedPage;
 import fourfold.log.Child;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
-import fourfold.terminal.Key;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
-import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
-import java.util.BitSet;
-import java.util.HashSet;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
-/** What a child answered on the page that was printed last: all right, but for those that are marked. */
-record PaperPage(Words words, Child child, List<Question> questions, Set<Integer> wrong, int chosen, Ending ending)
+/**
+ * The printed pages of a child: which one is entered? By the number that stands on it, or from the list.
+ *
+ * @param typed digits of a number
+ */
+record PaperPage(Words words, Child child, ZoneId zone, List<NumberedPage> pages, int chosen, String typed)
         implements KeyPage {
-    private static final int WIDE = 18;
+    private static final int DIGITS = 4;
 
     PaperPage {
-        wrong = Set.copyOf(wrong);
-    }
-
-    PaperPage(Words words, Child child, List<Question> questions) {
-        this(words, child, questions, Set.of(), 0, new Ending(false, ""));
-    }
-
-    /** Whether the answers are kept, and the line that says so. */
-    record Ending(boolean kept, String message) {}
-
-    private static int columns(int width) {
-        return Math.max(1, Math.min(4, (width - 4) / WIDE));
-    }
-
-    private int rows(int width) {
-        int columns = columns(width);
-        return Math.max(1, (questions.size() + columns - 1) / columns);
+        pages = List.copyOf(pages);
     }
 
     @Override
     public void draw(Picture picture) {
-        picture.centred(picture.height() >= 22 ? 1 : 0, words.say("paper.title", child.name()), Ink.STRONG);
-        int top = picture.height() >= 22 ? 3 : 2;
-        if (questions.isEmpty()) {
-            picture.centred(top + 2, words.say("paper.none"), Ink.PLAIN);
+        int y = picture.height() >= 22 ? 1 : 0;
+        picture.centred(y, words.say("paper.title", child.name()), Ink.STRONG);
+        y += 2;
+        if (pages.isEmpty()) {
+            picture.centred(y + 2, words.say("paper.none"), Ink.PLAIN);
+        } else {
+            picture.centred(y, words.say("paper.which", typed + "_"), Ink.PLAIN);
+            y += 2;
         }
-        int columns = columns(picture.width());
-        int rows = rows(picture.width());
-        int left = (picture.width() - columns * WIDE) / 2;
-        for (int i = 0; i < questions.size(); i++) {
-            Question question = questions.get(i);
-            String line = (i == chosen ? "►" : " ") + (wrong.contains(i) ? "–" : " ") + words.fact(question.fact());
-            picture.text(left + i / rows * WIDE, top + i % rows, line, wrong.contains(i) ? Ink.QUIET : Ink.PLAIN);
-        }
-        if (!questions.isEmpty()) {
-            int y = top + rows + 1;
-            for (String line : Wrapping.lines(words.say("paper.how"), Math.min(66, picture.width() - 2))) {
-                picture.centred(y++, line, Ink.PLAIN);
-            }
+        int room = Math.max(1, picture.height() - y - 4);
+        int first = Math.max(0, Math.min(chosen - room / 2, pages.size() - room));
+        int x = Math.max(0, (picture.width() - 64) / 2);
+        for (int i = first; i < Math.min(pages.size(), first + room); i++) {
+            picture.text(
+                    x, y++, (i == chosen ? "► " : "  ") + line(pages.get(i)), i == chosen ? Ink.STRONG : Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("paper.foot").split("   ")));
-        picture.centred(above - 1, ending.message(), Ink.STRONG);
+        boolean unknown = typed.length() == DIGITS && typedPage().isEmpty();
+        picture.centred(above - 1, unknown ? words.say("paper.unknown", typed) : "", Ink.STRONG);
+    }
+
+    private String line(NumberedPage page) {
+        String done = page.entered().isPresent() ? "   " + words.say("paper.entered") : "";
+        return page.number() + "   " + words.date(page.day()) + "   "
+                + words.say("paper." + page.kind().key() + ".title") + done;
+    }
+
+    private Optional<NumberedPage> typedPage() {
+        return pages.stream()
+                .filter(p -> Integer.toString(p.number()).equals(typed))
+                .findFirst();
     }
 
     @Override
     public PageResult pressed(PageEvent.Pressed key) {
-        if (key.key().kind() == Key.Kind.ESCAPE) {
-            return PageResult.of(this, PageEffect.BACK);
-        }
-        if (questions.isEmpty() || ending.kept()) {
-            return PageResult.of(this);
-        }
-        int last = questions.size() - 1;
+        int last = Math.max(0, pages.size() - 1);
         return switch (key.key().kind()) {
-            case UP -> at(Math.max(0, chosen - 1));
-            case DOWN -> at(Math.min(last, chosen + 1));
-            case LEFT -> at(Math.max(0, chosen - rows(key.columns())));
-            case RIGHT -> at(Math.min(last, chosen + rows(key.columns())));
-            case ENTER -> PageResult.of(this, new Enter(child, questions, wrong, key.at()));
-            default -> key.key().is('x') ? flipped() : PageResult.of(this);
+            case ESCAPE -> PageResult.of(this, PageEffect.BACK);
+            case UP -> PageResult.of(at(Math.max(0, chosen - 1), ""));
+            case DOWN -> PageResult.of(at(Math.min(last, chosen + 1), ""));
+            case DIGIT -> typed(typed.length() < DIGITS ? typed + key.key().digit() : typed);
+            case ERASE -> typed(typed.substring(0, Math.max(0, typed.length() - 1)));
+            case ENTER -> entered(key);
+            default -> PageResult.of(this);
         };
     }
 
-    private PageResult at(int question) {
-        return PageResult.of(new PaperPage(words, child, questions, wrong, question, ending));
+    private PaperPage at(int page, String number) {
+        return new PaperPage(words, child, zone, pages, page, number);
     }
 
-    private PageResult flipped() {
-        Set<Integer> next = new HashSet<>(wrong);
-        if (!next.remove(chosen)) {
-            next.add(chosen);
+    /** The page whose number is typed is marked in the list. */
+    private PageResult typed(String number) {
+        PaperPage next = at(chosen, number);
+        return PageResult.of(
+                next.typedPage().map(p -> at(pages.indexOf(p), number)).orElse(next));
+    }
+
+    private PageResult entered(PageEvent.Pressed key) {
+        boolean unknown = !typed.isEmpty() && typedPage().isEmpty();
+        if (pages.isEmpty() || unknown) {
+            return PageResult.of(this);
         }
-        return PageResult.of(new PaperPage(words, child, questions, next, chosen, ending));
+        LocalDate today = LocalDate.ofInstant(key.at(), zone);
+        return PageResult.of(
+                at(chosen, ""), new PageEffect.Open(PaperEntryPage.of(words, child, pages.get(chosen), today)));
+    }
+
+    @Override
+    public PageResult returned(Instant at) {
+        return PageResult.of(this, new Read(child));
     }
 
     @Override
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
-        Ending next;
-        if (outcome instanceof HomeEffect.Failed failed) {
-            next = new Ending(false, words.failure(failed.failure()));
-        } else if (outcome instanceof HomeEffect.Kept) {
-            next = new Ending(true, words.say("paper.kept", questions.size() - wrong.size(), questions.size()));
-        } else {
-            next = new Ending(false, words.say("drill.elsewhere", child.name()));
-        }
-        return PageResult.of(new PaperPage(words, child, questions, wrong, chosen, next));
+        return outcome instanceof Pages read
+                ? PageResult.of(new PaperPage(words, child, zone, read.pages(), chosen, ""))
+                : PageResult.of(this);
     }
 
-    /** Keeps the answers of a page. */
-    record Enter(Child child, List<Question> questions, Set<Integer> wrong, Instant at) implements HomeEffect {
+    /** Reads the pages anew. */
+    private record Read(Child child) implements HomeEffect {
         @Override
         public Outcome perform(Home home) {
-            BitSet places = new BitSet();
-            wrong.forEach(places::set);
-            return home.paperAnswers().enter(child, questions, places, at) ? new Kept() : new Elsewhere();
+            return new Pages(home.paperAnswers().pages(child));
         }
     }
+
+    /** The pages as they are now. */
+    private record Pages(List<NumberedPage> pages) implements PageEffect.Outcome {}
 }

@@ -1,0 +1,102 @@
+package fourfold.home;
+
+import fourfold.facts.Prompt;
+import fourfold.insight.PageKind;
+import fourfold.insight.PaperQuestions;
+import fourfold.log.Child;
+import fourfold.log.RecordsFailure;
+import fourfold.store.Store;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+
+/**
+ * The pages that have a number. What stands on a page follows from what the child knew on that day and from how that was
+ * read then, so it can't be worked out again later: a short record of it is kept beside the family's settings, one for each
+ * page. It stays on this computer; a page is entered where it was made. Every method may fail with {@link RecordsFailure}.
+ */
+final class PageRegister {
+    private static final String NAME = "page";
+    private static final int FIRST = 1000;
+    private static final int NUMBERS = 9000;
+    private static final int CODE = 2;
+
+    private final Store store;
+
+    PageRegister(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * The number of a page: that of the same page if it waits to be entered, else a free one, which is remembered. Numbers
+     * follow from what is on the page and are four digits, so that two computers seldom give the same.
+     */
+    int number(Child child, PageKind kind, LocalDate day, List<Prompt> prompts) {
+        Map<String, String> known = store.homeSettings(NAME);
+        for (NumberedPage page : pages(child)) {
+            boolean same = page.kind() == kind
+                    && page.prompts().equals(prompts)
+                    && page.day().equals(day);
+            if (same && page.entered().isEmpty()) {
+                return page.number();
+            }
+        }
+        int place = Math.floorMod(codes(prompts).hashCode() + 31 * day.hashCode() + kind.ordinal(), NUMBERS);
+        for (int tried = 0; tried < NUMBERS; tried++) {
+            int number = FIRST + (place + tried) % NUMBERS;
+            if (known.keySet().stream().noneMatch(name -> name.startsWith(NAME + number))) {
+                keep(child, new NumberedPage(number, kind, day, prompts, Optional.empty()));
+                return number;
+            }
+        }
+        // A page a day for twenty-four years.
+        throw new IllegalStateException(NAME);
+    }
+
+    /** All pages of a child, the newest first. */
+    List<NumberedPage> pages(Child child) {
+        List<NumberedPage> pages = new ArrayList<>();
+        store.homeSettings(NAME).forEach((name, text) -> {
+            if (name.endsWith(hex(child))) {
+                pages.add(read(name, text));
+            }
+        });
+        pages.sort(Comparator.comparing(NumberedPage::day).reversed().thenComparing(NumberedPage::number));
+        return pages;
+    }
+
+    void keep(Child child, NumberedPage page) {
+        String text = page.kind().key() + " " + page.day() + " " + codes(page.prompts())
+                + page.entered().map(drill -> " " + drill).orElse("");
+        store.keepHomeSetting(NAME + page.number() + hex(child), text);
+    }
+
+    private static NumberedPage read(String name, String text) {
+        String[] words = text.split(" ");
+        List<Prompt> prompts = new ArrayList<>();
+        for (int i = 0; i < words[2].length(); i += CODE) {
+            prompts.add(PaperQuestions.ofCode(words[2].substring(i, i + CODE)));
+        }
+        int digits = NAME.length();
+        return new NumberedPage(
+                Integer.parseInt(name.substring(digits, digits + 4)),
+                PageKind.valueOf(words[0].toUpperCase(java.util.Locale.ROOT)),
+                LocalDate.parse(words[1]),
+                prompts,
+                words.length > 3 ? Optional.of(UUID.fromString(words[3])) : Optional.empty());
+    }
+
+    private static String codes(List<Prompt> prompts) {
+        return prompts.stream().map(PaperQuestions::code).collect(Collectors.joining());
+    }
+
+    /** Names end in the child's id, so that what is remembered of a child goes with it. */
+    private static String hex(Child child) {
+        return child.id().toString().replace("-", "");
+    }
+}

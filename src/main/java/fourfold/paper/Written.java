@@ -1,0 +1,33 @@
+package fourfold.paper;
+
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
+import fourfold.words.Words;
+
+/** Questions as they are written on paper. */
+final class Written {
+    /** Where an answer is written. */
+    static final String LINE = "<span class=\"line\">&nbsp;</span>";
+
+    private Written() {}
+
+    /** Four cells of a row, so that signs and lines stand under each other; the answer is HTML. */
+    static String cells(Prompt prompt, String answer, Words words) {
+        if (prompt instanceof MissingFactor hidden) {
+            return cell("left", hidden.known())
+                    + cell("sign", words.sign(Operation.MULTIPLY))
+                    + "<td class=\"answer\" colspan=\"2\">" + answer + " = " + hidden.product() + "</td>";
+        }
+        Question question = (Question) prompt;
+        return cell("left", question.left())
+                + cell("sign", words.sign(question.operation()))
+                + cell("right", question.right())
+                + "<td class=\"answer\"> = " + answer + "</td>";
+    }
+
+    private static String cell(String kind, Object text) {
+        return "<td class=\"" + kind + "\">" + text + "</td>";
+    }
+}
