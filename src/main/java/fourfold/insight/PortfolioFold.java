@@ -88,9 +88,6 @@ public final class PortfolioFold implements Consumer<Answer> {
         this.name = name;
         this.period = period;
         days = new LevelDays(actions);
-        for (Kind kind : Kind.values()) {
-            tallies.put(kind, new Tally());
-        }
     }
 
     @Override
@@ -114,10 +111,14 @@ public final class PortfolioFold implements Consumer<Answer> {
         }
     }
 
+    private Tally tally(Kind kind) {
+        return tallies.computeIfAbsent(kind, k -> new Tally());
+    }
+
     private void takeInPeriod(Answer answer, long day) {
         practised.add(day);
         rates.accept(answer);
-        tallies.get(Kind.of(answer)).take(answer);
+        tally(Kind.of(answer)).take(answer);
         spent = spent.plus(time(answer));
         last = Optional.of(answer);
         if (answer.purpose().isFromMemory()) {
@@ -153,9 +154,9 @@ public final class PortfolioFold implements Consumer<Answer> {
                 new Portfolio.Practice(
                         practised.size(),
                         spent,
-                        tallies.get(Kind.SCREEN).count(),
-                        tallies.get(Kind.PAPER).count(),
-                        tallies.get(Kind.ALOUD).count(),
+                        tally(Kind.SCREEN).count(),
+                        tally(Kind.PAPER).count(),
+                        tally(Kind.ALOUD).count(),
                         ticked),
                 months(),
                 sample());

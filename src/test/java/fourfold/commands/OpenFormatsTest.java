@@ -57,7 +57,8 @@ class OpenFormatsTest {
         "plan --runs 1, plan",
         "rates, rates",
         "year, year",
-        "today, today"
+        "today, today",
+        "print report, report"
     })
     void theJsonOfACommandIsAsItsSchemaSays(String command, String schema) throws IOException {
         Path sample = folder.resolve("sample.db");
@@ -70,8 +71,10 @@ class OpenFormatsTest {
     @Test
     void theJsonOfAChildWhoHasHardlyBegunFitsToo() throws IOException {
         Path file = Practised.once(folder);
-        for (String command : List.of("grid", "family", "plan", "rates", "year", "today")) {
-            String words = command.equals("family") ? "family 6x7 --json" : command + " --json";
+        for (String command : List.of("grid", "family", "plan", "rates", "year", "today", "report")) {
+            String words = command.equals("family")
+                    ? "family 6x7 --json"
+                    : (command.equals("report") ? "print report" : command) + " --json";
             fits(
                     schema("/fourfold/records/" + command + ".schema.json"),
                     JSON.readTree(ok(CommandRun.of(file, words.split(" ")))));

@@ -71,7 +71,8 @@ class PicturesTest {
         take("away from the screen", journey.keys("Esc w"));
         take("more", journey.keys("Esc m"));
         take("pages to print", journey.keys("3"));
-        take("paper, none", journey.keys("Esc 4"));
+        take("a practice page, chosen", journey.keys("1"));
+        take("paper, none", journey.keys("Esc Esc 4"));
         take("rates", journey.keys("Esc 5"));
         take("past drills", journey.keys("Esc 6"));
         take("what you did", journey.keys("Esc 7"));
@@ -80,6 +81,7 @@ class PicturesTest {
         take("children", journey.keys("Esc Esc 9"));
         take("remove a child?", journey.keys("x"));
         take("a PIN", journey.keys("Esc Esc 0"));
+        take("out loud", journey.keys("Esc Down Enter"));
         take("keep in mind", journey.keys("Esc Down Enter"));
         take("for everyone here", journey.keys("Esc Down Down Down Enter"));
         take("the guide", journey.keys("Esc Esc ?"));

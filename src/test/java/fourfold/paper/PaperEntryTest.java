@@ -77,7 +77,7 @@ class PaperEntryTest {
             journey.keys(typed(second) + " Enter a Enter");
             assertTrue(
                     journey.picture().contains("Kept: 20 of 20 right."), "another page, later: " + journey.picture());
-            journey.keys("Esc Esc 7");
+            journey.keys("Esc Esc 6");
             assertTrue(journey.picture().contains("paper"), "past drills show it as paper: " + journey.picture());
         }
     }
@@ -136,7 +136,7 @@ class PaperEntryTest {
     void questionsOutLoudAreKeyedWithOneHandKeptAtTheEndAndTakenBack() {
         String aloud = "SELECT COUNT(*) FROM answer WHERE purpose = 7 AND surface = 5";
         try (Journey journey = journey()) {
-            journey.keys("3 m 5");
+            journey.keys("3 m Up Up Up Up Up Up Enter");
             assertTrue(journey.picture().contains("coarser"), journey.picture());
             // Right, slow, not right; the last is taken back and was right.
             journey.keys("Right Down Left Up Right");

@@ -73,7 +73,7 @@ class PagesTest {
         home = open(file);
         home.children().add("Ben", now);
         // A page to print, so that there are answers to enter.
-        new Walk(home).press("4 1 m 3 Enter");
+        new Walk(home).press("4 1 m 3 Enter Enter");
     }
 
     private static Home open(Path file) {
@@ -242,8 +242,13 @@ class PagesTest {
                 "MorePage        | 4 1 m            | Enter 1 2 3 4 5 6 7 8 9 0",
                 "PlanPage        | 4 1 p            | Opened",
                 "AwayPage        | 4 1 w            | f u",
-                "PrintPage       | 4 1 m 3          | Enter 1 2 3 4 5",
-                "PaperPage       | 4 1 m 4          | Enter",
+                "PrintPage       | 4 1 m 3          | Enter 1 2 3 4 5 6 7 8 9 0",
+                "PrintChoicePage | 4 1 m 3 1        | Enter",
+                "PaperPage       | 4 1 m 4          | Returned",
+                "PaperEntryPage  | 4 1 m 4 Enter    | ''",
+                "PaperEntryPage  | 4 1 m 4 Enter x  | Enter",
+                "AloudPage       | 4 1 m Up Up Up Up Up Up Enter | ''",
+                "AloudPage       | 4 1 m Up Up Up Up Up Up Enter Right | Enter Esc",
                 "RatesPage       | 4 1 m 5          | ''",
                 "DrillsPage      | 4 1 m 6          | ''",
                 "HistoryPage     | 4 1 m 7          | ''",
@@ -345,6 +350,6 @@ class PagesTest {
                 .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("fourfold.screens").stream()
                         .filter(c -> c.isAssignableTo(Page.class) && c.isRecord())
                         .count();
-        assertEquals(27, pages);
+        assertEquals(30, pages);
     }
 }

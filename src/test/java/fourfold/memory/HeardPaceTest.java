@@ -1,0 +1,93 @@
+package fourfold.memory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fourfold.facts.Question;
+import fourfold.log.Answer;
+import fourfold.log.Moment;
+import fourfold.log.Purpose;
+import fourfold.log.Surface;
+import fourfold.progress.History;
+import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
+import fourfold.progress.Steering;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Guards against a heard answer that is taken for a measured one, and against a page that says more than it knows. */
+class HeardPaceTest {
+    private static final Question ASKED = Question.product(6, 7);
+
+    /** q heard at once, s heard after thinking, w not right; p on paper and right, x on paper and not right. */
+    private static Answer given(int day, char how, int position) {
+        boolean paper = how == 'p' || how == 'x';
+        Answer.Times times = how == 'q'
+                ? Answer.Times.heard(Answer.Pace.QUICK)
+                : how == 's' ? Answer.Times.heard(Answer.Pace.SLOW) : Answer.Times.NONE;
+        Instant at = History.START.plus(Duration.ofDays(day)).plusSeconds(position);
+        return new Answer(
+                new Answer.Place(new UUID(1, 1), new UUID(2, day), position),
+                new Moment(at, 0),
+                paper ? Purpose.PAPER : Purpose.ALOUD,
+                ASKED,
+                new Answer.Typing(how == 'w' || how == 'x' ? "" : "42", times, 0),
+                paper ? Surface.PAPER : Surface.ALOUD);
+    }
+
+    private static Progress after(String history) {
+        Progress progress = Progress.blank(Steering.NONE);
+        int position = 1;
+        for (String one : history.split(" ")) {
+            int day = Integer.parseInt(one.substring(0, one.length() - 1));
+            progress = progress.after(given(day, one.charAt(one.length() - 1), position++));
+        }
+        return progress;
+    }
+
+    /** Accuracy counts as usual; quickness in two steps, so that only what came at once can be fluent. */
+    @ParameterizedTest
+    @CsvSource({
+        "0q 0q 0q 1q 1q, FLUENT",
+        "0s 0s 0s 1s 1s, ACCURATE",
+        "0s 0s 1q 1q 1q, FLUENT",
+        "0q 0q 1s 1s 1s, ACCURATE",
+        "0w 0w 0q 1q 1q, ACQUIRING",
+        "0p 0p 0p 1p 1p, ACCURATE",
+        "0p 0p 0x 1x 1p, ACQUIRING"
+    })
+    void whatWasHeardOrWrittenCountsForTheLevel(String history, Mastery level) {
+        Progress progress = after(history);
+        assertEquals(level, progress.mastery(ASKED.trace()).level());
+        assertEquals(Optional.empty(), progress.mastery(ASKED.trace()).medianThinking(), "nobody measured it");
+    }
+
+    private static double chance(String history) {
+        return after(history).memory().forecast(ASKED.trace(), History.at(3)).chanceRight();
+    }
+
+    @Test
+    void memoryTakesRightAndWrongAsOfAnyAnswerAndBelievesTheQuickOneMore() {
+        assertTrue(chance("0q 1q") > chance("0s 1s"), "quick says more than slow");
+        assertTrue(chance("0s 1s") > chance("0w 1w"), "right says more than wrong");
+        assertTrue(chance("0p 1p") > chance("0p 1x"), "not right on paper is not right");
+    }
+
+    @Test
+    void aPaceIsQuickOrSlowOnlyWhereSomebodyHeardIt() {
+        assertTrue(HeardPace.isQuick(given(0, 'q', 1)));
+        assertFalse(HeardPace.isSlow(given(0, 'q', 1)));
+        assertTrue(HeardPace.isSlow(given(0, 's', 1)));
+        for (char how : "wpx".toCharArray()) {
+            assertFalse(HeardPace.isQuick(given(0, how, 1)) || HeardPace.isSlow(given(0, how, 1)));
+        }
+        assertEquals(1.5, HeardPace.seconds(given(0, 'q', 1), 3));
+        assertEquals(6, HeardPace.seconds(given(0, 's', 1), 3));
+    }
+}
