@@ -48,7 +48,8 @@ class HouseholdLanguageTest {
         CommandRun run = CommandRun.of(file, "settings", "--language", "de");
         assertEquals(0, run.code(), run.err());
         assertEquals(
-                "language   de\ntheme      system\nmotion     on\npages      system\nbrowser    on", run.out().strip());
+                "language   de\ntheme      system\nmotion     on\npages      system\nbrowser    on",
+                run.out().strip());
     }
 
     @Test

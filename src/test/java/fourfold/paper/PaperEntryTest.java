@@ -136,7 +136,7 @@ class PaperEntryTest {
     void questionsOutLoudAreKeyedWithOneHandKeptAtTheEndAndTakenBack() {
         String aloud = "SELECT COUNT(*) FROM answer WHERE purpose = 7 AND surface = 5";
         try (Journey journey = journey()) {
-            journey.keys("3 m Up Up Up Up Up Up Enter");
+            journey.keys("3 m Up Up Up Up Up Up Up Enter");
             assertTrue(journey.picture().contains("coarser"), journey.picture());
             // Right, slow, not right; the last is taken back and was right.
             journey.keys("Right Down Left Up Right");
