@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -220,7 +221,7 @@ class PrintedPagesTest {
         int at = next.keySet().iterator().next();
         Set<Integer> seen = new TreeSet<>();
         while (seen.add(at)) {
-            at = next.get(at);
+            at = Objects.requireNonNull(next.get(at));
         }
         assertEquals(18, seen.size());
     }
