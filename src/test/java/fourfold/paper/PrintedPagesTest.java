@@ -20,7 +20,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,12 +46,11 @@ class PrintedPagesTest {
     private static Path folder;
 
     private static Path sample = Path.of("");
-    private static Instant next = Instant.EPOCH;
 
     @BeforeAll
     static void thirtyDrillsLater() {
         sample = folder.resolve("sample.db");
-        next = Sample.fill(sample);
+        Sample.fill(sample);
         assertEquals(0, CommandRun.of(sample, "plan", "--runs", "1").code());
     }
 

@@ -223,7 +223,8 @@ class OutlookBenchmark {
             }
         });
         return looks.stream()
-                .map(l -> new Case(kind.name(), seed, l.week, l.said, l.came, List.of(l.count[0], l.count[1], l.count[2])))
+                .map(l -> new Case(
+                        kind.name(), seed, l.week, l.said, l.came, List.of(l.count[0], l.count[1], l.count[2])))
                 .toList();
     }
 

@@ -237,7 +237,7 @@ class PagesTest {
                 "MinutesPage     | 1                | Enter Space +",
                 "DrillPage       | 1 Enter          | Leave",
                 "ParentPage      | 4                | Enter 1 2",
-                "GridPage        | 4 1              | Enter c f h o p s u w y Returned",
+                "GridPage        | 4 1              | Enter c f h k o p s u w y Returned",
                 "FamilyPage      | 4 1 Enter        | f h u",
                 "MorePage        | 4 1 m            | Enter 1 2 3 4 5 6 7 8 9 0",
                 "PlanPage        | 4 1 p            | Opened",
@@ -264,6 +264,7 @@ class PagesTest {
                 "TogetherPage    | 4 1 m Up Up Up Enter   | ''",
                 "TogetherPage    | 4 1 m Up Up Up Enter n | Enter",
                 "NotePage        | 4 1 n            | ''",
+                "CalendarPage    | 4 1 m Up Enter   | Left Right b u",
                 "YearPage        | 4 1 y            | p",
                 "GuidePage       | ?                | ''"
             })
