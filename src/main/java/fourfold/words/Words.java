@@ -195,11 +195,9 @@ public final class Words {
         if (prompt instanceof MissingFactor hidden) {
             return hidden.known() + " " + sign(Operation.MULTIPLY) + " ? = " + hidden.product();
         }
-        return prompt instanceof Question question ? asked(question) : Integer.toString(prompt.expected());
-    }
-
-    private String asked(Question question) {
-        return question.left() + " " + sign(question.operation()) + " " + question.right();
+        return prompt instanceof Question question
+                ? question.left() + " " + sign(question.operation()) + " " + question.right()
+                : Integer.toString(prompt.expected());
     }
 
     /** A fact, as in {@code 56 ÷ 7 = 8}. */

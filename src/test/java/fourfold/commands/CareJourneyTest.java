@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class CareJourneyTest {
     private static final Instant NEXT_DAY = Practised.BEGAN.plusSeconds(100_000);
-    private static final String TO_THE_PAGE = "3 m Up Up Up Enter";
+    private static final String TO_THE_PAGE = "3 m Up Up Up Up Enter";
 
     @TempDir
     private Path folder;

@@ -84,7 +84,7 @@ class HouseholdLanguageTest {
     void aParentSetsLanguageColoursAndMotionForAllOnAPageToo() {
         Path file = Practised.once(folder);
         try (Journey journey = new Journey(file, CommandRun.NOW, 60, 20, true)) {
-            journey.keys("3 m Up Enter");
+            journey.keys("3 m Up Up Enter");
             assertTrue(journey.picture().contains("► Language              ◄ as the system says ►"), journey.picture());
             journey.keys("Left Right Right");
             assertTrue(journey.picture().contains("◄ Deutsch ►"), journey.picture());

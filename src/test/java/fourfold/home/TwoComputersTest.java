@@ -177,7 +177,7 @@ class TwoComputersTest {
     void thePageSetsItUpShowsWhoWasThereAndUndoesIt() throws IOException {
         Path file = Practised.once(folder);
         try (Journey journey = new Journey(file, NOW, 80, 24, true)) {
-            journey.keys("3 m Up Up Enter");
+            journey.keys("3 m Up Up Up Enter");
             assertTrue(journey.picture().contains("This computer meets no other."), journey.picture());
             journey.keys("n").type(stick.toString()).keys("Enter");
             assertTrue(journey.picture().contains("this computer"), journey.picture());

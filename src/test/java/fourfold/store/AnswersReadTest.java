@@ -83,7 +83,7 @@ class AnswersReadTest {
                 Database.run(
                         c,
                         "UPDATE answer SET " + column + " = COALESCE(" + column
-                                + ", 0) + 4294967296 WHERE position = 7",
+                                + ", 0) + 4294967296, checksum = NULL WHERE position = 7",
                         none -> {});
                 return true;
             });

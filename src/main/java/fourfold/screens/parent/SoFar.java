@@ -20,6 +20,17 @@ final class SoFar implements Advance {
         }
     }
 
+    /** How far it has come is no part of what is to be done: all of them are alike. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SoFar;
+    }
+
+    @Override
+    public int hashCode() {
+        return SoFar.class.hashCode();
+    }
+
     @Override
     public void to(int now) {
         percent.accumulateAndGet(now, Math::max);
