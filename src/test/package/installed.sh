@@ -18,7 +18,7 @@ if [ -n "$OLD" ]; then
 else
   fourfold children --add Mina > /dev/null
 fi
-[ -s /usr/lib/fourfold/fourfold.jsa ]; say "archive of classes, made at installation" "$(du -h /usr/lib/fourfold/fourfold.jsa | cut -f1)"
+[ -s /usr/lib/fourfold/fourfold.jsa ]; [ -s /usr/lib/fourfold/runtime/lib/server/classes.jsa ]; say "archives of classes, made at installation" "$(du -h /usr/lib/fourfold/fourfold.jsa | cut -f1)"
 JAVA_TOOL_OPTIONS=-Xlog:class+load fourfold --version 2> /dev/null | grep -q "fourfold.*shared objects file"; say "by the installed program" "in use"
 plain_drill; lines=$(answers); [ "$lines" -gt 5 ]; say "a plain drill with the installed program" "$lines answers kept"
 fourfold verify > /dev/null; say "its file" "whole"
