@@ -20,8 +20,8 @@ fi
 
 if [ "${1:-}" != --built ]; then
   echo "-- two builds, same bytes"
+  git clone -q . "$work/clone1"; git clone -q "$work/clone1" "$work/clone2"
   for n in 1 2; do
-    git clone -q . "$work/clone$n"
     (cd "$work/clone$n" && mvn -q -B -ntp -Dstyle.color=never -DskipTests -Pportable,debian package)
     # Java makes no two archives of its own classes alike; it is all that may differ.
     (cd "$work/clone$n/target" && sha256sum fourfold.jar lib/*.jar fourfold-*-portable.zip fourfold_*.deb \

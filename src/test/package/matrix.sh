@@ -11,15 +11,22 @@ chmod 755 "$work"
 failed=0
 unset FOURFOLD_STORE FOURFOLD_LANGUAGE XDG_DATA_HOME XDG_CACHE_HOME JAVA_TOOL_OPTIONS
 
+# In columns, by letters: printf counts bytes where the language setting is C.
+told() {
+    local LC_ALL=C.UTF-8
+    local room=$((78 - ${#1}))
+    printf '%s%*s%s\n' "$1" "$((room > 0 ? room : 1))" "" "$2"
+}
+
 # line NAME EXPECTED COMMAND...: the first line that the command prints, errors too, must hold what is expected.
 line() {
     local name=$1 expected=$2 printed
     shift 2
     printed=$("$@" 2>&1 < /dev/null)
     if [[ $printed == *"$expected"* && $printed != *Exception* && $printed != *WARNING* ]]; then
-        printf '%-72s %s\n' "$name" "ok"
+        told "$name" "ok"
     else
-        printf '%-72s %s\n' "$name" "FAILED: $(head -c 200 <<< "$printed" | head -2 | tr '\n' ' ')"
+        told "$name" "FAILED: $(head -c 200 <<< "$printed" | head -2 | tr '\n' ' ')"
         failed=1
     fi
 }
