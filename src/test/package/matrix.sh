@@ -18,7 +18,7 @@ told() {
     printf '%s%*s%s\n' "$1" "$((room > 0 ? room : 1))" "" "$2"
 }
 
-# line NAME EXPECTED COMMAND...: the first line that the command prints, errors too, must hold what is expected.
+# line NAME EXPECTED COMMAND...: what the command prints, errors too, must hold what is expected.
 line() {
     local name=$1 expected=$2 printed
     shift 2
