@@ -9,10 +9,12 @@ import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.home.Keeping;
 import fourfold.insight.LifetimeProgress;
+import fourfold.insight.Today;
 import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.words.ClockAdvice;
 import fourfold.words.SafeText;
+import fourfold.words.TodayWords;
 import fourfold.words.Words;
 import java.io.IOException;
 import java.time.Duration;
@@ -44,7 +46,8 @@ public final class PlainDrill {
 
     /** Asks and reads until the drill is over, the child stops, or the input ends. */
     public void run(Drill ready) throws IOException {
-        say(words.hello(child.name(), ready.session().planned()));
+        Today today = home.records().today(child, home.records().today());
+        say(words.hello(child.name(), ready.session().planned(), TodayWords.forChild(language, today)));
         ClockAdvice.of(language, ready.progress(), now()).ifPresent(advice -> say(List.of(advice)));
         Drill drill = on(ready, new Event.Enter(now()));
         while (!drill.isFinished() && !stopped) {

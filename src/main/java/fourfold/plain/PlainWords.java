@@ -33,9 +33,12 @@ final class PlainWords {
         return words.say(key, gaps);
     }
 
-    List<String> hello(String name, Duration planned) {
+    List<String> hello(String name, Duration planned, String today) {
         return List.of(
-                say("plain.hello", SafeText.safe(name), words.minutes(planned)), say("plain.how"), say("plain.keys"));
+                say("plain.hello", SafeText.safe(name), words.minutes(planned)),
+                today,
+                say("plain.how"),
+                say("plain.keys"));
     }
 
     String ask(Asking asking) {

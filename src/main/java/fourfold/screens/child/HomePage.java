@@ -3,6 +3,7 @@ package fourfold.screens.child;
 import fourfold.facts.Family;
 import fourfold.home.Home;
 import fourfold.home.KnownChild;
+import fourfold.home.PracticeRecords;
 import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.screens.HomeEffect;
@@ -18,6 +19,8 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
+import fourfold.terminal.Wrapping;
+import fourfold.words.TodayWords;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -27,17 +30,24 @@ import java.util.List;
  * The first page: who wants to practise?
  *
  * @param children who practises here
+ * @param today what today holds for each of them, for the parent; empty where the records can't be read
  * @param known whether there is any child, those put away among them
  */
-public record HomePage(PageContext context, List<Child> children, boolean known, Menu menu, String trouble)
+public record HomePage(
+        PageContext context, List<Child> children, List<String> today, boolean known, Menu menu, String trouble)
         implements KeyPage {
-    private static HomePage of(PageContext context, List<Child> children, boolean known) {
+    public HomePage {
+        children = List.copyOf(children);
+        today = List.copyOf(today);
+    }
+
+    private static HomePage of(PageContext context, List<Child> children, List<String> today, boolean known) {
         Words words = context.words();
         List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
         lines.add(words.say("home.add"));
         lines.add(words.say(known ? "home.parents" : "home.bring"));
         lines.add(words.say("home.leave"));
-        return new HomePage(context, children, known, new Menu(lines), "");
+        return new HomePage(context, children, today, known, new Menu(lines), "");
     }
 
     /** Reads who practises here, and makes the page. */
@@ -47,7 +57,19 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
             List<KnownChild> all = home.children().all();
             List<Child> children =
                     all.stream().filter(k -> !k.away()).map(KnownChild::child).toList();
-            return new Made(of(context, children, !all.isEmpty()));
+            List<String> today = children.stream()
+                    .map(child -> today(home.records(), child, context.words()))
+                    .toList();
+            return new Made(of(context, children, today, !all.isEmpty()));
+        }
+
+        /** Who can't be read is asked for all the same: the page that follows says why it can't go on. */
+        private static String today(PracticeRecords records, Child child, Words words) {
+            try {
+                return child.name() + ". " + TodayWords.forParent(words, records.today(child, records.today()));
+            } catch (RecordsFailure e) {
+                return "";
+            }
         }
 
         /** The page a program begins with; with nobody on it, and why, if the records can't be read. */
@@ -55,13 +77,14 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
             try {
                 return ((Made) perform(home)).page();
             } catch (RecordsFailure e) {
-                return of(context, List.of(), false).with(context.words().failure(e));
+                return of(context, List.of(), List.of(), false)
+                        .with(context.words().failure(e));
             }
         }
     }
 
     private HomePage with(String line) {
-        return new HomePage(context, children, known, menu, line);
+        return new HomePage(context, children, today, known, menu, line);
     }
 
     @Override
@@ -71,6 +94,12 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
         picture.centred(top + 1, example(), Ink.QUIET);
         picture.centred(top + 3, context.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
+        if (trouble.isEmpty() && menu.chosen() < today.size()) {
+            List<String> lines = Wrapping.lines(today.get(menu.chosen()), picture.width() - 4);
+            for (int i = 0; i < lines.size() && i < 2; i++) {
+                picture.centred(picture.height() - 3 + i, lines.get(i), Ink.QUIET);
+            }
+        }
         picture.centred(picture.height() - 2, trouble, Ink.STRONG);
         picture.centred(picture.height() - 1, context.words().say("home.foot"), Ink.QUIET);
     }
@@ -90,7 +119,7 @@ public record HomePage(PageContext context, List<Child> children, boolean known,
             return PageResult.of(this, new PageEffect.Open(GuidePage.of(context.words())));
         }
         Menu next = menu.on(key.key());
-        HomePage page = new HomePage(context, children, known, next, trouble);
+        HomePage page = new HomePage(context, children, today, known, next, trouble);
         return next.picked() ? PageResult.of(page, chosen(next.chosen(), key.at())) : PageResult.of(page);
     }
 
