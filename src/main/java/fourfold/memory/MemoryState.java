@@ -120,11 +120,12 @@ final class MemoryState {
 
     /**
      * Whether an answer from memory tells anything: it has times that can be believed or was heard, was left open till the
-     * end, or was not right on paper or aloud. A right answer on paper only says that the fact was met again.
+     * end, or was not right on paper or aloud. A right answer on a page that nobody timed only says that the fact was met
+     * again.
      */
     static boolean saysSomething(Answer answer, double thinkingMillis) {
         if (!answer.purpose().isTyped()) {
-            return !answer.isCorrect() || answer.pace().isPresent();
+            return !answer.isCorrect() || answer.pace().isPresent() || !Double.isNaN(thinkingMillis);
         }
         return answer.isMissing() ? answer.whole().isPresent() : !Double.isNaN(thinkingMillis);
     }
@@ -136,7 +137,7 @@ final class MemoryState {
 
     /** Whether an answer is right, and its first key within the child's limit; slow hands have half of it to think in. */
     boolean isQuick(Answer answer, double hands) {
-        if (!answer.purpose().isTyped()) {
+        if (MotorTime.firstMillis(answer) < 0) {
             return HeardPace.isQuick(answer);
         }
         double most = Math.max(parameters.limit, hands + parameters.limit / 2);
@@ -161,12 +162,14 @@ final class MemoryState {
         java.util.Arrays.fill(strengths, 0);
         trace.settle(clock, strengths);
         if (answer.purpose().isFromMemory()) {
-            // What was written on paper says nothing about typing.
+            double typing = hands;
             hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;
             if (saysSomething(answer, thinkingMillis)) {
                 boolean heard = answer.pace().isPresent();
                 judge(answer, heard ? HeardPace.seconds(answer, parameters.limit) : thinkingMillis / 1000, index);
             }
+            // What was written on paper says nothing about typing.
+            hands = answer.purpose().isTyped() ? hands : typing;
         }
         if (answer.purpose() == Purpose.INTRODUCE && trace.presentations() == 0) {
             untaught = untaught.afterLesson();

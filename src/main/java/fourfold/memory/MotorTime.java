@@ -43,6 +43,14 @@ public final class MotorTime {
     /** What is taken for Enter after the first key, and for each further digit: 300 ms. Our own choice. */
     static final double USUAL_NEXT_KEY = 300;
 
+    /**
+     * What is taken for reading a question on paper and going on to it, and for writing each digit: 800 ms each. Our own
+     * choice: nobody copies numbers on paper here, so a hand that writes slowly is not known from others.
+     */
+    static final double USUAL_READING = 800;
+
+    static final double USUAL_WRITTEN_DIGIT = 800;
+
     private static final int USUAL_ANSWER = 42;
     private static final int DIGITS = 3;
     private static final MotorTime UNKNOWN = new MotorTime(blankCells());
@@ -109,7 +117,8 @@ public final class MotorTime {
 
     /**
      * Milliseconds to the first key. Plain lines come whole and have none of their own: there it is the line's time, in
-     * copies as in answers, so what a screen reader takes to speak is the hands' and not the child's thinking.
+     * copies as in answers, so what a screen reader takes to speak is the hands' and not the child's thinking. On a timed
+     * page of paper it is the answer's share of the page's time: coarse, for all answers of a page have the same one.
      *
      * @return −1 if it is not known
      */
@@ -118,11 +127,11 @@ public final class MotorTime {
         if (answer.firstKey().isPresent()) {
             return answer.firstKey().get().toMillis();
         }
-        boolean byLine = answer.surface() == Surface.PLAIN && answer.whole().isPresent();
-        return byLine ? answer.whole().get().toMillis() : -1;
+        boolean whole = answer.surface() == Surface.PLAIN || answer.surface() == Surface.PAPER;
+        return whole && answer.whole().isPresent() ? answer.whole().get().toMillis() : -1;
     }
 
-    /** The time from a number's paint to its first digit that is taken for the hands' own; at plain lines, to its Enter. */
+    /** The time from a number's paint to its first digit that is taken for the hands' own; at plain lines and on paper, all of it. */
     public Duration firstKey(int expected, Surface surface) {
         return Duration.ofMillis(Math.round(estimates().firstKeys[cell(expected, surface)]));
     }
@@ -175,12 +184,15 @@ public final class MotorTime {
             for (int cell = 0; cell < cells.length; cell++) {
                 int nearest = nearestKnown(cells, cell);
                 double first = USUAL_FIRST_KEY;
-                double whole = USUAL_FIRST_KEY + USUAL_NEXT_KEY * (cell % DIGITS + 1);
+                boolean written = cell / DIGITS == row(Surface.PAPER);
+                double whole = written
+                        ? USUAL_READING + USUAL_WRITTEN_DIGIT * (cell % DIGITS + 1)
+                        : USUAL_FIRST_KEY + USUAL_NEXT_KEY * (cell % DIGITS + 1);
                 if (nearest >= 0) {
                     first = knownFirst[nearest];
                     whole = knownWhole[nearest] + USUAL_NEXT_KEY * (cell - nearest);
                 }
-                boolean byLine = cell / DIGITS == row(Surface.PLAIN);
+                boolean byLine = written || cell / DIGITS == row(Surface.PLAIN);
                 firstKeys[cell] = byLine
                         ? Math.max(LEAST_FIRST_KEY, Math.min(MOST_WHOLE, whole))
                         : Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));

@@ -25,12 +25,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HeardPaceTest {
     private static final Question ASKED = Question.product(6, 7);
 
-    /** q heard at once, s heard after thinking, w not right; p on paper and right, x on paper and not right. */
+    /**
+     * q heard at once, s heard after thinking, w not right; p on paper and right, x on paper and not right; t right on a
+     * page that took five seconds for each answer, l right on one that took six.
+     */
     private static Answer given(int day, char how, int position) {
-        boolean paper = how == 'p' || how == 'x';
+        boolean paper = "pxtl".indexOf(how) >= 0;
         Answer.Times times = how == 'q'
                 ? Answer.Times.heard(Answer.Pace.QUICK)
-                : how == 's' ? Answer.Times.heard(Answer.Pace.SLOW) : Answer.Times.NONE;
+                : how == 's'
+                        ? Answer.Times.heard(Answer.Pace.SLOW)
+                        : how == 't' || how == 'l'
+                                ? new Answer.Times(
+                                        Optional.empty(), Optional.of(Duration.ofSeconds(how == 't' ? 5 : 6)))
+                                : Answer.Times.NONE;
         Instant at = History.START.plus(Duration.ofDays(day)).plusSeconds(position);
         return new Answer(
                 new Answer.Place(new UUID(1, 1), new UUID(2, day), position),
@@ -66,6 +74,29 @@ class HeardPaceTest {
         Progress progress = after(history);
         assertEquals(level, progress.mastery(ASKED.trace()).level());
         assertEquals(Optional.empty(), progress.mastery(ASKED.trace()).medianThinking(), "nobody measured it");
+    }
+
+    /** Reading and two digits take 2.4 s: 2.6 s of five are thinking, within the usual limit of 3 s, and 3.6 of six. */
+    @ParameterizedTest
+    @CsvSource({"0t 0t 0t 1t 1t, FLUENT, 2600", "0l 0l 0l 1l 1l, ACCURATE, 3600", "0t 0t 0t 1l 1l, FLUENT, 2600"})
+    void aTimedPageCanBeQuickByEachAnswersShareOfItsTime(String history, Mastery level, long median) {
+        Progress progress = after(history);
+        assertEquals(level, progress.mastery(ASKED.trace()).level());
+        assertEquals(
+                Optional.of(Duration.ofMillis(median)),
+                progress.mastery(ASKED.trace()).medianThinking());
+    }
+
+    @Test
+    void memoryBelievesATimedPageMoreThanOneThatNobodyTimed() {
+        assertTrue(quick("0t 1t") > quick("0p 1p"), "quick on a page is quick");
+        assertTrue(quick("0t 1t") > quick("0l 1l"), "slow on a page is slow");
+    }
+
+    private static double quick(String history) {
+        return after(history)
+                .memory()
+                .chanceQuick(ASKED.trace().index(), History.at(3).toEpochMilli());
     }
 
     private static double chance(String history) {
