@@ -117,7 +117,7 @@ record PaperEntryPage(
     private static char sign(Mark mark) {
         return switch (mark) {
             case RIGHT -> '+';
-            case SLOW -> '~';
+            case SLOW -> 's';
             case WRONG -> '-';
             case OPEN -> '·';
         };

@@ -85,6 +85,7 @@ class EveryFaceTest {
         JsonObject cells =
                 JsonParser.parseString(ProgressJson.grid("Mina", grid, stones)).getAsJsonObject();
         String told = GridText.sentences(WORDS, "Mina", grid, progress, stones, List.of(), true);
+        fadingMeansTheSame(cells, progress, stones, grid);
         int traces = 0;
         for (Family family : Families.all()) {
             FamilyRecord log = new FamilyRecord(family);
@@ -112,6 +113,47 @@ class EveryFaceTest {
             }
         }
         assertEquals(Trace.COUNT, traces);
+    }
+
+    /** The sign ~ stands where JSON says due_again, unless the parent's own sign goes before it; words say both. */
+    private void fadingMeansTheSame(JsonObject cells, Progress progress, LifetimeProgress stones, Grid grid)
+            throws IOException {
+        int signs = 0;
+        int fading = 0;
+        String meaning = WORDS.say("grid.marks");
+        StringBuilder table = new StringBuilder();
+        GridText.write(table, WORDS, "Mina", grid, stones, List.of(), true);
+        for (JsonElement one : cells.get("families").getAsJsonArray()) {
+            JsonObject cell = one.getAsJsonObject();
+            boolean due = cell.get("due_again").getAsBoolean();
+            fading += due ? 1 : 0;
+            signs += due
+                            && !cell.get("focus").getAsBoolean()
+                            && !cell.get("hold").getAsBoolean()
+                    ? 1
+                    : 0;
+            Family family = Families.all()
+                    .get(cells.get("families").getAsJsonArray().asList().indexOf(one));
+            String corner = stairs(progress, stones, family).replace(meaning, "");
+            assertEquals(due, corner.contains(WORDS.say("grid.fading")), family + "\n" + corner);
+        }
+        assertTrue(fading > 0, "nothing fades, so nothing is shown");
+        assertEquals(signs, tildes(table.toString().replace(meaning, "")), table.toString());
+        String picture = stairs(progress, stones, Family.of(1, 1)).replace(meaning, "");
+        assertEquals(signs, tildes(picture), picture);
+    }
+
+    private static long tildes(String text) {
+        return text.chars().filter(c -> c == '~').count();
+    }
+
+    private String stairs(Progress progress, LifetimeProgress stones, Family chosen) {
+        SteeringKeys steers =
+                new SteeringKeys(WORDS, new Child(new UUID(1, 1), "Mina", now), new Standing(progress, stones));
+        Picture picture = new Picture(130, 40, true);
+        GridPage.Look look = new GridPage.Look(GridPage.View.FAMILY, SelectionScope.FAMILY, false);
+        new GridPage(steers, progress, now, chosen, look, false).draw(picture);
+        return picture.toString();
     }
 
     private static int sum(JsonObject json, String field) {

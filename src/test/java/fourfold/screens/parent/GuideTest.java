@@ -7,10 +7,14 @@ import fourfold.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -43,6 +47,46 @@ class GuideTest {
         String guide = GuidePage.text(words.language());
         for (String level : new String[] {"new", "acquiring", "accurate", "fluent", "lasting"}) {
             assertTrue(guide.contains(words.say("level." + level) + ":"), level);
+        }
+    }
+
+    /** The numbers of the levels' rules, in the order of the table; the rules themselves stand at progress.FactMastery. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "es"})
+    void theTableOfLevelsHasTheNumbersOfTheRules(String language) {
+        Words words = Words.of(Locale.forLanguageTag(language));
+        String guide = GuidePage.text(words.language());
+        assertEquals("", numbers(guide, words.say("level.acquiring")));
+        assertEquals("4 5 2", numbers(guide, words.say("level.accurate")));
+        assertEquals("5 9 10", numbers(guide, words.say("level.fluent")));
+        assertEquals("3 7 28", numbers(guide, words.say("level.lasting")));
+        // Quick by keys, by lines, on a timed page, on one without a time, out loud, and for slow hands.
+        String quick = guide.substring(guide.indexOf(words.say("level.lasting") + ":"));
+        quick = quick.substring(quick.indexOf("\n\n") + 2);
+        quick = quick.substring(0, quick.indexOf("\n\n"));
+        assertEquals(6, quick.lines().filter(l -> l.matches("[^.]{4,30}: .*")).count(), quick);
+        String taken = words.number(0.8);
+        assertTrue(quick.contains(taken), taken);
+    }
+
+    private static String numbers(String guide, String level) {
+        String row =
+                guide.lines().filter(l -> l.startsWith(level + ":")).findFirst().orElseThrow();
+        return row.replaceAll("[^0-9]+", " ").strip();
+    }
+
+    /** What the page of paper is entered with has its own signs: no second meaning of the mark. */
+    @Test
+    void theMarkOfFadingHasOneMeaning() throws IOException {
+        try (Stream<Path> sources = Files.walk(Path.of("src/main/java/fourfold"))) {
+            List<String> drawn = new ArrayList<>();
+            for (Path source :
+                    sources.filter(p -> p.toString().endsWith(".java")).toList()) {
+                if (Files.readString(source).contains("'~'")) {
+                    drawn.add(source.getFileName().toString());
+                }
+            }
+            assertEquals(List.of("Grid.java"), drawn);
         }
     }
 }
