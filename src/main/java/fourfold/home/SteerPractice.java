@@ -6,13 +6,18 @@ import fourfold.log.ParentAction;
 import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
 import fourfold.terminal.SessionClock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
 
 /** What a parent decides for a child. Every method may fail with {@link RecordsFailure}. */
 public final class SteerPractice {
+    /** A clock is put right by less than this from one act to the next. Our own choice. */
+    private static final Duration PUT_RIGHT = Duration.ofSeconds(2);
+
     private final Store store;
     private final SessionClock moments;
 
@@ -21,16 +26,26 @@ public final class SteerPractice {
         this.moments = moments;
     }
 
-    /** Keeps actions of the parent, all with the same time. */
+    /** Keeps actions of the parent, all with the same time; what is kept later counts as done later. */
     public void keep(Child child, List<ParentAction> actions, Instant at) {
+        if (actions.isEmpty()) {
+            return;
+        }
+        Instant after = after(child, at.truncatedTo(ChronoUnit.MILLIS));
         store.keepActions(actions.stream()
-                .map(action -> new ActionRecord(
-                        UUID.randomUUID(),
-                        child.id(),
-                        at.truncatedTo(ChronoUnit.MILLIS),
-                        moments.zoneOffsetMinutes(at),
-                        action))
+                .map(action ->
+                        new ActionRecord(UUID.randomUUID(), child.id(), after, moments.zoneOffsetMinutes(at), action))
                 .toList());
+    }
+
+    /** The time, or the millisecond after the newest act where the clock has not gone on since or was put right a little. */
+    private Instant after(Child child, Instant at) {
+        return store.actions(child.id()).stream()
+                .map(ActionRecord::at)
+                .max(Comparator.naturalOrder())
+                .filter(newest -> !newest.isBefore(at) && newest.isBefore(at.plus(PUT_RIGHT)))
+                .map(newest -> newest.plusMillis(1))
+                .orElse(at);
     }
 
     /**
