@@ -26,17 +26,11 @@ final class HiddenFactors {
         boolean hidden = question.operation() == Operation.DIVIDE
                 && progress.steering().settings().missingFactors()
                 && new SplittableRandom(seed).nextInt(ONE_IN) == 0;
-        return hidden ? new MissingFactor(question) : signed(question, progress);
-    }
-
-    /** The question as it is shown in a lesson: with its sign, unless that has not come yet. */
-    static Prompt signed(Question question, Progress progress) {
-        boolean waits = question.operation() == Operation.DIVIDE && !progress.hasSign(question.trace());
-        return waits ? new MissingFactor(question) : question;
+        return hidden ? new MissingFactor(question) : progress.signed(question);
     }
 
     /** All facts of a family as they are shown. */
     static List<Prompt> signed(Family family, Progress progress) {
-        return family.questions().stream().map(q -> signed(q, progress)).toList();
+        return family.questions().stream().map(progress::signed).toList();
     }
 }

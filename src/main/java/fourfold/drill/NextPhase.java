@@ -60,7 +60,7 @@ record NextPhase(Upcoming upcoming, AttentionSignals attention, Optional<Phase> 
             // What plain lines have said stays in view above.
             Reason reason = surface == Surface.PLAIN ? Reason.MEETING : Reason.COVERED;
             Help help = Help.with(upcoming.picture());
-            Prompt shown = HiddenFactors.signed(upcoming.toMeet().get(0), progress);
+            Prompt shown = progress.signed(upcoming.toMeet().get(0));
             Asking fact = Asking.fresh(shown, Purpose.INTRODUCE, reason, help);
             return Optional.of(new NextPhase(upcoming.afterMeeting(), attention, Optional.of(fact)));
         }

@@ -82,7 +82,7 @@ public final class PrintPages {
             if (order.kind().hasFamilies()) {
                 families(child, order, grid, seed, at).ifPresent(pages::add);
             } else {
-                questions(child, order, grid, seed, at).ifPresent(pages::add);
+                questions(child, order, progress, seed, at).ifPresent(pages::add);
             }
         }
         return pages;
@@ -97,11 +97,13 @@ public final class PrintPages {
                 .map(f -> new PageContent.OfFamilies(order.kind(), child.name(), day(at), f));
     }
 
-    private Optional<PageContent> questions(Child child, PageOrder order, Grid grid, long seed, Instant at) {
+    private Optional<PageContent> questions(Child child, PageOrder order, Progress progress, long seed, Instant at) {
+        Grid grid = Grid.of(progress, at);
         PageKind kind = order.kind();
         PageChoice choice = order.choice().withCount(Math.min(order.choice().count(), kind.most()));
-        List<Prompt> prompts =
-                kind.isGame() ? PaperQuestions.forGame(grid, choice, seed) : PaperQuestions.of(grid, choice, seed);
+        List<Prompt> prompts = PaperQuestions.signed(
+                kind.isGame() ? PaperQuestions.forGame(grid, choice, seed) : PaperQuestions.of(grid, choice, seed),
+                progress);
         // A game needs a few facts to be one.
         if (prompts.size() < (kind.isGame() ? 4 : 1)) {
             return Optional.empty();

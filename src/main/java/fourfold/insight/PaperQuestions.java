@@ -7,6 +7,7 @@ import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.progress.Mastery;
+import fourfold.progress.Progress;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -187,6 +188,13 @@ public final class PaperQuestions {
                 }
             }
         }
+    }
+
+    /** The same, with 7 × ? = 56 in place of a division whose sign has not come yet at home. */
+    public static List<Prompt> signed(List<Prompt> prompts, Progress progress) {
+        return prompts.stream()
+                .map(p -> p instanceof Question question ? progress.signed(question) : p)
+                .toList();
     }
 
     /** A short name of a question on paper: its place among all, in two characters. */

@@ -2,6 +2,10 @@ package fourfold.progress;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Operation;
+import fourfold.facts.Prompt;
+import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import java.util.List;
 
@@ -44,6 +48,12 @@ public final class Dates {
                         || (progress.mastery(division.family().index()).level().atLeast(Mastery.ACCURATE)
                                 && progress.openings().isAfter(progress.since(division.family()), WEEKS_TO_DIVISION));
         };
+    }
+
+    /** The question as it may be shown: with its sign, unless that has not come yet. */
+    public static Prompt signed(Progress progress, Question question) {
+        boolean waits = question.operation() == Operation.DIVIDE && !hasSign(progress, question.trace());
+        return waits ? new MissingFactor(question) : question;
     }
 
     /**

@@ -1,6 +1,7 @@
 package fourfold.progress;
 
 import fourfold.facts.Family;
+import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.ActionRecord;
@@ -267,6 +268,11 @@ public final class Progress {
     /** See {@link Dates#hasSign}. */
     public boolean hasSign(Trace division) {
         return Dates.hasSign(this, division);
+    }
+
+    /** See {@link Dates#signed}. */
+    public Prompt signed(Question question) {
+        return Dates.signed(this, question);
     }
 
     /** The families in the order in which they are to be introduced on the day that is looked at; see {@link Openings}. */

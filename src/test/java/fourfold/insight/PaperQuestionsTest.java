@@ -13,6 +13,7 @@ import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.log.ParentAction;
 import fourfold.progress.History;
+import fourfold.progress.Progress;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -199,5 +200,21 @@ class PaperQuestionsTest {
                 .count();
         // Half of them, give or take five standard deviations.
         assertTrue(firstDivisions > 65 && firstDivisions < 135, firstDivisions + " of 200");
+    }
+
+    /** Dividing by 7 waits for the parent's word, dividing by all else goes by progress. */
+    @Property(tries = 30)
+    void aDivisionIsPrintedWithItsSignOnlyOnceThatHasCome(@ForAll PageChoice.Asked asked, @ForAll long seed) {
+        Progress progress = random(20, seed)
+                .progress(new ParentAction.CalendarEntry("tables", "7:-/later"))
+                .on(History.at(DAY).getEpochSecond() / 86_400);
+        PageChoice choice = new PageChoice(List.of(7), asked, PageChoice.Pick.DUE, 20);
+        List<Prompt> before = PaperQuestions.of(Grid.of(progress, History.at(DAY)), choice, seed);
+        List<Prompt> printed = PaperQuestions.signed(before, progress);
+        assertEquals(before.size(), printed.size());
+        for (int i = 0; i < printed.size(); i++) {
+            boolean waits = before.get(i) instanceof Question q && q.operation() == Operation.DIVIDE && q.right() == 7;
+            assertEquals(waits ? new MissingFactor((Question) before.get(i)) : before.get(i), printed.get(i));
+        }
     }
 }

@@ -46,7 +46,8 @@ record AloudPage(Words words, Child child, List<Prompt> prompts, List<Mark> mark
     /** The questions that need it most, chosen as for a page of paper. */
     static AloudPage of(Words words, Child child, Progress progress, Instant at) {
         PageChoice choice = PageChoice.usual(PageKind.PRACTICE).withCount(QUESTIONS);
-        List<Prompt> prompts = PaperQuestions.of(Grid.of(progress, at), choice, progress.answers());
+        List<Prompt> prompts =
+                PaperQuestions.signed(PaperQuestions.of(Grid.of(progress, at), choice, progress.answers()), progress);
         return new AloudPage(words, child, prompts, List.of(), Optional.empty(), "");
     }
 

@@ -55,7 +55,7 @@ record AwayPage(SteeringKeys steers, List<AwayChoice> choices) implements KeyPag
         Progress progress = steers.progress();
         int width = Math.min(picture.width() - 4, 2 * TEXT);
         int x = (picture.width() - width) / 2;
-        picture.text(x, y, words.asked(choice.weakest()), Ink.STRONG);
+        picture.text(x, y, words.asked(progress.signed(choice.weakest())), Ink.STRONG);
         String way = choice.hint()
                 .map(h -> words.hint(h, q -> words.fact(q.fact())))
                 .orElseGet(() -> words.picture(Depiction.of(progress, choice.family()), choice.weakest()));
