@@ -8,7 +8,7 @@ out=${1:-$(mktemp -d)}; mkdir -p "$out"
 voice=$(command -v espeak-ng || command -v espeak || true)
 failed=0
 for language in en de es; do
-  for page in "grid --plain" "family 6x7 --plain" "plan --plain --runs 2" "rates --plain" "year" "today" "note 7"; do
+  for page in "grid --plain" "family 6x7 --plain" "plan --plain --runs 2" "rates --plain" "year" "today" "calendar --plain" "settings --plain" "history --plain" "note 7"; do
     child=(--demo --child Pip); case $page in note*) child=();; esac
     name="$language-${page%% *}"
     FOURFOLD_LANGUAGE=$language java -jar target/fourfold.jar $page "${child[@]}" > "$out/$name.txt"

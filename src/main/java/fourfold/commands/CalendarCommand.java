@@ -4,6 +4,7 @@ import fourfold.facts.Operation;
 import fourfold.home.Home;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.plain.HomeText;
 import fourfold.plain.Signs;
 import fourfold.progress.Calendar;
 import fourfold.progress.CalendarBeginning;
@@ -81,6 +82,9 @@ final class CalendarCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
@@ -94,6 +98,11 @@ final class CalendarCommand implements Callable<Integer> {
             LocalDate today = home.records().today();
             if (json) {
                 app.world().out().print(CalendarJson.of(whose.name(), progress.steering(), today));
+            } else if (plain) {
+                app.world()
+                        .out()
+                        .print(HomeText.calendar(
+                                app.words(home), progress, today, app.world().unicode()));
             } else {
                 CalendarWords.lines(app.words(home), progress, today)
                         .forEach(line -> app.world()

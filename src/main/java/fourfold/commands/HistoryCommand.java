@@ -2,6 +2,7 @@ package fourfold.commands;
 
 import fourfold.home.Home;
 import fourfold.log.Child;
+import fourfold.plain.HomeText;
 import fourfold.plain.Signs;
 import fourfold.records.ActionsJson;
 import fourfold.screens.parent.HistoryPage;
@@ -30,6 +31,9 @@ final class HistoryCommand implements Callable<Integer> {
     @Option(names = "--json")
     private boolean json;
 
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
+
     @Override
     public Integer call() throws IOException {
         try (Home home = app.open()) {
@@ -38,6 +42,15 @@ final class HistoryCommand implements Callable<Integer> {
                 app.world()
                         .out()
                         .print(ActionsJson.of(whose.name(), home.records().actions(whose)));
+                return ExitCode.DONE;
+            }
+            if (plain) {
+                app.world()
+                        .out()
+                        .print(HomeText.history(
+                                app.words(home),
+                                home.records().actions(whose),
+                                app.world().unicode()));
                 return ExitCode.DONE;
             }
             HistoryPage.lines(app.words(home), home.records().actions(whose))

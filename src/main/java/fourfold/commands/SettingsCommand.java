@@ -1,13 +1,16 @@
 package fourfold.commands;
 
 import fourfold.home.Home;
+import fourfold.home.HouseholdSettings;
 import fourfold.log.Child;
 import fourfold.log.ParentAction;
+import fourfold.plain.HomeText;
 import fourfold.progress.Setting;
 import fourfold.terminal.Theme;
 import fourfold.words.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -62,6 +65,9 @@ final class SettingsCommand implements Callable<Integer> {
 
     @Option(names = "--browser", paramLabel = "on|off")
     private @Nullable String browser;
+
+    @Option(names = "--plain", descriptionKey = "plain")
+    private boolean plain;
 
     @Override
     public Integer call() {
@@ -141,13 +147,21 @@ final class SettingsCommand implements Callable<Integer> {
     }
 
     private void listForAll(Home home) {
-        app.world().out().println("language   " + home.settings().language().orElse(SYSTEM));
-        app.world()
-                .out()
-                .println("theme      " + home.settings().theme().map(Theme::key).orElse(SYSTEM));
-        app.world().out().println("motion     " + (home.settings().isStill() ? "still" : "on"));
-        app.world().out().println("pages      " + home.settings().pagesFolder().orElse(SYSTEM));
-        app.world().out().println("browser    " + (home.settings().showsPages() ? "on" : "off"));
+        forAll(home)
+                .forEach(setting -> app.world()
+                        .out()
+                        .println(String.format(Locale.ROOT, "%-10s %s", setting.getKey(), setting.getValue())));
+    }
+
+    /** The settings of the home, each with its value. */
+    private static List<Map.Entry<String, String>> forAll(Home home) {
+        HouseholdSettings set = home.settings();
+        return List.of(
+                Map.entry("language", set.language().orElse(SYSTEM)),
+                Map.entry("theme", set.theme().map(Theme::key).orElse(SYSTEM)),
+                Map.entry("motion", set.isStill() ? "still" : "on"),
+                Map.entry("pages", set.pagesFolder().orElse(SYSTEM)),
+                Map.entry("browser", set.showsPages() ? "on" : "off"));
     }
 
     private ParentAction action() {
@@ -179,6 +193,16 @@ final class SettingsCommand implements Callable<Integer> {
 
     private void list(Home home, Child whose) {
         var steering = home.records().levels(whose).steering();
+        if (plain) {
+            List<String> all = forAll(home).stream()
+                    .map(setting -> "--" + setting.getKey() + " " + setting.getValue())
+                    .toList();
+            app.world()
+                    .out()
+                    .print(HomeText.settings(
+                            app.words(home), steering, all, app.world().unicode()));
+            return;
+        }
         for (Setting setting : Setting.values()) {
             app.world()
                     .out()

@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
@@ -41,5 +43,23 @@ public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinute
         }
         Collections.reverse(left);
         return List.copyOf(left);
+    }
+
+    /**
+     * All that was done, undos left out, oldest first: actions of one kind that were done at the same moment, such as those
+     * of a whole table, are one thing.
+     */
+    public static List<List<ActionRecord>> together(List<ActionRecord> actions) {
+        Map<List<Object>, List<ActionRecord>> all = new LinkedHashMap<>();
+        for (ActionRecord record : actions.stream().sorted(IN_ORDER).toList()) {
+            if (!(record.action() instanceof ParentAction.Undo)) {
+                Object kind = record.action() instanceof ParentAction.Choose
+                        ? record.id()
+                        : record.action().getClass();
+                all.computeIfAbsent(List.of(record.at(), kind), k -> new ArrayList<>())
+                        .add(record);
+            }
+        }
+        return new ArrayList<>(all.values());
     }
 }

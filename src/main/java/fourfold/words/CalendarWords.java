@@ -103,6 +103,15 @@ public final class CalendarWords {
 
     /** What the calendar comes to on a day, line by line. */
     public static List<String> lines(Words words, Progress progress, LocalDate today) {
+        return lines(words, progress, today, "calendar.table");
+    }
+
+    /** The same in sentences. */
+    public static List<String> sentences(Words words, Progress progress, LocalDate today) {
+        return lines(words, progress, today, "plain.calendar.table");
+    }
+
+    private static List<String> lines(Words words, Progress progress, LocalDate today, String tableKey) {
         Calendar calendar = progress.steering().calendar();
         List<String> lines = new ArrayList<>(List.of(year(words, calendar, today)));
         lines.add(practice(words, progress.steering()));
@@ -113,7 +122,7 @@ public final class CalendarWords {
         }
         for (int table : progress.steering().order()) {
             lines.add(words.say(
-                    "calendar.table",
+                    tableKey,
                     table,
                     lesson(words, calendar, table, Operation.MULTIPLY, today),
                     lesson(words, calendar, table, Operation.DIVIDE, today)));

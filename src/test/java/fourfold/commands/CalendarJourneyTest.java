@@ -37,7 +37,8 @@ class CalendarJourneyTest {
     private List<String> acts() {
         return Rows.column(
                 file(),
-                "SELECT kind || ' ' || detail FROM act WHERE kind IN ('calendar', 'taught', 'undo')" + " ORDER BY nr");
+                "SELECT kind || ' ' || detail FROM act WHERE kind IN ('calendar', 'taught', 'away', 'undo')"
+                        + " ORDER BY nr");
     }
 
     @Test
@@ -87,6 +88,37 @@ class CalendarJourneyTest {
             shows(journey, "◄when taught►");
             journey.keys("Esc");
             shows(journey, "of 55 families fluent");
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"80, 24", "60, 20"})
+    void singleDaysGetNotesTicksAndSpansOffByKeys(int columns, int rows) {
+        try (Journey journey = opened(columns, rows, true)) {
+            journey.keys("Down Down Enter");
+            shows(journey, "Day");
+            int before = acts().size();
+            journey.keys("c");
+            shows(journey, "✓ cards");
+            assertTrue(acts().get(before).startsWith("away "), acts().get(before));
+            journey.keys("u");
+            assertFalse(journey.picture().contains("✓ cards"), journey::picture);
+            journey.keys("Right n").type("museum").keys("Enter");
+            shows(journey, "museum");
+            assertTrue(acts().get(acts().size() - 1).contains("day"), acts().get(acts().size() - 1));
+            journey.keys("g");
+            shows(journey, "has not come yet");
+            // Ten days off from here, marked with four keys beside the arrows.
+            journey.keys("s").keys("Right Right Right Right Right Right Right Right Right");
+            shows(journey, " to ");
+            journey.keys("o");
+            shows(journey, "off");
+            String kept = acts().get(acts().size() - 1);
+            assertTrue(kept.matches("calendar off.*\\.\\..*"), kept);
+            journey.keys("o");
+            assertTrue(acts().get(acts().size() - 1).startsWith("calendar on"), "the last day alone is no longer off");
+            journey.keys("Enter");
+            shows(journey, "Week of");
         }
     }
 

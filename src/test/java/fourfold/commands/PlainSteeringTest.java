@@ -22,12 +22,15 @@ class PlainSteeringTest {
     private Path folder;
 
     private static String said(Path file, String command) {
+        String out = run(file, command);
+        assertTrue(out.lines().allMatch(l -> l.equals(l.strip()) && !l.contains("  ")), "a line drawn: " + out);
+        return out;
+    }
+
+    private static String run(Path file, String command) {
         CommandRun run = CommandRun.of(file, command.split(" "));
         assertEquals("", run.err());
         assertEquals(0, run.code());
-        assertTrue(
-                run.out().lines().allMatch(l -> l.equals(l.strip()) && !l.contains("  ")),
-                "a line drawn: " + run.out());
         return run.out();
     }
 
@@ -66,5 +69,31 @@ class PlainSteeringTest {
         assertTrue(said(file, "plan --plain --runs 0").contains("The 7 times table: families 10, met "));
         assertTrue(said(file, "rates --plain").contains("facts correct a minute, of "));
         assertTrue(said(file, "today").lines().count() == 2);
+    }
+
+    @Test
+    void theCalendarTheSettingsAndWhatWasDoneAreSentences() {
+        Path file = folder.resolve("sample.db");
+        Sample.fill(file);
+        run(file, "calendar --start 2026-03-02 --begin england");
+        run(file, "calendar --table 7 --divide 12");
+        run(file, "taught 7 multiply");
+        run(file, "focus 7x8");
+        run(file, "focus 7x8 --end");
+        said(file, "settings minutes 6 --plain");
+        String calendar = said(file, "calendar --plain");
+        assertTrue(calendar.contains("The 7 times table: multiplication taught on "), calendar);
+        assertTrue(calendar.contains("; division week 12, from "), calendar);
+        String settings = said(file, "settings --plain");
+        assertTrue(
+                settings.contains("Minutes a drill: 6 minutes. To change it: fourfold settings minutes and"), settings);
+        assertTrue(settings.contains("For all children: --language system;"), settings);
+        String history = said(file, "history --plain");
+        assertTrue(history.contains("7 times 8"), history);
+        assertTrue(history.contains("table 7 taught: multiplication "), history);
+        for (String text : new String[] {calendar, settings, history}) {
+            assertTrue(text.lines().allMatch(l -> l.matches(".*[.?!]")), text);
+            assertFalse(text.matches("(?s).*[×÷·].*"), text);
+        }
     }
 }

@@ -1,11 +1,11 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Operation;
+import fourfold.log.AwayPractice;
 import fourfold.log.ParentAction;
 import fourfold.progress.Calendar;
 import fourfold.progress.CalendarBeginning;
 import fourfold.progress.CalendarEntries;
-import fourfold.progress.DateSpan;
 import fourfold.progress.TableLessons;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Key;
@@ -25,17 +25,17 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The home's calendar: the start of the school year, the days of practice, a week to mark as off or to note something for,
- * and when each table is taught.
+ * The home's calendar: the start of the school year, the days of practice, days and weeks to mark as off,
+ * to note something for or to tick off practice on, and when each table is taught.
  *
  * @param today the day that is called today
  * @param chosen the marked line, from 0
  * @param dividing whether the division of the marked table is chosen, and not its multiplication
- * @param monday the week that is shown in its line
+ * @param days the week, or the days, that are shown in their line
  * @param note the note that is being typed; empty if none is
  */
 record CalendarPage(
-        SteeringKeys steers, LocalDate today, int chosen, boolean dividing, LocalDate monday, Optional<String> note)
+        SteeringKeys steers, LocalDate today, int chosen, boolean dividing, CalendarDays days, Optional<String> note)
         implements KeyPage {
     static final int START = 0;
     static final int DAYS = 1;
@@ -44,7 +44,7 @@ record CalendarPage(
     static final int TABLES = 4;
 
     static CalendarPage of(SteeringKeys steers, LocalDate today) {
-        return new CalendarPage(steers, today, START, false, Calendar.monday(today), Optional.empty());
+        return new CalendarPage(steers, today, START, false, CalendarDays.week(today), Optional.empty());
     }
 
     Words words() {
@@ -82,19 +82,26 @@ record CalendarPage(
             return types(key);
         }
         return switch (key.key().kind()) {
-            case UP -> to(Math.floorMod(chosen - 1, lines()), dividing, monday);
-            case DOWN -> to(Math.floorMod(chosen + 1, lines()), dividing, monday);
+            case UP -> to(Math.floorMod(chosen - 1, lines()), dividing, days);
+            case DOWN -> to(Math.floorMod(chosen + 1, lines()), dividing, days);
             case LEFT -> changed(-1, key.at());
             case RIGHT -> changed(1, key.at());
-            case ENTER -> chosen >= TABLES ? to(chosen, !dividing, monday) : PageResult.of(this);
+            case ENTER -> turned();
             case DIGIT -> chosen == DAYS ? day(key.key().digit(), key.at()) : PageResult.of(this);
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
             default -> letter(key.key(), key.at());
         };
     }
 
-    private PageResult to(int line, boolean divides, LocalDate week) {
-        return PageResult.of(new CalendarPage(steers.say(""), today, line, divides, week, note));
+    /** Division in place of multiplication, single days in place of weeks. */
+    private PageResult turned() {
+        return chosen >= TABLES
+                ? to(chosen, !dividing, days)
+                : chosen == WEEK ? to(chosen, dividing, days.turned(today)) : PageResult.of(this);
+    }
+
+    private PageResult to(int line, boolean divides, CalendarDays shown) {
+        return PageResult.of(new CalendarPage(steers.say(""), today, line, divides, shown, note));
     }
 
     private PageResult letter(Key key, Instant at) {
@@ -105,13 +112,41 @@ record CalendarPage(
         } else if (key.is('t') && chosen >= TABLES) {
             String line = words().say("command.taught." + operation().word(), table());
             return PageResult.of(this, steers.keep(new ParentAction.Taught(table(), operation()), at, line));
-        } else if (key.is('o') && chosen == WEEK) {
-            DateSpan week = new DateSpan(monday, monday.plusDays(6));
-            return kept(CalendarEntries.off(week, !calendar().isWeekOff(monday)), at);
-        } else if (key.is('n') && chosen == WEEK) {
-            return PageResult.of(typing(Optional.of(calendar().weekLabels().getOrDefault(monday, ""))));
+        }
+        return chosen == WEEK ? ofDays(key, at) : PageResult.of(this);
+    }
+
+    private PageResult ofDays(Key key, Instant at) {
+        if (key.is('o')) {
+            CalendarPage next = new CalendarPage(steers, today, chosen, dividing, days.plain(), note);
+            return PageResult.of(
+                    next,
+                    steers.keep(
+                            CalendarEntries.off(days.span(), !days.isOff(calendar())),
+                            at,
+                            words().say("calendar.kept")));
+        } else if (key.is('s')) {
+            return to(chosen, dividing, days.begun());
+        } else if (key.is('n')) {
+            return PageResult.of(typing(Optional.of(days.note(calendar()))));
+        }
+        for (AwayPractice practice : AwayPractice.values()) {
+            if (days.single() && key.is(practice.key().charAt(0))) {
+                return ticked(practice, at);
+            }
         }
         return PageResult.of(this);
+    }
+
+    /** Practice away from the screen counts on the day on which it was done. */
+    private PageResult ticked(AwayPractice practice, Instant at) {
+        String day = words().namedDate(days.day());
+        if (days.day().isAfter(today)) {
+            String notYet = words().say("calendar.notyet", day);
+            return PageResult.of(new CalendarPage(steers.say(notYet), today, chosen, dividing, days, note));
+        }
+        String line = words().say("command.away.done", day, words().say("away.kind." + practice.key()));
+        return PageResult.of(this, steers.keep(new ParentAction.Away(days.day(), practice), at, line));
     }
 
     private PageResult kept(ParentAction action, Instant at) {
@@ -150,7 +185,7 @@ record CalendarPage(
                 int count = steers.progress().steering().settings().days() + by;
                 yield count < 1 || count > 7 ? PageResult.of(this) : kept(CalendarEntries.days(count), at);
             }
-            case WEEK -> to(chosen, dividing, monday.plusWeeks(by));
+            case WEEK -> to(chosen, dividing, days.moved(by));
             case EARLY -> kept(CalendarEntries.early(by > 0), at);
             default -> otherWeek(by, at);
         };
@@ -165,7 +200,7 @@ record CalendarPage(
         }
         if (week > 0 && calendar().start().isEmpty()) {
             return PageResult.of(new CalendarPage(
-                    steers.say(words().say("calendar.startfirst")), today, chosen, dividing, monday, note));
+                    steers.say(words().say("calendar.startfirst")), today, chosen, dividing, days, note));
         }
         return kept(CalendarEntries.tables(Map.of(table(), lessons.with(operation(), week))), at);
     }
@@ -175,17 +210,17 @@ record CalendarPage(
         if (number < 1 || number > 7) {
             return PageResult.of(this);
         }
-        Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
-        days.addAll(calendar().days());
+        Set<DayOfWeek> named = EnumSet.noneOf(DayOfWeek.class);
+        named.addAll(calendar().days());
         DayOfWeek day = DayOfWeek.of(number);
-        if (!days.remove(day)) {
-            days.add(day);
+        if (!named.remove(day)) {
+            named.add(day);
         }
-        return days.isEmpty() ? PageResult.of(this) : kept(CalendarEntries.days(days), at);
+        return named.isEmpty() ? PageResult.of(this) : kept(CalendarEntries.days(named), at);
     }
 
     private CalendarPage typing(Optional<String> text) {
-        return new CalendarPage(steers, today, chosen, dividing, monday, text);
+        return new CalendarPage(steers, today, chosen, dividing, days, text);
     }
 
     private PageResult types(PageEvent.Pressed key) {
@@ -193,7 +228,7 @@ record CalendarPage(
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(typing(Optional.empty()));
             case ENTER -> {
-                ParentAction entry = CalendarEntries.note(monday, true, text);
+                ParentAction entry = CalendarEntries.note(days.day(), !days.single(), text);
                 yield PageResult.of(
                         typing(Optional.empty()), steers.keep(entry, key.at(), words().say("calendar.kept")));
             }
@@ -203,6 +238,6 @@ record CalendarPage(
 
     @Override
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
-        return PageResult.of(new CalendarPage(steers.after(outcome), today, chosen, dividing, monday, note));
+        return PageResult.of(new CalendarPage(steers.after(outcome), today, chosen, dividing, days, note));
     }
 }

@@ -9,6 +9,7 @@ import fourfold.terminal.Wrapping;
 import fourfold.words.CalendarWords;
 import fourfold.words.Words;
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -58,7 +59,8 @@ final class CalendarPicture {
                 name("calendar.row.start")
                         + calendar.start().map(words::date).orElseGet(() -> words.say("calendar.row.none"));
             case CalendarPage.DAYS -> name("calendar.row.days") + days();
-            case CalendarPage.WEEK -> name("calendar.row.week") + week();
+            case CalendarPage.WEEK ->
+                name(page.days().single() ? "calendar.row.day" : "calendar.row.week") + shownDays();
             case CalendarPage.EARLY ->
                 name("calendar.row.early") + words.say("settings.value." + (calendar.early() ? "yes" : "no"));
             default -> {
@@ -84,14 +86,30 @@ final class CalendarPicture {
         return days.isEmpty() ? words.counted("calendar.row.perweek", count, count) : CalendarWords.days(words, days);
     }
 
-    private String week() {
-        Optional<Integer> number = calendar.week(page.monday().plusDays(6));
-        String state = calendar.isWeekOff(page.monday())
-                ? words.say("calendar.row.off")
-                : number.map(n -> words.say("calendar.week", n)).orElse("");
-        String noted = calendar.weekLabels().getOrDefault(page.monday(), "");
-        return (words.date(page.monday()) + "  " + state + (noted.isEmpty() ? "" : "  " + words.quoted(noted)))
-                .stripTrailing();
+    /** The week or the day, or all from one to another; whether it is off, its note, and what was practised. */
+    private String shownDays() {
+        CalendarDays days = page.days();
+        Optional<Integer> number =
+                days.single() ? Optional.empty() : calendar.week(days.day().plusDays(6));
+        List<String> parts = new ArrayList<>();
+        parts.add(
+                days.from().isPresent()
+                        ? CalendarWords.span(words, days.span())
+                        : days.single() ? words.namedDate(days.day()) : words.date(days.day()));
+        if (days.isOff(calendar)) {
+            parts.add(words.say("calendar.row.off"));
+        } else {
+            number.ifPresent(n -> parts.add(words.say("calendar.week", n)));
+        }
+        if (!days.note(calendar).isEmpty()) {
+            parts.add(words.quoted(days.note(calendar)));
+        }
+        if (days.single()) {
+            calendar.away().getOrDefault(days.day(), Set.of()).stream()
+                    .sorted()
+                    .forEach(w -> parts.add("✓ " + words.say("away.kind." + w.key())));
+        }
+        return String.join("  ", parts);
     }
 
     private String cell(int table, Operation operation, boolean marked) {
@@ -110,7 +128,7 @@ final class CalendarPicture {
             case CalendarPage.START ->
                 CalendarWords.year(words, calendar, page.today()) + " " + words.say("calendar.help.begin");
             case CalendarPage.DAYS -> words.say("calendar.help.days");
-            case CalendarPage.WEEK -> words.say("calendar.help.week");
+            case CalendarPage.WEEK -> words.say(page.days().single() ? "calendar.help.day" : "calendar.help.week");
             case CalendarPage.EARLY ->
                 words.say("calendar.help.early")
                         + CalendarWords.waiting(words, page.steers().progress())

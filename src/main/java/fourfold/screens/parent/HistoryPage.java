@@ -2,7 +2,6 @@ package fourfold.screens.parent;
 
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
-import fourfold.log.ParentAction;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -18,10 +17,8 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 
@@ -34,7 +31,7 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
         Set<UUID> inForce = new HashSet<>();
         ActionRecord.inForce(actions).forEach(a -> inForce.add(a.id()));
         List<String> lines = new ArrayList<>();
-        for (List<ActionRecord> together : together(actions)) {
+        for (List<ActionRecord> together : ActionRecord.together(actions)) {
             ActionRecord first = together.get(0);
             OffsetDateTime at = first.at().atOffset(ZoneOffset.ofTotalSeconds(60 * first.zoneOffsetMinutes()));
             String time = words.shortDate(at.toLocalDate()) + " " + CLOCK.format(at);
@@ -45,22 +42,6 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
         }
         Collections.reverse(lines);
         return List.copyOf(lines);
-    }
-
-    /** Actions of one kind that were done at the same moment, such as those of a whole table, are one thing. */
-    private static List<List<ActionRecord>> together(List<ActionRecord> actions) {
-        Map<List<Object>, List<ActionRecord>> all = new LinkedHashMap<>();
-        for (ActionRecord record :
-                actions.stream().sorted(ActionRecord.IN_ORDER).toList()) {
-            if (!(record.action() instanceof ParentAction.Undo)) {
-                Object kind = record.action() instanceof ParentAction.Choose
-                        ? record.id()
-                        : record.action().getClass();
-                all.computeIfAbsent(List.of(record.at(), kind), k -> new ArrayList<>())
-                        .add(record);
-            }
-        }
-        return new ArrayList<>(all.values());
     }
 
     @Override
