@@ -152,4 +152,50 @@ class ActsShownTest {
         assertFalse(run.out().contains("--yes"), run.out());
         assertEquals(CommandRun.of(file, "restore", "nope", "--yes").err(), run.err());
     }
+
+    /** A table is ten acts in the log and says so; one is one. */
+    @Test
+    void whatIsCountedIsCountedInPlainEnglish() {
+        Path file = Practised.once(folder);
+        said(file, "focus", "7x8");
+        String one = said(file, "salvage", folder.resolve("one.db").toString());
+        assertTrue(one.contains("1 change by a parent"), one);
+        assertTrue(one.contains("1 drill,"), one);
+        said(file, "hold", "7");
+        String more = said(file, "salvage", folder.resolve("more.db").toString());
+        assertTrue(more.contains("11 changes by parents (a table counts once for each family)"), more);
+    }
+
+    /** On the page and in the settings five to ten; the command lets a grown-up choose otherwise. */
+    @Test
+    void howLongADrillLastsHasOneRangeForChildrenAndOneForTheCommand() {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        try (Journey journey = new Journey(file, next, 80, 24, true)) {
+            journey.keys("1 Left Left Left Left Left Left Left");
+            shows(journey, "[5]");
+            journey.keys("Right Right Right Right Right Right Right Right Right");
+            shows(journey, "[10]");
+        }
+        assertEquals(2, CommandRun.of(file, "settings", "minutes", "11").code());
+        CommandRun tooLong = CommandRun.of(file, "drill", "--plain", "--minutes", "31");
+        assertEquals(2, tooLong.code());
+        assertTrue(tooLong.err().contains("from 1 to 30"), tooLong.err());
+        String help = said(file, "help", "drill").replaceAll("\\s+", " ");
+        assertTrue(help.contains("1 to 30") && help.contains("5 to 10"), help);
+    }
+
+    @Test
+    void aFamilysPageAndTheSettingsSayWordsAndNoShorthand() {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        try (Journey journey = new Journey(file, next, 80, 24, true)) {
+            journey.keys("3 Enter");
+            shows(journey, "how likely a quick right answer is now, in a week, in a month");
+            String picture = journey.picture();
+            assertFalse(picture.matches("(?s).*\\d d\\b.*|.*/30d.*"), picture);
+            journey.keys("Esc s Down");
+            shows(journey, "Usual: within 3 s.");
+        }
+    }
 }
