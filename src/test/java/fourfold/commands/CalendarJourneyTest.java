@@ -8,7 +8,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,6 +123,12 @@ class CalendarJourneyTest {
             assertTrue(acts().get(acts().size() - 1).startsWith("calendar on"), "the last day alone is no longer off");
             journey.keys("Enter");
             shows(journey, "Week of");
+            // Three weeks, begun with the last.
+            journey.keys("s Left Left o");
+            kept = acts().get(acts().size() - 1);
+            Matcher days = Pattern.compile("calendar off (\\S+)\\.\\.(\\S+)").matcher(kept);
+            assertTrue(days.matches(), kept);
+            assertEquals(20, ChronoUnit.DAYS.between(LocalDate.parse(days.group(1)), LocalDate.parse(days.group(2))));
         }
     }
 

@@ -25,8 +25,10 @@ record CalendarDays(LocalDate day, boolean single, Optional<LocalDate> from) {
 
     /** Single days in place of weeks, beginning with today if it lies in the week, or weeks in place of days. */
     CalendarDays turned(LocalDate today) {
-        LocalDate first = !single && Calendar.monday(today).equals(day) ? today : single ? Calendar.monday(day) : day;
-        return new CalendarDays(first, !single, from);
+        if (single) {
+            return new CalendarDays(Calendar.monday(day), false, from);
+        }
+        return new CalendarDays(Calendar.monday(today).equals(day) ? today : day, true, from);
     }
 
     /** A span begins here; where one was begun, it is given up. */
@@ -41,17 +43,18 @@ record CalendarDays(LocalDate day, boolean single, Optional<LocalDate> from) {
 
     /** All of its days; a span may be begun at either end. */
     DateSpan span() {
-        LocalDate last = single ? day : day.plusDays(6);
-        LocalDate first = from.orElse(day);
-        return first.isAfter(day) ? new DateSpan(day, first) : new DateSpan(first, last);
+        LocalDate other = from.orElse(day);
+        LocalDate later = other.isAfter(day) ? other : day;
+        return new DateSpan(other.isAfter(day) ? day : other, single ? later : later.plusDays(6));
     }
 
     /** Whether all that is shown is off already. */
     boolean isOff(Calendar calendar) {
+        if (from.isEmpty() && !single) {
+            return calendar.isWeekOff(day);
+        }
         DateSpan all = span();
-        return from.isEmpty() && !single
-                ? calendar.isWeekOff(day)
-                : all.first().datesUntil(all.last().plusDays(1)).allMatch(calendar::isOff);
+        return all.first().datesUntil(all.last().plusDays(1)).allMatch(calendar::isOff);
     }
 
     /** What was noted for the day or the week. */
