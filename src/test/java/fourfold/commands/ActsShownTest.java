@@ -180,7 +180,7 @@ class ActsShownTest {
         assertEquals(2, CommandRun.of(file, "settings", "minutes", "11").code());
         CommandRun tooLong = CommandRun.of(file, "drill", "--plain", "--minutes", "31");
         assertEquals(2, tooLong.code());
-        assertTrue(tooLong.err().contains("from 1 to 30"), tooLong.err());
+        assertTrue(tooLong.err().contains("lasts 1 to 30"), tooLong.err());
         String help = said(file, "help", "drill").replaceAll("\\s+", " ");
         assertTrue(help.contains("1 to 30") && help.contains("5 to 10"), help);
     }
