@@ -126,7 +126,7 @@ class CalendarJourneyTest {
             // Three weeks, begun with the last.
             journey.keys("s Left Left o");
             kept = acts().get(acts().size() - 1);
-            Matcher days = Pattern.compile("calendar off (\\S+)\\.\\.(\\S+)").matcher(kept);
+            Matcher days = Pattern.compile("calendar off=(\\S+)\\.\\.(\\S+)").matcher(kept);
             assertTrue(days.matches(), kept);
             assertEquals(20, ChronoUnit.DAYS.between(LocalDate.parse(days.group(1)), LocalDate.parse(days.group(2))));
         }
