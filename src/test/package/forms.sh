@@ -67,22 +67,18 @@ def megabytes(*places):
 
 load = open("/proc/loadavg").read().split()[:3]
 forms = {"java -jar": plain, "portable folder": [portable], "application folder": [application], "Debian package": [debian]}
-first = {name: shown(forms[name], PAGE) for name in ("portable folder", "application folder")}
-for _ in range(240):
-    if len(glob.glob(work + "/cache/fourfold/classes-*/fourfold.jsa")) > 0:
-        break
-    time.sleep(0.5)
-# One folder's archive of classes takes the place of another's; each form has a cache of its own from here on.
+first = {}
+# Each with a cache of its own: a first start sweeps out what another form has archived there.
 for name in ("portable folder", "application folder"):
-    cache = work + "/cache of " + name.split()[0]
+    cache = work + "/cache-" + name.split()[0]
     forms[name] = ["env", "XDG_CACHE_HOME=" + cache] + forms[name]
-    shown(forms[name], PAGE)
-    for _ in range(240):
+    first[name] = shown(forms[name], PAGE)
+    for _ in range(60):
         if glob.glob(cache + "/fourfold/classes-*/fourfold.jsa"):
             break
         time.sleep(0.5)
     else:
-        sys.exit("no archive of classes for the " + name)
+        sys.exit("no archive of classes for the " + name + ": " + str(glob.glob(cache + "/fourfold/*/*")))
 kinds = {("bare frame", ""): lambda: shown(bare, FRAME)}
 for name, command in forms.items():
     kinds[name, "first page"] = lambda c=command: shown(c, PAGE)
