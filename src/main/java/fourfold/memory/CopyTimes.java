@@ -41,12 +41,12 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
 
     /** The median of the first keys in force; there must be one. */
     double firstKey() {
-        return median(firstKeys);
+        return Median.of(firstKeys);
     }
 
     /** The median of the whole times in force; there must be one. */
     double whole() {
-        return median(wholes);
+        return Median.of(wholes);
     }
 
     private static long[] appended(long[] kept, int from, long last) {
@@ -59,12 +59,5 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
         int[] longer = Arrays.copyOfRange(kept, from, kept.length + 1);
         longer[longer.length - 1] = last;
         return longer;
-    }
-
-    private static double median(int[] times) {
-        int[] sorted = times.clone();
-        Arrays.sort(sorted);
-        int half = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
     }
 }

@@ -18,6 +18,14 @@ public final class Median {
         return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }
 
+    /** The same of whole numbers. */
+    static double of(int[] numbers) {
+        int[] sorted = numbers.clone();
+        Arrays.sort(sorted);
+        int half = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
+    }
+
     /** The index, from 0, of the lower median among {@code count} sorted numbers: one of them, never between two. */
     public static int lowerPlace(int count) {
         return (count - 1) / 2;

@@ -10,7 +10,10 @@ public final class Ticks {
     /** Steps of the library's own machine between two ticks. */
     private static final int STEPS = 10_000;
 
-    /** A check of all pages and rows makes about one tick for so many bytes of a file of answers; measured. */
+    /**
+     * A check of all pages and rows makes about one tick for so many bytes. Measured with 100,000 answers: 5,340 bytes in a
+     * file made today, 8,200 in one brought up from an earlier schema.
+     */
     private static final long CHECKED_BYTES = 7_000;
 
     private Ticks() {}

@@ -1,7 +1,6 @@
 package fourfold.benchmark;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,10 +16,6 @@ import org.junit.jupiter.api.io.TempDir;
 class StartBenchmark {
     private static final int ROUNDS = Integer.getInteger("fourfold.rounds", 25);
     private static final int ANSWERS = 10_000;
-
-    /** Made by {@code mvn -q -DskipTests -Papplication package}; measured too if it is there. */
-    private static final Path APPLICATION =
-            Path.of("target", "application", "fourfold", "bin", "fourfold").toAbsolutePath();
 
     @TempDir
     private Path folder;
@@ -43,11 +38,6 @@ class StartBenchmark {
         kinds.put("--demo grid", () -> Packaged.run(Packaged.opened("--demo", "--child", "Pip", "grid"), store));
         kinds.put("java -jar, first page", () -> frame(Packaged.program(), store, "Who wants to practise?"));
         kinds.put("java -jar, grid", () -> Packaged.run(Packaged.program("grid"), store));
-        if (Files.isExecutable(APPLICATION)) {
-            List<String> application = List.of(APPLICATION.toString());
-            kinds.put("application, first page", () -> frame(application, store, "Who wants to practise?"));
-            kinds.put("application, grid", () -> Packaged.run(List.of(APPLICATION.toString(), "grid"), store));
-        }
         Map<String, Times> times = new LinkedHashMap<>();
         kinds.keySet().forEach(kind -> times.put(kind, new Times()));
         Report report = new Report("start", "Start: process start to the first painted frame, or to the end");
