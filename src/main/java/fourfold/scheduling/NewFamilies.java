@@ -172,7 +172,9 @@ final class NewFamilies {
         if (here.familiesMet() >= Rails.FEW || here.left.isNegative()) {
             return Optional.empty();
         }
-        double enough = misses == PLAUSIBLE.length - 1 ? PLAUSIBLE[misses] : AS_LIKELY_AS_NOT;
+        // An inverse that is owed needs something before it, so there it may be less than sure.
+        boolean sure = misses == PLAUSIBLE.length - 1 && !here.asked.isAnyOwed();
+        double enough = sure ? PLAUSIBLE[misses] : AS_LIKELY_AS_NOT;
         return here.progress.introductionOrder().stream()
                 .filter(f -> f.contains(1) || f.contains(10))
                 .filter(f -> here.memory.chanceKnown(f) >= enough)

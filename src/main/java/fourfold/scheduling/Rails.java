@@ -59,7 +59,10 @@ final class Rails {
         this.few = here.familiesMetBefore() < FEW;
         for (int t = 0; t < Trace.COUNT; t++) {
             missed[ChoiceContext.familyOf(t)] |= asked.errors(t) > 0;
-            rests[t] = here.familiesMet() >= ENOUGH_FAMILIES && asked.errors(t) >= MOST_ERRORS;
+            // An inverse that is owed comes once more all the same.
+            boolean owed =
+                    !ChoiceContext.isProduct(t) && asked.owedSince(ChoiceContext.familyOf(t)) < TurnHistory.NEVER;
+            rests[t] = here.familiesMet() >= ENOUGH_FAMILIES && asked.errors(t) >= MOST_ERRORS && !owed;
         }
         for (int f = 0; f < Families.COUNT; f++) {
             noteDivisions(f);
@@ -81,7 +84,7 @@ final class Rails {
         return here.isMet(trace) && !rests[trace] && !here.isHeld(ChoiceContext.familyOf(trace));
     }
 
-    /** Whether the trace is left out for the rest of this drill: it was missed twice. */
+    /** Whether the trace is left out for the rest of this drill: it was missed twice, and is not owed. */
     boolean rests(int trace) {
         return rests[trace];
     }

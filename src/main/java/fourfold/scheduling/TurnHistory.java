@@ -132,6 +132,16 @@ final class TurnHistory {
         return lastRight[trace];
     }
 
+    /** Whether a product of this drill still waits for its inverse. */
+    boolean isAnyOwed() {
+        for (int since : owedSince) {
+            if (since < NEVER) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Turns since the family's last product that no division has followed; {@link #NEVER} if nothing is owed. */
     int owedSince(int family) {
         return owedSince[family];

@@ -179,8 +179,10 @@ final class DrillLaws {
                 missed.add(trace);
             }
         }
+        // With fewer than three families left nothing could stand between a product and its inverse.
+        boolean room = isAnythingLeft(after, asked);
         owed.keySet().stream()
-                .filter(after::isMet)
+                .filter(f -> room && after.isMet(f))
                 .forEach(f -> breach(
                         "no inverse",
                         where + ": " + f
@@ -284,7 +286,9 @@ final class DrillLaws {
         return fourfold.facts.Families.traces().stream()
                         .filter(t -> t.operation() == Operation.DIVIDE
                                 && after.mastery(t).isMet())
-                        .filter(t -> after.isMet(t.family()) && !after.isHeld(t.family()))
+                        .filter(t -> after.isMet(t.family())
+                                && !after.isHeld(t.family())
+                                && !after.isBeforeItsDate(t.family()))
                         .filter(t -> times.getOrDefault(t, 0) < 3 && !missed.contains(t))
                         .map(Trace::family)
                         .distinct()
