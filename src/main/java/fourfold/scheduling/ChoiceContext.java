@@ -89,8 +89,9 @@ final class ChoiceContext {
         }
     }
 
+    /** By its divisions: a product may have been only tried, and such a family must not begin to count within a drill. */
     private boolean wasAskedBefore(int f) {
-        boolean before = progress.mastery(f).asked() > asked.times(f);
+        boolean before = false;
         for (int division : DIVISIONS[f]) {
             before |= progress.mastery(division).asked() > asked.times(division);
         }
@@ -156,7 +157,7 @@ final class ChoiceContext {
         return familyMet[family];
     }
 
-    /** How many families were asked from memory before this drill. */
+    /** Of how many families a division was asked from memory before this drill. */
     int familiesMetBefore() {
         return familiesMetBefore;
     }

@@ -17,7 +17,7 @@ final class Ending {
     private static final double SURE_AFTERWARDS = 0.96;
 
     /** After so many errors in a row one more sure fact is no comfort. */
-    private static final int MOST_ERRORS = 2;
+    private static final int MOST_ERRORS = 4;
 
     private final ChoiceContext here;
     private final Rails rails;
@@ -63,7 +63,7 @@ final class Ending {
         if (sure || here.asked.errorsInARow() > MOST_ERRORS) {
             return Optional.empty();
         }
-        return surest(SURE).or(() -> right ? Optional.empty() : surest(0));
+        return surest(SURE).or(() -> right ? Optional.empty() : between());
     }
 
     /** The surest division that may come, of those that are at least so sure; a neighbour rather than none. */
@@ -73,7 +73,7 @@ final class Ending {
         return best < 0 ? Optional.empty() : Optional.of(here.ask(best));
     }
 
-    /** What keeps an owed inverse apart from what came before it; one asked often enough rather than no inverse. */
+    /** The surest that may come; one asked often enough rather than no inverse, or an error as the last of all. */
     private Optional<Turn> between() {
         return surest(0).or(() -> {
             int best = surest(0, rails::bearsOnceMore);

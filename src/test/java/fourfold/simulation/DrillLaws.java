@@ -34,10 +34,13 @@ import java.util.UUID;
 final class DrillLaws {
     static final double SURE = 0.95;
     private static final int FEW = 8;
+
+    /** With so many families a fact missed twice rests until the next drill. */
+    private static final int ENOUGH_TO_REST = 12;
+
     private static final Duration SHORTEST = Duration.ofMinutes(5);
     private static final Duration LATE = Duration.ofMinutes(2);
     private static final int PROMISED_WITHIN = 20;
-    private static final int AT_THE_END = 20;
 
     private final Map<String, List<String>> breaches = new TreeMap<>();
     private final Map<String, Integer> counts = new TreeMap<>();
@@ -96,6 +99,16 @@ final class DrillLaws {
         return progress;
     }
 
+    /** The whole drill, if it is asked for: each question, with a mark where it was missed. */
+    private static String detail(List<Answer> answers) {
+        return System.getProperty("laws.show") == null
+                ? ""
+                : " in "
+                        + answers.stream()
+                                .map(a -> a.prompt() + (a.isCorrect() ? "" : "!"))
+                                .toList();
+    }
+
     private void breach(String law, String where) {
         breaches.computeIfAbsent(law, l -> new ArrayList<>()).add(where);
     }
@@ -149,19 +162,15 @@ final class DrillLaws {
                 count(chances.get(i) >= SURE ? "after two errors: sure" : "after two errors: less than sure");
             }
             int time = times.merge(trace, 1, Integer::sum);
-            // In the ending rather once more than a product without its inverse.
-            int most = (few ? 5 : missed.contains(trace) ? 4 : 3) + (i >= asked.size() - AT_THE_END ? 1 : 0);
+            // Rather once more than a product without its inverse, or an error as the last of all.
+            boolean owing = owed.keySet().stream().anyMatch(after::isMet);
+            int most = most(few, missed.contains(trace)) + (owing || inARow > 0 ? 1 : 0);
             if (time > most) {
                 breach(
                         "more than its times",
                         where + ": " + question + ", " + time + " times of " + most + " at " + (i + 1) + " of "
                                 + asked.size()
-                                + (System.getProperty("laws.show") == null
-                                        ? ""
-                                        : asked.stream()
-                                                .map(a -> a.prompt() + (a.isCorrect() ? "" : "!"))
-                                                .toList()
-                                                .toString()));
+                                + detail(asked));
             }
             if (last.containsKey(trace) && i - last.get(trace) < 3) {
                 breach("the same too soon", where + ": " + question);
@@ -183,15 +192,7 @@ final class DrillLaws {
         boolean room = isAnythingLeft(after, asked);
         owed.keySet().stream()
                 .filter(f -> room && after.isMet(f))
-                .forEach(f -> breach(
-                        "no inverse",
-                        where + ": " + f
-                                + (System.getProperty("laws.show") == null
-                                        ? ""
-                                        : " in "
-                                                + asked.stream()
-                                                        .map(a -> a.prompt() + (a.isCorrect() ? "" : "!"))
-                                                        .toList())));
+                .forEach(f -> breach("no inverse", where + ": " + f + detail(asked)));
         if (DrillSequence.longestCycle(asked.stream()
                         .map(a -> a.question().orElseThrow().trace())
                         .toList())
@@ -202,14 +203,20 @@ final class DrillLaws {
                 .filter(f -> !early.contains(f))
                 .forEach(f -> breach("promised and not kept", where + ": " + f));
         lessons(where, before, after, answers, asked, end);
-        ending(where, after, asked, chances, end);
+        ending(where, before, after, asked, chances, end);
     }
 
-    /** How many families were met and asked from memory: what was only shown gives nothing to ask between yet. */
+    private static int most(boolean few, boolean missed) {
+        return few ? 5 : missed ? 4 : 3;
+    }
+
+    /** Of how many families met a division was asked: what was only shown or tried gives nothing to ask between yet. */
     private static long askedBefore(Progress before) {
         return fourfold.facts.Families.all().stream()
                 .filter(f -> before.isMet(f)
-                        && f.traces().stream().anyMatch(t -> before.mastery(t).asked() > 0))
+                        && f.traces().stream()
+                                .anyMatch(t -> t.operation() == Operation.DIVIDE
+                                        && before.mastery(t).asked() > 0))
                 .count();
     }
 
@@ -240,20 +247,12 @@ final class DrillLaws {
         boolean chosen = after.steering().settings().chosen().containsKey(Setting.NEW);
         int most = after.steering().settings().newInDrill();
         if (taught.size() > (first && !chosen ? Math.max(4, most) : most)) {
-            breach(
-                    "more lessons than set",
-                    where + ": " + taught
-                            + (System.getProperty("laws.show") == null
-                                    ? ""
-                                    : " in "
-                                            + answers.stream()
-                                                    .map(a ->
-                                                            a.purpose() + " " + a.prompt() + (a.isCorrect() ? "" : "!"))
-                                                    .toList()));
+            breach("more lessons than set", where + ": " + taught + detail(answers));
         }
     }
 
-    private void ending(String where, Progress after, List<Answer> asked, List<Double> chances, Instant end) {
+    private void ending(
+            String where, Progress before, Progress after, List<Answer> asked, List<Double> chances, Instant end) {
         Answer last = asked.get(asked.size() - 1);
         count(last.isCorrect() ? "ended right" : "ended wrong");
         count(chances.get(chances.size() - 1) >= SURE ? "ended sure" : "ended less than sure");
@@ -263,13 +262,42 @@ final class DrillLaws {
             count("ended early");
             boolean open = fourfold.facts.Families.all().stream()
                     .anyMatch(f -> after.isMet(f) && !after.level(f).atLeast(Mastery.FLUENT));
-            if (practised.compareTo(SHORTEST) < 0 && open && isAnythingLeft(after, asked)) {
+            if (practised.compareTo(SHORTEST) < 0 && open && mayAnyFollow(before, after, asked)) {
                 breach(
                         "ended before five minutes",
-                        where + ": " + practised.toSeconds() + " s, " + after.families(Mastery.ACQUIRING)
-                                + " families");
+                        where + ": " + practised.toSeconds() + " s, " + after.families(Mastery.ACQUIRING) + " families"
+                                + detail(asked));
             }
         }
+    }
+
+    /** Whether a division could still have come by the other laws: then the drill was not to end. */
+    private static boolean mayAnyFollow(Progress before, Progress after, List<Answer> asked) {
+        boolean few = askedBefore(before) < FEW;
+        List<Trace> traces =
+                asked.stream().map(a -> a.question().orElseThrow().trace()).toList();
+        return fourfold.facts.Families.traces().stream()
+                .filter(t ->
+                        t.operation() == Operation.DIVIDE && after.mastery(t).isMet())
+                .filter(t -> after.isMet(t.family()) && !after.isHeld(t.family()) && !after.isBeforeItsDate(t.family()))
+                .anyMatch(t -> {
+                    long times = traces.stream().filter(t::equals).count();
+                    long errors = asked.stream()
+                            .filter(a -> !a.isCorrect()
+                                    && a.question().orElseThrow().trace().equals(t))
+                            .count();
+                    // Its other facts within three questions would give it away.
+                    boolean apart = traces.subList(Math.max(0, traces.size() - 2), traces.size()).stream()
+                            .noneMatch(other -> other.family().equals(t.family()));
+                    Trace last = traces.get(traces.size() - 1);
+                    List<Trace> longer = new ArrayList<>(traces);
+                    longer.add(t);
+                    return times < most(few, errors > 0)
+                            && apart
+                            && (errors < 2 || after.families(Mastery.ACQUIRING) < ENOUGH_TO_REST)
+                            && last.family().product() != t.family().product()
+                            && DrillSequence.longestCycle(longer) == 0;
+                });
     }
 
     /** Whether divisions of three families could still be asked: with fewer the same would come again too soon. */
