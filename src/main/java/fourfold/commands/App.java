@@ -32,7 +32,6 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
@@ -85,11 +84,11 @@ final class App implements Callable<Integer> {
     /**
      * The file the records are in.
      *
-     * @throws ParameterException with {@code --demo}, whose file is thrown away
+     * @throws picocli.CommandLine.ParameterException with {@code --demo}, whose file is thrown away
      */
     Path place() {
         if (demo) {
-            throw new ParameterException(spec.commandLine(), words().say("usage.demo"));
+            throw WrongUsage.of(spec, words().say("usage.demo"));
         }
         return Home.place(world, Optional.ofNullable(file).map(Home::path));
     }
@@ -119,7 +118,7 @@ final class App implements Callable<Integer> {
     /**
      * The named child, or the only one.
      *
-     * @throws ParameterException if none fits, or more than one
+     * @throws picocli.CommandLine.ParameterException if none fits, or more than one
      */
     Child child(Home home, CommandSpec command) {
         ChildChoice choice = home.children().named(child());
@@ -128,8 +127,8 @@ final class App implements Callable<Integer> {
                     choice.all().stream().map(c -> words().quoted(c.name())).collect(Collectors.joining(", "));
             String known =
                     choice.all().isEmpty() ? words().say("usage.child.none") : words().say("usage.child.name", names);
-            return new ParameterException(
-                    command.commandLine(),
+            return WrongUsage.of(
+                    command,
                     child().map(n -> words().say("usage.child.unknown", n) + " ")
                                     .orElse("")
                             + known);
@@ -219,7 +218,7 @@ final class App implements Callable<Integer> {
     @Override
     public Integer call() throws TerminalException, IOException {
         if (child != null) {
-            throw new ParameterException(spec.commandLine(), words().say("usage.child.alone"));
+            throw WrongUsage.of(spec, words().say("usage.child.alone"));
         }
         Optional<Integer> code = Optional.empty();
         while (code.isEmpty()) {

@@ -3,6 +3,7 @@ package fourfold.commands;
 import fourfold.home.Environment;
 import fourfold.home.Home;
 import fourfold.terminal.PageLoop;
+import fourfold.terminal.Rehearsal;
 import fourfold.terminal.TerminalSession;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -35,6 +36,7 @@ final class ArchiveRun {
         Fourfold.run(world(), "--store", file, "drill");
         try (Home home = Home.open(world(), Optional.of(Path.of(file)), false)) {
             draw(home);
+            drawNowhere(home);
         }
         asATerminalIsAsked();
     }
@@ -55,7 +57,7 @@ final class ArchiveRun {
 
     /** The first child, who is ready, types a digit. */
     private static void draw(Home home) {
-        TerminalSession.loadLibrary();
+        Rehearsal.ofLibrary();
         try (TerminalSession stage = TerminalSession.inMemory(80, 24)) {
             App app = new App(world());
             PageLoop loop = app.loop(home, stage, app.firstPage(home, stage));
@@ -69,11 +71,19 @@ final class ArchiveRun {
         }
     }
 
+    /** The first page goes the way to a real terminal, which the one in memory leaves out. */
+    private static void drawNowhere(Home home) {
+        try (TerminalSession stage = Rehearsal.ofSession()) {
+            App app = new App(world());
+            app.loop(home, stage, app.firstPage(home, stage)).turn(Duration.ofMillis(10));
+        }
+    }
+
     /** A terminal is asked for its modes by a process, and the library has its own way to read keys. */
     private static void asATerminalIsAsked() throws IOException, InterruptedException {
         Process process = new ProcessBuilder(System.getProperty("java.home") + "/bin/java", "-version").start();
         process.getErrorStream().readAllBytes();
         process.waitFor();
-        TerminalSession.loadKeyReader();
+        Rehearsal.ofKeyReader();
     }
 }

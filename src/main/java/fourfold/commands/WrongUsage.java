@@ -16,6 +16,14 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class WrongUsage {
     private WrongUsage() {}
 
+    /**
+     * What a command throws at a wrong command line. Its class is not named, so that a program that is opened without a word
+     * need not load the options' library to have its own classes checked.
+     */
+    static RuntimeException of(CommandSpec command, String words) {
+        return new ParameterException(command.commandLine(), words);
+    }
+
     /** The line; what a command itself refuses brings its own words. */
     static String message(ParameterException wrong, Words words) {
         // The names of arguments are in the help's bundle.

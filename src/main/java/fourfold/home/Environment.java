@@ -8,11 +8,12 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 
 /**
  * What surrounds the program: its streams, environment and clock.
@@ -49,20 +50,23 @@ public record Environment(
      * @param household the language set for the household
      */
     public Locale language(Optional<String> household) {
-        String wanted = Stream.of(
-                        variable("FOURFOLD_LANGUAGE"),
-                        household,
-                        variable("LC_ALL"),
-                        variable("LC_MESSAGES"),
-                        variable("LANG"))
-                .flatMap(Optional::stream)
-                .findFirst()
-                .orElseGet(() -> Locale.getDefault().getLanguage());
-        return Locale.forLanguageTag(wanted.split("[_.@-]", -1)[0]);
+        return language(environment, household);
     }
 
-    private Optional<String> variable(String name) {
-        return Optional.ofNullable(environment.get(name)).filter(value -> !value.isEmpty());
+    /** The same by these variables. */
+    public static Locale language(Map<String, String> environment, Optional<String> household) {
+        List<String> wanted = Arrays.asList(
+                environment.get("FOURFOLD_LANGUAGE"),
+                household.orElse(""),
+                environment.get("LC_ALL"),
+                environment.get("LC_MESSAGES"),
+                environment.get("LANG"));
+        for (String one : wanted) {
+            if (one != null && !one.isEmpty()) {
+                return Locale.forLanguageTag(one.split("[_.@-]", -1)[0]);
+            }
+        }
+        return Locale.forLanguageTag(Locale.getDefault().getLanguage());
     }
 
     /** The policy that chooses questions. */

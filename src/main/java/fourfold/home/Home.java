@@ -65,7 +65,6 @@ public final class Home implements AutoCloseable {
             return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "", documents);
         }
         Path place = place(world, file);
-        PrivateFolder.clearLeftBehind();
         Map<String, String> names = world.environment();
         String called = names.getOrDefault("HOSTNAME", names.getOrDefault("COMPUTERNAME", ""));
         return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called, documents);
@@ -213,6 +212,8 @@ public final class Home implements AutoCloseable {
         } finally {
             seat.leave();
             demo.ifPresent(Demo::close);
+            // At the end, when nobody waits for a page.
+            PrivateFolder.clearLeftBehind();
         }
     }
 }

@@ -10,6 +10,7 @@ import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
+import fourfold.progress.Calendar;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
 import fourfold.records.AnswersCsv;
@@ -19,6 +20,7 @@ import java.io.IOException;
 import java.io.Writer;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -70,7 +72,10 @@ public final class PracticeRecords {
 
     /** What a day holds for the child, and what was done of it. */
     public Today today(Child child, LocalDate day) {
-        return Today.of(steering(child), sessions(child), day);
+        // Two days more than the week: a drill's day is the day where it was.
+        Instant from =
+                Calendar.monday(day).minusDays(2).atStartOfDay(ZoneOffset.UTC).toInstant();
+        return Today.of(steering(child), store.sessionsSince(child.id(), from), day);
     }
 
     /** The child's levels as they were at an instant, under what the parent has chosen today. */

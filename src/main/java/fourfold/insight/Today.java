@@ -46,7 +46,7 @@ public record Today(Plan plan, Optional<AwayPractice> away, boolean drilled, Set
     /**
      * Today.
      *
-     * @param drills all drills of the child
+     * @param drills the drills of the child, those of this week at least
      */
     public static Today of(Steering steering, List<DrillSession> drills, LocalDate today) {
         Calendar calendar = steering.calendar();

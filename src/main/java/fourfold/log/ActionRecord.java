@@ -22,8 +22,12 @@ import java.util.UUID;
  */
 public record ActionRecord(UUID id, UUID child, Instant at, int zoneOffsetMinutes, ParentAction action) {
     /** Oldest first; equal times by id, so that two computers agree. */
-    public static final Comparator<ActionRecord> IN_ORDER =
-            Comparator.comparing(ActionRecord::at).thenComparing(a -> a.id().toString());
+    public static final Comparator<ActionRecord> IN_ORDER = ActionRecord::inOrder;
+
+    private static int inOrder(ActionRecord one, ActionRecord other) {
+        int times = one.at.compareTo(other.at);
+        return times != 0 ? times : one.id.toString().compareTo(other.id.toString());
+    }
 
     /** The actions that were not undone, oldest first; undos themselves are left out. */
     public static List<ActionRecord> inForce(List<ActionRecord> actions) {

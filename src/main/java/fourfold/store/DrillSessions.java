@@ -26,12 +26,20 @@ public final class DrillSessions {
 
     /** The child's drills, oldest first. */
     public static List<DrillSession> of(Connection connection, UUID child) throws SQLException {
+        return since(connection, child, Instant.EPOCH);
+    }
+
+    /** Those of the child's drills that began at an instant or later, oldest first. */
+    static List<DrillSession> since(Connection connection, UUID child, Instant from) throws SQLException {
         SameChildren same = SameChildren.in(connection);
         List<UUID> rows = same.rows(child);
         return List.copyOf(Database.query(
                 connection,
-                SELECT + "WHERE c.id" + SameChildren.oneOf(rows) + " ORDER BY d.started_at, d.id",
-                SameChildren.filling(rows),
+                SELECT + "WHERE c.id" + SameChildren.oneOf(rows) + " AND d.started_at >= ? ORDER BY d.started_at, d.id",
+                values -> {
+                    SameChildren.filling(rows).into(values);
+                    values.setLong(rows.size() + 1, from.toEpochMilli());
+                },
                 row -> read(row, same).session()));
     }
 

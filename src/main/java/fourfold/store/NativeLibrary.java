@@ -31,6 +31,10 @@ final class NativeLibrary {
     private static final String NAME = System.mapLibraryName("sqlitejdbc");
     private static final String SUM = NAME + ".crc32c";
     private static final String PREFIX = "sqlite-";
+
+    /** The driver's version; a test compares it with the driver's own word, which takes a start long to look up. */
+    static final String VERSION = "3.54.1.0";
+
     private static final Duration STALE = Duration.ofDays(1);
 
     private NativeLibrary() {}
@@ -65,7 +69,7 @@ final class NativeLibrary {
         // words,
         // but no library, do no harm: where the library can't be loaded, the driver unpacks its own.
         String words = System.getProperty("os.name", "") + "-" + System.getProperty("os.arch", "");
-        Path folder = cache.resolve(PREFIX + SQLiteJDBCLoader.getVersion() + "-" + words.replaceAll("[^\\w.-]", "_"));
+        Path folder = cache.resolve(PREFIX + VERSION + "-" + plain(words));
         if (Files.exists(folder)) {
             refuseOthers(folder);
         }
@@ -76,6 +80,19 @@ final class NativeLibrary {
             removeStale(cache, folder);
         }
         return folder;
+    }
+
+    /** With a line for each sign that a folder's name may not have everywhere; by hand, as every start needs it. */
+    private static String plain(String words) {
+        StringBuilder name = new StringBuilder(words);
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            boolean letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+            if (!letter && !(c >= '0' && c <= '9') && "_.-".indexOf(c) < 0) {
+                name.setCharAt(i, '_');
+            }
+        }
+        return name.toString();
     }
 
     /** A library that somebody else could have put there is not loaded. */

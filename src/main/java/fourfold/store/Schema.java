@@ -60,9 +60,14 @@ public record Schema(List<String> locations, List<Step> steps) {
      * @param alone whether also tables and views that touch none of ours are too many
      */
     public Optional<String> changed(Connection connection, boolean alone) throws SQLException {
-        int applied = applied(connection).size();
+        return changed(connection, applied(connection).size(), alone);
+    }
+
+    @SuppressWarnings(
+            "ReferenceEquality") // To compare records at every start would take longer than to look at the tables.
+    private Optional<String> changed(Connection connection, int applied, boolean alone) throws SQLException {
         SchemaObjects expected =
-                applied == steps.size() && equals(TODAY) ? SchemaObjects.today() : SchemaObjects.madeBy(this, applied);
+                applied == steps.size() && this == TODAY ? SchemaObjects.today() : SchemaObjects.madeBy(this, applied);
         return alone ? expected.strange(connection) : expected.changed(connection);
     }
 
@@ -80,7 +85,9 @@ public record Schema(List<String> locations, List<Step> steps) {
         }
         List<String> applied = applied(connection);
         List<String> known = new ArrayList<>();
-        steps.forEach(step -> known.add(step.words()));
+        for (Step step : steps) {
+            known.add(step.words());
+        }
         if (applied.equals(known)) {
             return State.CURRENT;
         }

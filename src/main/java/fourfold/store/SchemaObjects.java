@@ -7,14 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.flywaydb.core.api.FlywayException;
@@ -26,7 +25,9 @@ import org.flywaydb.core.api.FlywayException;
  */
 public final class SchemaObjects {
     private static final String HISTORY = "flyway_schema_history";
-    private static final Pattern MADE = Pattern.compile("CREATE (?:UNIQUE )?(?:TABLE|INDEX|VIEW) \"?(\\w+)\"?");
+    private static final Set<String> KINDS = Set.of("TABLE", "INDEX", "VIEW");
+
+    private static final Pattern AS = Pattern.compile("\\bAS\\b", Pattern.CASE_INSENSITIVE);
 
     /** More than this many are not looked at: no file of ours has so many. */
     private static final int MOST = 200;
@@ -48,10 +49,12 @@ public final class SchemaObjects {
             }
             String all = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             Map<String, String> words = new HashMap<>();
-            Arrays.stream(all.split(";\n"))
-                    .map(part -> part.substring(Math.max(0, part.indexOf("CREATE "))))
-                    .filter(part -> !part.isBlank())
-                    .forEach(part -> words.put(name(part), oneLine(part)));
+            for (String part : all.split(";\n")) {
+                String made = oneLine(part.substring(Math.max(0, part.indexOf("CREATE "))));
+                if (!made.isEmpty()) {
+                    words.put(name(made), made);
+                }
+            }
             return new SchemaObjects(words);
         } catch (IOException e) {
             throw new IllegalStateException("db/schema.sql", e);
@@ -83,15 +86,31 @@ public final class SchemaObjects {
     }
 
     private static String name(String statement) {
-        Matcher made = MADE.matcher(statement);
-        if (!made.lookingAt()) {
+        List<String> words =
+                List.of(statement.replace("CREATE UNIQUE", "CREATE").split(" ", 4));
+        if (words.size() < 3 || !words.get(0).equals("CREATE") || !KINDS.contains(words.get(1))) {
             throw new IllegalStateException("db/schema.sql makes something else: " + statement);
         }
-        return made.group(1);
+        return words.get(2).replace("\"", "");
     }
 
+    /** In one line, with single blanks. By hand, as every start needs it: patterns are slow until they are compiled. */
     private static String oneLine(String text) {
-        return text.strip().replaceAll("\\s+", " ");
+        StringBuilder line = new StringBuilder(text.length());
+        boolean blank = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == ' ' || (c >= '\t' && c <= '\r')) {
+                blank = !line.isEmpty();
+            } else {
+                if (blank) {
+                    line.append(' ');
+                    blank = false;
+                }
+                line.append(c);
+            }
+        }
+        return line.toString();
     }
 
     private static List<Found> found(Connection connection) throws SQLException {
@@ -126,7 +145,7 @@ public final class SchemaObjects {
             }
             missing.remove(found.name());
         }
-        return missing.stream().sorted().findFirst();
+        return missing.isEmpty() ? Optional.empty() : Optional.of(new TreeSet<>(missing).first());
     }
 
     /** An index that a table makes for its own keys. */
@@ -142,6 +161,6 @@ public final class SchemaObjects {
 
     /** Whether a table of the history computes nothing and is no other program's. */
     static boolean isPlainHistory(String words) {
-        return words.startsWith("CREATE TABLE ") && !words.matches("(?is).*\\bAS\\b.*");
+        return words.startsWith("CREATE TABLE ") && !AS.matcher(words).find();
     }
 }

@@ -246,6 +246,11 @@ public final class Store implements AutoCloseable {
         return read(Task.READ_DRILLS, c -> DrillSessions.of(c, child));
     }
 
+    /** Those of the child's drills that began at an instant or later, oldest first. */
+    public List<DrillSession> sessionsSince(UUID child, Instant from) {
+        return read(Task.READ_DRILLS, c -> DrillSessions.since(c, child, from));
+    }
+
     /** The child's actions in {@link ActionRecord#IN_ORDER}, undone ones too. */
     public List<ActionRecord> actions(UUID child) {
         return read(Task.READ_CHANGES, c -> Actions.of(c, child));

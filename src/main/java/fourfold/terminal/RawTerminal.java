@@ -46,26 +46,43 @@ final class RawTerminal extends UnixTerminal {
     private volatile boolean leaving;
     private volatile boolean lost;
 
-    private RawTerminal(FrameStream frames, TerminalModes modes, Charset charset) throws IOException {
+    private RawTerminal(InputStream in, FrameStream frames, TerminalModes modes, Charset charset) throws IOException {
         super(InputStream.nullInputStream(), frames, charset, CtrlCBehaviour.TRAP);
         this.frames = frames;
         this.modes = modes;
         this.size = modes.sizeFound().orElse(size);
-        InputStream in = new FileInputStream(FileDescriptor.in);
         this.keyboard = new Keyboard(new InputStreamReader(in, charset), () -> suspended);
     }
 
     /** Loads this class and those it needs; the terminal is left alone. */
     static void load() {
         Keyboard.load();
-        TerminalModes.load();
+    }
+
+    /** One that reads nothing and writes nowhere. */
+    static RawTerminal nowhere() throws IOException {
+        return open(
+                TerminalModes.none(),
+                InputStream.nullInputStream(),
+                OutputStream.nullOutputStream(),
+                StandardCharsets.UTF_8,
+                true);
     }
 
     /** Takes the terminal over: keys arrive at once and unseen. */
     static RawTerminal open(Charset charset, boolean asksForGround) throws IOException {
-        TerminalModes modes = TerminalModes.asFound();
-        OutputStream out = new FileOutputStream(FileDescriptor.out);
-        RawTerminal terminal = new RawTerminal(new FrameStream(out), modes, charset);
+        return open(
+                TerminalModes.asFound(),
+                new FileInputStream(FileDescriptor.in),
+                new FileOutputStream(FileDescriptor.out),
+                charset,
+                asksForGround);
+    }
+
+    private static RawTerminal open(
+            TerminalModes modes, InputStream in, OutputStream out, Charset charset, boolean asksForGround)
+            throws IOException {
+        RawTerminal terminal = new RawTerminal(in, new FrameStream(out), modes, charset);
         Signals.on("WINCH", () -> terminal.sizeStale = true);
         Signals.on("CONT", () -> terminal.continued = true);
         // In the background a read then fails instead of stopping the program again, so that it can be ended there.

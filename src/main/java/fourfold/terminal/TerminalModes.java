@@ -23,19 +23,41 @@ final class TerminalModes {
 
     private boolean left;
 
+    /** Found by {@link #find} and not yet taken over. */
+    private static Optional<TerminalModes> ahead = Optional.empty();
+
     private TerminalModes(String found, Optional<TerminalSize> sizeFound) {
         this.found = found;
         this.sizeFound = sizeFound;
     }
 
-    /** Loads what running a process needs, without running one. */
-    static void load() {
-        ProcessHandle.current().isAlive();
-        new ProcessBuilder("stty").redirectInput(Redirect.INHERIT);
+    /** Those of no terminal at all: nothing is changed and nothing put back. */
+    static TerminalModes none() {
+        TerminalModes modes = new TerminalModes("", Optional.empty());
+        modes.left = true;
+        modes.raw = false;
+        return modes;
     }
 
-    /** Remembers the modes and the size as they are now; with one process, as each takes a start's time. */
-    static TerminalModes asFound() throws IOException {
+    /** Looks ahead what {@link #asFound} is about to be asked for, which changes nothing; any thread may call it. */
+    static synchronized void find() {
+        try {
+            ahead = Optional.of(look());
+        } catch (IOException e) {
+            // No terminal, which whoever opens it is told.
+            ahead = Optional.empty();
+        }
+    }
+
+    /** Remembers the modes and the size as they are now, or were a moment ago when they were looked at ahead. */
+    static synchronized TerminalModes asFound() throws IOException {
+        TerminalModes modes = ahead.isPresent() ? ahead.get() : look();
+        ahead = Optional.empty();
+        return modes;
+    }
+
+    /** With one process, as each takes a start's time. */
+    private static TerminalModes look() throws IOException {
         String both = run("stty -g && stty size");
         int end = both.indexOf('\n');
         String found = end < 0 ? both : both.substring(0, end);

@@ -2,8 +2,6 @@ package fourfold.terminal;
 
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.graphics.TextGraphics;
-import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
-import com.googlecode.lanterna.input.InputDecoder;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import com.googlecode.lanterna.screen.Screen;
@@ -11,7 +9,6 @@ import com.googlecode.lanterna.terminal.Terminal;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import fourfold.log.Surface;
 import java.io.IOException;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
@@ -36,7 +33,7 @@ public final class TerminalSession implements AutoCloseable {
     private boolean redraw;
     private boolean closed;
 
-    private TerminalSession(
+    TerminalSession(
             Terminal terminal, Abilities abilities, Surface surface, LongSupplier clock, KeyQueue.Waiting waiting)
             throws IOException {
         this.terminal = terminal;
@@ -76,15 +73,17 @@ public final class TerminalSession implements AutoCloseable {
         try {
             TerminalSession session = new TerminalSession(
                     open.terminal(), open.abilities(), open.surface(), System::nanoTime, KeyQueue.Waiting.LIVE);
-            KeyReader.start(session.terminal, session.keys, session.clock);
-            session.theme = chosen.or(() -> session.ground(environment))
-                    .filter(t -> open.abilities().colours().hasPalette())
-                    .orElse(Theme.PLAIN);
-            return session;
+            return session.read(environment, chosen);
         } catch (IOException e) {
             open.giveBack();
             throw new TerminalException(TerminalException.Reason.UNDRAWABLE, String.valueOf(e.getMessage()), e);
         }
+    }
+
+    /** Begins to read keys, and dresses in the theme that was set, or else in one that fits the ground. */
+    TerminalSession read(Map<String, String> environment, Optional<Theme> chosen) {
+        KeyReader.start(terminal, keys, clock);
+        return with(chosen.or(() -> ground(environment)).orElse(Theme.PLAIN));
     }
 
     /** What fits the ground: in a window we paint it ourselves. */
@@ -103,23 +102,6 @@ public final class TerminalSession implements AutoCloseable {
     TerminalSession with(Theme wanted) {
         theme = abilities.colours().hasPalette() ? wanted : Theme.PLAIN;
         return this;
-    }
-
-    /** Loads the terminal library, which {@link #open} and the first picture would do; any thread may call it. */
-    public static void loadLibrary() {
-        Signals.load();
-        try (TerminalSession session = on(new DefaultVirtualTerminal(new TerminalSize(40, 12)), true, true)) {
-            Picture picture = new Picture(40, 12, true);
-            picture.centred(0, "×", Ink.STRONG);
-            picture.show(session.screen(), new Picture(1, 1, true), Theme.PLAIN);
-            session.paint(true);
-        }
-        RawTerminal.load();
-    }
-
-    /** Loads the library's own way to read keys, which asking a terminal would do. */
-    public static void loadKeyReader() {
-        new InputDecoder(Reader.nullReader()).addProfile(new DefaultKeyDecodingProfile());
     }
 
     /** A session on a terminal in memory of this size, without a user: keys come only by {@link #press}. */

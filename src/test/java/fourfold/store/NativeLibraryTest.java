@@ -29,6 +29,12 @@ class NativeLibraryTest {
     @TempDir
     private Path cache = Path.of("");
 
+    /** Another driver's library under this one's name would be loaded, and refused. */
+    @Test
+    void theFolderIsNamedByTheDriversOwnVersion() {
+        assertEquals(SQLiteJDBCLoader.getVersion(), NativeLibrary.VERSION);
+    }
+
     @Test
     void theLibraryIsUnpackedOnceAndWhole() throws IOException {
         Path folder = NativeLibrary.unpacked(cache);

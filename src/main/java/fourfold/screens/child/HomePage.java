@@ -43,7 +43,10 @@ public record HomePage(
 
     private static HomePage of(PageContext context, List<Child> children, List<String> today, boolean known) {
         Words words = context.words();
-        List<String> lines = new ArrayList<>(children.stream().map(Child::name).toList());
+        List<String> lines = new ArrayList<>();
+        for (Child child : children) {
+            lines.add(child.name());
+        }
         lines.add(words.say("home.add"));
         lines.add(words.say(known ? "home.parents" : "home.bring"));
         lines.add(words.say("home.leave"));
@@ -55,11 +58,14 @@ public record HomePage(
         @Override
         public Outcome perform(Home home) {
             List<KnownChild> all = home.children().all();
-            List<Child> children =
-                    all.stream().filter(k -> !k.away()).map(KnownChild::child).toList();
-            List<String> today = children.stream()
-                    .map(child -> today(home.records(), child, context.words()))
-                    .toList();
+            List<Child> children = new ArrayList<>();
+            List<String> today = new ArrayList<>();
+            for (KnownChild known : all) {
+                if (!known.away()) {
+                    children.add(known.child());
+                    today.add(today(home.records(), known.child(), context.words()));
+                }
+            }
             return new Made(of(context, children, today, !all.isEmpty()));
         }
 
