@@ -64,12 +64,12 @@ public final class DigitReader {
                 text.append(sign.get());
                 at += step;
                 sign = sign(lines, y, at, size, look);
-                if (sign.isEmpty()
-                        && text.length() > 0
-                        && sign(lines, y, at + step, size, look).isPresent()) {
-                    // The place of a second digit is kept free.
-                    at += step;
-                    sign = sign(lines, y, at, size, look);
+                // A single sign stands in the middle of a place for two, as nearly as whole cells allow.
+                for (int half : List.of(step / 2, step - step / 2)) {
+                    boolean follows = sign.isEmpty()
+                            && sign(lines, y, at + half, size, look).isPresent();
+                    at += follows ? half : 0;
+                    sign = follows ? sign(lines, y, at, size, look) : sign;
                 }
             }
             boolean alone = blank(lines, y, 0, x, size.rows() * look.times)

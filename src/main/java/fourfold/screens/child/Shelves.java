@@ -105,10 +105,19 @@ final class Shelves {
         }
         String before = before(prompt);
         draw(left, y, before, digits);
-        draw(answerAt(prompt), y, typed.isEmpty() && prompt instanceof MissingFactor ? "?" : typed, answer);
         if (prompt instanceof MissingFactor hidden) {
-            draw(left + tall.step() * (before.length() + TYPED), y, "=" + hidden.product(), digits);
+            String inside = typed.isEmpty() ? "?" : typed;
+            draw(answerAt(prompt) + inset(inside), y, inside, answer);
+            int after = before.length() + Math.max(TYPED, inside.length());
+            draw(left + tall.step() * after, y, "=" + hidden.product(), digits);
+        } else {
+            draw(answerAt(prompt), y, typed, answer);
         }
+    }
+
+    /** A single sign stands in the middle of a place that other signs follow, or there would be a hole before them. */
+    private int inset(String inside) {
+        return inside.length() < TYPED ? tall.step() * (TYPED - inside.length()) / 2 : 0;
     }
 
     /** As many signs as fit whole. */
