@@ -60,6 +60,14 @@ for form in "$built/fourfold.jar" "$built"/forms/portable/fourfold-*/fourfold "$
   "${program[@]}" grid --demo --child Pip | grep -q "families fluent"
   say "${form#"$built"/}" "grid of the demo"
 done
+for form in "$built"/forms/portable/fourfold-*/fourfold "$built/forms/application/fourfold/fourfold"; do
+  archive() { XDG_CACHE_HOME=$work/cache "$form" --debug children 2>&1 | sed -n 's/^archive of classes: //p'; }
+  first=$(archive)
+  for _ in $(seq 60); do said=$(archive); [ "$said" != "$first" ] && break; sleep 0.5; done
+  case "$first, then $said" in "none yet"*", then in use") ;; *) echo "$first, then $said"; exit 1 ;; esac
+  say "archive of classes of ${form#"$built"/}" "made by the first start, then in use"
+done
+[ "$(ls "$work"/cache/fourfold/classes-*/fourfold.jsa | wc -l)" = 2 ]; say "two forms in turn" "each keeps its own"
 cp -a "$built"/forms/portable/fourfold-* "$work/changed"
 mkdir "$work/unpacked"; (cd "$work/unpacked" && unzip -q "$lanterna" && jar --create --file "$work/own.jar" .)
 cp "$work/own.jar" "$work/changed/program/lib/$(basename "$lanterna")"

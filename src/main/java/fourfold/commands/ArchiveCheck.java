@@ -12,12 +12,15 @@ import java.util.Optional;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
-/** Whether the archive of classes that README's start names (src/main/package/start.xml) is of use; for {@code --debug}. */
+/** Whether an archive of the program's classes, of the build or of a starter, is of use; for {@code --debug}. */
 final class ArchiveCheck {
     private static final String NAMED = "-XX:SharedArchiveFile=";
 
     /** What the build writes in its place if it could make none. */
     private static final String NONE = "-Xshare:auto";
+
+    /** What the starter of the forms (src/main/package/fourfold) says where it names no archive. */
+    private static final String TOLD = "fourfold.archive";
 
     private ArchiveCheck() {}
 
@@ -28,7 +31,13 @@ final class ArchiveCheck {
             return words.say("debug.archive.unasked");
         }
         return complaint(words)
-                .orElseGet(() -> words.say(isAskedFor() ? "debug.archive.used" : "debug.archive.unnamed"));
+                .orElseGet(() -> words.say(isAskedFor() ? "debug.archive.used" : "debug.archive." + unnamed()));
+    }
+
+    /** Why the start named none, as far as a starter has told. */
+    private static String unnamed() {
+        String told = System.getProperty(TOLD, "");
+        return told.equals("begun") || told.equals("unwritable") ? told : "unnamed";
     }
 
     private static boolean isAskedFor() {

@@ -1,6 +1,7 @@
 package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -11,7 +12,9 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,11 +29,23 @@ class StarterTest {
     /** Runs the starter in a folder of its own with a Java that prints what it is given, a line for each word. */
     private String started(String release, Map<String, String> environment, String... arguments)
             throws IOException, InterruptedException {
-        Path here = Files.createDirectories(temporary.resolve("a b").resolve("Übung ×"));
+        return started("a b/Übung ×", release, environment, arguments);
+    }
+
+    private String started(String folder, String release, Map<String, String> environment, String... arguments)
+            throws IOException, InterruptedException {
+        Path here = Files.createDirectories(temporary.resolve(folder));
+        Files.createDirectories(here.resolve("program").resolve("lib"));
         Path starter = executable(here.resolve("fourfold"), Files.readString(PACKAGE.resolve("fourfold")));
         Path java = Files.createDirectories(temporary.resolve("jdk").resolve("bin"));
         Files.writeString(java.resolveSibling("release"), release);
-        executable(java.resolve("java"), "#!/bin/sh\nprintf '%s\\n' \"$FOURFOLD_CHARSET\" \"$@\"\n");
+        executable(java.resolve("java"), """
+                        #!/bin/sh
+                        for word in "$@"; do
+                            case $word in -XX:ArchiveClassesAtExit=*) echo made > "${word#*=}"; exit ;; esac
+                        done
+                        printf '%s\\n' "$FOURFOLD_CHARSET" "$@"
+                        """);
         List<String> command = new java.util.ArrayList<>(List.of("sh", starter.toString()));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
@@ -79,6 +94,64 @@ class StarterTest {
             throws IOException, InterruptedException {
         String told = started("JAVA_VERSION=\"25\"\n", Map.of("LC_ALL", "C"));
         assertEquals("ANSI_X3.4-1968", told.lines().findFirst().orElse(""), told);
+    }
+
+    /** The folder of one archive of classes, once the start that began it has made it. */
+    private Path made(Path cache, List<Path> before) throws IOException {
+        while (true) {
+            try (Stream<Path> all = Files.list(cache.resolve("fourfold"))) {
+                List<Path> fresh = all.filter(p -> !before.contains(p) && Files.exists(p.resolve("fourfold.jsa")))
+                        .toList();
+                if (!fresh.isEmpty()) {
+                    assertEquals(1, fresh.size(), fresh.toString());
+                    return fresh.get(0);
+                }
+            }
+            Thread.onSpinWait();
+        }
+    }
+
+    private static String archive(String printed) {
+        return printed.lines()
+                .filter(word -> word.startsWith("-XX:SharedArchiveFile=") || word.startsWith("-Dfourfold.archive="))
+                .findFirst()
+                .orElse("")
+                .replaceFirst(".*=", "");
+    }
+
+    @Test
+    @Timeout(60)
+    @DisabledOnOs(OS.WINDOWS)
+    void eachFolderHasAnArchiveOfItsOwnMadeAtTheFirstStartAndAgainWhenJavaChanges()
+            throws IOException, InterruptedException {
+        Path cache = Files.createDirectory(temporary.resolve("cache"));
+        Map<String, String> environment = Map.of("XDG_CACHE_HOME", cache.toString());
+        String java = "JAVA_VERSION=\"17.0.15\"\n";
+        assertEquals("begun", archive(started("one", java, environment)));
+        Path one = made(cache, List.of());
+        assertEquals("begun", archive(started("a b/Übung ×", java, environment)));
+        Path two = made(cache, List.of(one));
+        assertEquals(one.resolve("fourfold.jsa").toString(), archive(started("one", java, environment)));
+        assertEquals(two.resolve("fourfold.jsa").toString(), archive(started(java, environment)));
+
+        String newer = "JAVA_VERSION=\"17.0.16\"\n";
+        assertEquals("begun", archive(started("one", newer, environment)));
+        Path again = made(cache, List.of(one, two));
+        assertFalse(Files.exists(one), "the archive for the Java there was before");
+        assertEquals(again.resolve("fourfold.jsa").toString(), archive(started("one", newer, environment)));
+        assertTrue(Files.exists(two), "that of the other folder");
+
+        Files.move(temporary.resolve("a b"), temporary.resolve("moved away"));
+        assertEquals("begun", archive(started("three", newer, environment)));
+        made(cache, List.of(two, again));
+        assertFalse(Files.exists(two), "that of a folder that is no more");
+        assertTrue(Files.exists(again));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whereNoArchiveCanBePutTheProgramIsToldSo() throws IOException, InterruptedException {
+        assertEquals("unwritable", archive(started("JAVA_VERSION=\"17\"\n", Map.of())));
     }
 
     /** It can't be run here: what can be said of it without Windows. */
