@@ -43,6 +43,22 @@ localedef -i de_DE -f ISO-8859-1 "$LOCPATH/de_DE.ISO-8859-1" 2> /dev/null
 
 mkdir -p "$work/plain" "$work/a b/Übung ×" "$work/home" "$work/homes/a b Ü"
 for folder in "$work/plain" "$work/a b/Übung ×"; do (cd "$folder" && unzip -q "$archive"); done
+# What fourfold.cmd has Java do, with its variables as it would set them: it can't be run itself, its three lines for
+# java can.
+windows() {
+    local bin=$JAVA_HOME/bin/ here=${odd%fourfold} keep=-Xshare:auto archive=-Xshare:auto options probe known run
+    sed 's/\r$//' "${odd%fourfold}fourfold.cmd" > "$work/cmd"
+    options=$(sed -n 's/^set "options=\(.*\)"$/\1/p' "$work/cmd")
+    { read -r probe; read -r known; read -r run; } < <(grep '^"%bin%java"' "$work/cmd" \
+        | sed 's,\\,/,g; s,nul,/dev/null,g; s,%\*,"$@",; s/%\([a-z]*\)%/${\1}/g')
+    if eval "$probe"; then
+        mkdir -p "$work/a b/& ^ %"
+        keep=-XX:+AutoCreateSharedArchive archive="-XX:SharedArchiveFile=$work/a b/& ^ %/fourfold.jsa"
+    else
+        eval "$known" || { echo "told to be older than 17"; return; }
+    fi
+    eval "$run"
+}
 plain=$(echo "$work"/plain/fourfold-*/fourfold)
 odd=$(echo "$work/a b/Übung ×"/fourfold-*/fourfold)
 export HOME="$work/home" LC_ALL=C.UTF-8
@@ -61,6 +77,8 @@ for java in "${javas[@]}"; do
         line "$version, $locale, in a b/Übung ×" "Pip: 32 von 55" env LC_ALL=$locale "$odd" grid --demo --child Pip
     done
     line "$version, JAVA_TOOL_OPTIONS" "$families" env JAVA_TOOL_OPTIONS=-Dx=y "$plain" grid --demo --child Pip
+    line "$version, what fourfold.cmd has it do" "$families" windows grid --demo --child Pip
+    line "$version, the same again" "$families" windows grid --demo --child Pip
     rm -rf "$HOME/.cache"
     for starter in "$plain" "$odd"; do
         "$starter" --version > /dev/null
