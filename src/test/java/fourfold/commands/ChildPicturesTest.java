@@ -24,6 +24,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChildPicturesTest {
     private static final Path FOLDER = Path.of("src/test/resources/screens");
 
+    /** Letters, and of the rest what each of three common fonts for terminals has: lines, whole and half blocks, a few shapes. */
+    private static final String SIGNS = "[\\n -~À-ÿ¿¡«»·×÷−–“”„…←↑→↓↔↕│─┌┐└┘┬┴▀▄█▌▐●▪►◄]";
+
     @TempDir
     private Path folder;
 
@@ -63,6 +66,7 @@ class ChildPicturesTest {
             Files.writeString(FOLDER.resolve(name), pictures);
         }
         assertEquals(Files.readString(FOLDER.resolve(name)), pictures.toString());
+        assertEquals("", pictures.toString().replaceAll(SIGNS, ""), "signs that not every common font has");
         if (!unicode) {
             assertTrue(pictures.chars().allMatch(c -> c < 0x7f), "only ASCII");
         }
