@@ -122,7 +122,7 @@ final class PrintCommand implements Callable<Integer> {
             if (!(content instanceof PageContent.Report report)) {
                 throw refused("json", PageKind.REPORT.key() + ", " + PageKind.CANDO.key(), page);
             }
-            app.world().out().print(PortfolioJson.portfolio(report.portfolio()));
+            app.world().out().print(PortfolioJson.portfolio(report));
             return;
         }
         String html = PrintedPage.html(content, layout, app.words());

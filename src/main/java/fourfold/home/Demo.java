@@ -99,6 +99,14 @@ final class Demo implements AutoCloseable {
         return store;
     }
 
+    /**
+     * Where pages go that are printed from the demo: beside it among the temporary files, and not among the family's
+     * documents. They stay when the demo goes, as a browser may still be opening them.
+     */
+    Path pages() {
+        return folder.resolveSibling(folder.getFileName() + "-pages");
+    }
+
     private void fill(Family family, Instant now) {
         long newest =
                 family.answers().stream().mapToLong(Answer::localDay).max().orElse(0);

@@ -23,11 +23,22 @@ final class Documents {
     private final String systemName;
     private final Map<String, String> environment;
     private final Path home;
+    private final Optional<Path> only;
 
     Documents(Environment world) {
-        systemName = world.systemName().toLowerCase(Locale.ROOT);
-        environment = world.environment();
-        home = world.home();
+        this(world.systemName().toLowerCase(Locale.ROOT), world.environment(), world.home(), Optional.empty());
+    }
+
+    private Documents(String systemName, Map<String, String> environment, Path home, Optional<Path> only) {
+        this.systemName = systemName;
+        this.environment = environment;
+        this.home = home;
+        this.only = only;
+    }
+
+    /** The same browser, and this folder in place of the person's documents. */
+    Documents keptIn(Path folder) {
+        return new Documents(systemName, environment, home, Optional.of(folder));
     }
 
     /**
@@ -35,6 +46,10 @@ final class Documents {
      * neither says it, {@code Documents} in the person's home.
      */
     Path folder() {
+        return only.orElseGet(this::usual);
+    }
+
+    private Path usual() {
         Optional<Path> named = isOther()
                 ? variable(VARIABLE).or(this::inFile).map(this::expanded).filter(Path::isAbsolute)
                 : Optional.empty();

@@ -59,15 +59,29 @@ public final class Home implements AutoCloseable {
     public static Home open(Environment world, Optional<Path> file, boolean demo) {
         SessionClock moments = world.clock().get();
         LongSupplier seeds = () -> new SecureRandom().nextLong();
-        Optional<Documents> documents = Optional.of(new Documents(world));
+        Documents documents = new Documents(world);
         if (demo) {
             Demo copy = Demo.make(moments);
-            return new Home(copy.store(), moments, seeds, Optional.empty(), Optional.of(copy), "", documents);
+            return new Home(
+                    copy.store(),
+                    moments,
+                    seeds,
+                    Optional.empty(),
+                    Optional.of(copy),
+                    "",
+                    Optional.of(documents.keptIn(copy.pages())));
         }
         Path place = place(world, file);
         Map<String, String> names = world.environment();
         String called = names.getOrDefault("HOSTNAME", names.getOrDefault("COMPUTERNAME", ""));
-        return new Home(Store.open(place), moments, seeds, Optional.of(place), Optional.empty(), called, documents);
+        return new Home(
+                Store.open(place),
+                moments,
+                seeds,
+                Optional.of(place),
+                Optional.empty(),
+                called,
+                Optional.of(documents));
     }
 
     /** A home on a store that is open, with given seeds for drills, one after the other, and without backups. */

@@ -4,21 +4,25 @@ import fourfold.facts.Prompt;
 import fourfold.insight.PageKind;
 import fourfold.insight.PaperQuestions;
 import fourfold.log.Child;
+import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
 import fourfold.store.Store;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 
 /**
  * The pages that have a number. What stands on a page follows from what the child knew on that day and from how that was
  * read then, so it can't be worked out again later: a short record of it is kept beside the family's settings, one for each
- * page. It stays on this computer; a page is entered where it was made. Every method may fail with {@link RecordsFailure}.
+ * page. It goes along when two files are merged, so that a page is entered on any of the family's computers. Every method may
+ * fail with {@link RecordsFailure}.
  */
 final class PageRegister {
     private static final String NAME = "page";
@@ -60,10 +64,16 @@ final class PageRegister {
 
     /** All pages of a child, the newest first. */
     List<NumberedPage> pages(Child child) {
+        List<UUID> ids = store.ids(child.id());
+        Set<UUID> drills =
+                store.sessions(child.id()).stream().map(DrillSession::id).collect(Collectors.toSet());
         List<NumberedPage> pages = new ArrayList<>();
         store.homeSettings(NAME).forEach((name, text) -> {
-            if (name.endsWith(hex(child))) {
-                pages.add(read(name, text));
+            if (ids.stream().anyMatch(id -> name.endsWith(hex(id)))) {
+                // A drill that was taken back, here or elsewhere, holds no answers any more.
+                read(name, text)
+                        .map(page -> page.enteredAs(page.entered().filter(drills::contains)))
+                        .ifPresent(pages::add);
             }
         });
         pages.sort(Comparator.comparing(NumberedPage::day).reversed().thenComparing(NumberedPage::number));
@@ -73,10 +83,25 @@ final class PageRegister {
     void keep(Child child, NumberedPage page) {
         String text = page.kind().key() + " " + page.day() + " " + codes(page.prompts())
                 + page.entered().map(drill -> " " + drill).orElse("");
-        store.keepHomeSetting(NAME + page.number() + hex(child), text);
+        Map<String, String> known = store.homeSettings(NAME + page.number());
+        String name = store.ids(child.id()).stream()
+                .map(id -> NAME + page.number() + hex(id))
+                .filter(known::containsKey)
+                .findFirst()
+                .orElse(NAME + page.number() + hex(child.id()));
+        store.keepHomeSetting(name, text);
     }
 
-    private static NumberedPage read(String name, String text) {
+    /** The page; empty where the text, which may be another computer's, is none. */
+    private static Optional<NumberedPage> read(String name, String text) {
+        try {
+            return Optional.of(page(name, text));
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | DateTimeException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static NumberedPage page(String name, String text) {
         String[] words = text.split(" ");
         List<Prompt> prompts = new ArrayList<>();
         for (int i = 0; i < words[2].length(); i += CODE) {
@@ -96,7 +121,7 @@ final class PageRegister {
     }
 
     /** Names end in the child's id, so that what is remembered of a child goes with it. */
-    private static String hex(Child child) {
-        return child.id().toString().replace("-", "");
+    private static String hex(UUID child) {
+        return child.toString().replace("-", "");
     }
 }

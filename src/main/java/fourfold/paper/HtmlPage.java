@@ -1,5 +1,6 @@
 package fourfold.paper;
 
+import fourfold.insight.DrillRates;
 import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -82,6 +83,17 @@ final class HtmlPage {
             add(" ").element("span", "number", words.say("paper.number", number));
         }
         return add("</header>\n");
+    }
+
+    /** The published ranges of digits correct a minute, and whose they are, in one paragraph. */
+    HtmlPage ranges() {
+        add("<p>");
+        for (DrillRates.Range range : DrillRates.WRITTEN) {
+            DrillRates.Grades years = range.grades();
+            add(escaped(words.say("paper.range", years.first(), years.last(), range.low(), range.high())))
+                    .add("; ");
+        }
+        return add(escaped(words.say("paper.range.source"))).add("</p>\n");
     }
 
     /** A sheet's foot, and its end. */

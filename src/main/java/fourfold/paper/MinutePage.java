@@ -1,7 +1,6 @@
 package fourfold.paper;
 
 import fourfold.facts.Prompt;
-import fourfold.insight.DrillRates;
 import fourfold.insight.PageContent;
 import fourfold.words.Words;
 import java.util.List;
@@ -35,26 +34,13 @@ final class MinutePage {
         String title = words.say(key ? "paper.key" : "paper.minute.title");
         page.head(title, content.name(), words.date(content.day()), content.number());
         page.element("p", "how", words.say(key ? "paper.minute.rule" : "paper.minute.how"));
-        page.add("<div class=\"score\">");
-        if (key) {
-            for (DrillRates.Range range : DrillRates.WRITTEN) {
-                page.element(
-                        "span",
-                        words.say(
-                                "paper.range",
-                                range.grades().first(),
-                                range.grades().last(),
-                                range.low(),
-                                range.high()));
-            }
-        } else {
-            page.element("span", words.say("paper.minute.score"));
-            page.element("span", words.say("paper.done"));
+        if (!key) {
+            page.add("<div class=\"score\">").element("span", words.say("paper.minute.score"));
+            page.element("span", words.say("paper.done")).add("</div>\n");
         }
-        page.add("</div>\n");
         boxes(key);
         if (key) {
-            page.element("p", words.say("paper.range.source"));
+            page.ranges();
         }
         page.foot(words.say("paper.minute.calm"), words.say("paper.number", content.number()));
     }

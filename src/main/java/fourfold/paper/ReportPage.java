@@ -1,7 +1,6 @@
 package fourfold.paper;
 
 import fourfold.facts.Operation;
-import fourfold.insight.DrillRates;
 import fourfold.insight.PageContent;
 import fourfold.insight.Portfolio;
 import fourfold.progress.Mastery;
@@ -149,17 +148,7 @@ final class ReportPage {
             }
             page.add("</table>\n");
         }
-        page.add("<p>");
-        for (DrillRates.Range range : DrillRates.WRITTEN) {
-            page.add(HtmlPage.escaped(words.say(
-                            "paper.range",
-                            range.grades().first(),
-                            range.grades().last(),
-                            range.low(),
-                            range.high())))
-                    .add("; ");
-        }
-        page.add(HtmlPage.escaped(words.say("paper.range.source"))).add("</p>\n");
+        page.ranges();
     }
 
     private String number(Optional<Double> rate) {

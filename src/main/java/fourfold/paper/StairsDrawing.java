@@ -12,10 +12,10 @@ final class StairsDrawing {
 
     /** The stairs at the beginning or at the end of a period. */
     static void draw(HtmlPage page, Portfolio portfolio, Function<Portfolio.OfFamily, Mastery> level, String label) {
-        page.add("<svg viewBox=\"0 0 384 264\" role=\"img\" aria-label=\"" + HtmlPage.escaped(label) + "\">\n");
+        page.add("<svg viewBox=\"0 0 414 264\" role=\"img\" aria-label=\"" + HtmlPage.escaped(label) + "\">\n");
         for (Portfolio.OfFamily one : portfolio.families()) {
             Family family = one.family();
-            int x = (family.low() - 1) * 38;
+            int x = (family.low() - 1) * 41;
             int y = (family.high() - 1) * 26;
             page.add(
                     "<text x=\"%d\" y=\"%d\" font-size=\"11\" text-anchor=\"end\">%d</text>\n",

@@ -3,6 +3,8 @@ package fourfold.records;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.json.JsonWriteFeature;
+import fourfold.insight.DrillRates;
+import fourfold.insight.PageContent;
 import fourfold.insight.Portfolio;
 import fourfold.progress.Mastery;
 import java.io.IOException;
@@ -20,18 +22,22 @@ public final class PortfolioJson {
     private PortfolioJson() {}
 
     /** The whole report. */
-    public static String portfolio(Portfolio portfolio) throws IOException {
+    public static String portfolio(PageContent.Report report) throws IOException {
+        Portfolio portfolio = report.portfolio();
         Writer writer = new StringWriter();
         try (JsonGenerator json = JSON.createGenerator(writer).useDefaultPrettyPrinter()) {
             json.writeStartObject();
             json.writeStringField("child", portfolio.name());
+            json.writeStringField("made", report.day().toString());
             json.writeStringField("from", portfolio.period().first().toString());
             json.writeStringField("to", portfolio.period().last().toString());
             practice(json, portfolio.practice());
             families(json, portfolio.families());
             tables(json, portfolio.tables());
             rates(json, portfolio.rates());
+            orientation(json);
             sample(json, portfolio.sample());
+            forecast(json, report.forecast());
             json.writeEndObject();
         }
         return writer + "\n";
@@ -109,6 +115,42 @@ public final class PortfolioJson {
     private static void rate(JsonGenerator json, String field, Optional<Double> rate) throws IOException {
         if (rate.isPresent()) {
             json.writeNumberField(field, Math.round(10 * rate.get()) / 10.0);
+        }
+    }
+
+    /** The published ranges that stand beside the rates: digits correct a minute, written, by school years. */
+    private static void orientation(JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("orientation");
+        for (DrillRates.Range range : DrillRates.WRITTEN) {
+            json.writeStartObject();
+            json.writeNumberField("firstYear", range.grades().first());
+            json.writeNumberField("lastYear", range.grades().last());
+            json.writeNumberField("low", range.low());
+            json.writeNumberField("high", range.high());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    /** The look ahead; a day that lies beyond the last one looked at is left out. */
+    private static void forecast(JsonGenerator json, Optional<PageContent.Forecast> told) throws IOException {
+        if (told.isEmpty()) {
+            return;
+        }
+        PageContent.Forecast forecast = told.get();
+        json.writeObjectFieldStart("forecast");
+        json.writeNumberField("families", Portfolio.all());
+        json.writeStringField("made", forecast.made().toString());
+        day(json, "early", forecast.early());
+        day(json, "middle", forecast.middle());
+        day(json, "late", forecast.late());
+        json.writeStringField("until", forecast.until().toString());
+        json.writeEndObject();
+    }
+
+    private static void day(JsonGenerator json, String field, Optional<LocalDate> day) throws IOException {
+        if (day.isPresent()) {
+            json.writeStringField(field, day.get().toString());
         }
     }
 

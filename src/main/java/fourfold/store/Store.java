@@ -241,6 +241,11 @@ public final class Store implements AutoCloseable {
         write(Task.REMEMBER, c -> HomeSettings.keep(c, name, text));
     }
 
+    /** All ids by which a child was known on the family's computers, and its own. */
+    public List<UUID> ids(UUID child) {
+        return read(Task.READ_REMEMBERED, c -> SameChildren.in(c).rows(child));
+    }
+
     /** The child's drills, oldest first; drills that began together by id. */
     public List<DrillSession> sessions(UUID child) {
         return read(Task.READ_DRILLS, c -> DrillSessions.of(c, child));

@@ -165,6 +165,7 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
         rows.addAnswers();
         rows.addActions();
         Removal.carryOut(c);
+        rows.addPages();
         RowCounts came = RowCounts.NONE;
         for (Map.Entry<Kind, String> table : TABLES.entrySet()) {
             came = came.plus(table.getKey(), rows.added(table.getValue(), last.getOrDefault(table.getKey(), 0L)));

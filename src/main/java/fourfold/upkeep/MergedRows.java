@@ -15,6 +15,9 @@ import java.util.stream.Collectors;
 
 /** The rows of an attached database called {@code other}, taken over where they are not known yet. */
 final class MergedRows {
+    /** The names under which a page's number, and whose it is, are kept for the home. */
+    static final String PAGES = "page[1-9][0-9][0-9][0-9]*";
+
     private final Connection connection;
 
     MergedRows(Connection connection) {
@@ -132,6 +135,24 @@ final class MergedRows {
                 FROM other.act o JOIN other.child oc ON oc.nr = o.child_nr JOIN main.child mc ON mc.id = oc.id
                 WHERE NOT EXISTS (SELECT 1 FROM main.act m WHERE m.id = o.id) ORDER BY o.nr
                 """);
+    }
+
+    /**
+     * Pages that were printed elsewhere come along, each of a child who is here, and so does the drill that holds the answers of
+     * one that waits here. Where two computers gave one number to two pages of a child, each keeps its own.
+     */
+    void addPages() throws SQLException {
+        add("""
+                UPDATE main.home_setting SET text = (SELECT o.text FROM other.home_setting o WHERE o.name = home_setting.name)
+                WHERE name GLOB '%1$s' AND EXISTS (SELECT 1 FROM other.home_setting o
+                  WHERE o.name = home_setting.name AND SUBSTR(o.text, 1, LENGTH(o.text) - 37) = home_setting.text)
+                """.formatted(PAGES));
+        add("""
+                INSERT INTO main.home_setting (name, text) SELECT o.name, o.text FROM other.home_setting o
+                WHERE o.name GLOB '%1$s' AND NOT EXISTS (SELECT 1 FROM main.home_setting m WHERE m.name = o.name)
+                  AND EXISTS (SELECT 1 FROM main.child c WHERE REPLACE(c.id, '-', '') = SUBSTR(o.name, 9))
+                ORDER BY o.name
+                """.formatted(PAGES));
     }
 
     /**

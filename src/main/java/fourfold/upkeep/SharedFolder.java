@@ -110,7 +110,8 @@ public final class SharedFolder {
             }
             try (Connection connection = Connections.fresh(copy)) {
                 Connections.run(connection, "DELETE FROM gate");
-                Connections.run(connection, "DELETE FROM home_setting");
+                // Where a page was printed must not matter; all else that is remembered is this computer's.
+                Connections.run(connection, "DELETE FROM home_setting WHERE name NOT GLOB '" + MergedRows.PAGES + "'");
                 Connections.run(connection, "VACUUM");
             }
             DatabaseCopy.check(copy);

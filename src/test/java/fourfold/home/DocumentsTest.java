@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,8 +27,12 @@ class DocumentsTest {
     private Path home;
 
     private Documents documents(String system, Map<String, String> environment) {
+        return new Documents(world(system, environment));
+    }
+
+    private Environment world(String system, Map<String, String> environment) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
-        return new Documents(new Environment(
+        return new Environment(
                 new BufferedReader(Reader.nullReader()),
                 nowhere,
                 nowhere,
@@ -35,7 +41,7 @@ class DocumentsTest {
                 home,
                 system,
                 true,
-                Environment::systemClock));
+                Environment::systemClock);
     }
 
     @ParameterizedTest
@@ -58,6 +64,47 @@ class DocumentsTest {
         Map<String, String> environment = variable == null ? Map.of() : Map.of("XDG_DOCUMENTS_DIR", variable);
         Path wanted = Path.of(folder.replace("HOME", home.toString())).resolve("Fourfold");
         assertEquals(wanted, documents(system, environment).folder());
+    }
+
+    /** The flag is what a command hands over; the setting is the household's. */
+    @Test
+    void theBrowserIsLeftAloneByTheFlagAndByTheSettingAndNoPageIsThereTwice() throws Exception {
+        Path programs = Files.createDirectories(home.resolve("bin"));
+        Path open = Files.writeString(programs.resolve("xdg-open"), "#!/bin/sh\n");
+        Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Environment world = world("Linux", Map.of("PATH", programs.toString(), "DISPLAY", ":0"));
+        try (Home family = Home.open(world, Optional.of(home.resolve("family.db")), false)) {
+            PrintPages pages = family.printPages();
+            MadePage first = pages.keep("Ana – Practice", "<p>1</p>", true);
+            assertTrue(first.shown());
+            assertFalse(pages.keep("Ana – Practice", "<p>1</p>", false).shown(), "the flag");
+            family.settings().setShowsPages(false);
+            assertFalse(pages.keep("Ana – Practice", "<p>1</p>", true).shown(), "the setting");
+            assertEquals(
+                    first.file(), pages.keep("Ana – Practice", "<p>1</p>", true).file());
+            Path other = pages.keep("Ana – Practice", "<p>2</p>", true).file();
+            assertEquals("Ana – Practice (2).html", String.valueOf(other.getFileName()));
+            try (Stream<Path> all = Files.list(home.resolve("Documents").resolve("Fourfold"))) {
+                assertEquals(2, all.count());
+            }
+        }
+    }
+
+    @Test
+    void aPageOfTheDemoIsNotLaidAmongTheFamilysDocuments() throws IOException {
+        Environment world = world("Linux", Map.of("PATH", home.toString()));
+        MadePage made;
+        try (Home demo = Home.open(world, Optional.empty(), true)) {
+            made = demo.printPages().keep("Pip – Practice", "<p>1</p>", true);
+        }
+        assertEquals("<p>1</p>", Files.readString(made.file()), "it stays for the browser");
+        try (Stream<Path> all = Files.list(home)) {
+            assertEquals(0, all.count());
+        }
+        Path folder = java.util.Objects.requireNonNull(made.file().getParent());
+        assertTrue(folder.toString().matches(".*fourfold-demo[0-9]+-pages"), folder.toString());
+        Files.delete(made.file());
+        Files.delete(folder);
     }
 
     @Test

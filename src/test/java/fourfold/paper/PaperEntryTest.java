@@ -8,6 +8,7 @@ import fourfold.commands.CommandRun;
 import fourfold.commands.Journey;
 import fourfold.commands.Rows;
 import fourfold.commands.Sample;
+import fourfold.store.Store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,6 +99,59 @@ class PaperEntryTest {
         }
         CommandRun whole = CommandRun.of(file, "verify");
         assertEquals(0, whole.code(), whole.err());
+    }
+
+    /** What is entered on either computer is entered on both, and what is taken back is taken back on both. */
+    @Test
+    void aPageIsEnteredByItsNumberOnAnotherComputerOfTheFamily() throws IOException {
+        String number = made("print", "practice", "--questions", "10");
+        Path kitchen = file;
+        Path study = Files.createDirectories(folder.resolve("study")).resolve("family.db");
+        merged(study, kitchen);
+        file = study;
+        try (Journey journey = journey()) {
+            journey.keys("3 m 4 " + typed(number) + " Enter r r x Enter");
+            assertTrue(journey.picture().contains("Kept: 2 of 3 right."), journey.picture());
+        }
+        merged(kitchen, study);
+        file = kitchen;
+        assertEquals(List.of("3"), Rows.column(file, PAPER));
+        try (Journey journey = journey()) {
+            journey.keys("3 m 4 " + typed(number) + " Enter u");
+            assertTrue(journey.picture().contains("Taken back"), journey.picture());
+        }
+        assertEquals(List.of("0"), Rows.column(file, PAPER));
+        merged(study, kitchen);
+        merged(kitchen, study);
+        for (Path one : List.of(kitchen, study)) {
+            file = one;
+            try (Journey journey = journey()) {
+                journey.keys("3 m 4 " + typed(number) + " Enter");
+                assertFalse(journey.picture().contains("This page is entered"), journey.picture());
+            }
+        }
+    }
+
+    /** A text under a page's name that no program of ours wrote is passed over; the page beside it is found. */
+    @Test
+    void aRecordOfAPageThatIsNoneIsPassedOver() {
+        String number = made("print", "practice", "--questions", "10");
+        try (Store store = Store.open(file)) {
+            String name = store.homeSettings("page").keySet().iterator().next();
+            for (String text :
+                    List.of("practice", "practice 2026-02-30 00", "juggling 2026-03-01 00", "life 2026-03-01 zz")) {
+                store.keepHomeSetting(name.replace(number, Integer.toString(text.hashCode() & 0x3ff | 0x400)), text);
+            }
+        }
+        try (Journey journey = journey()) {
+            journey.keys("3 m 4");
+            assertTrue(journey.picture().contains(number), journey.picture());
+        }
+    }
+
+    private static void merged(Path into, Path from) {
+        CommandRun run = CommandRun.of(into, "merge", from.toString(), "--yes");
+        assertEquals(0, run.code(), run.err());
     }
 
     @Test

@@ -16,6 +16,7 @@ import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.progress.History;
 import fourfold.store.Store;
+import fourfold.words.Words;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -357,6 +358,47 @@ class PrintedPagesTest {
         assertTrue(told.contains("All 55 families fluent, as foreseen on 2026-03-02"), told);
         assertTrue(told.contains("qualified specialist"));
         assertTrue(told.contains("at least four of the last five right"), "the levels' definitions");
+    }
+
+    /** A number on the page may be a date's part, a time in seconds, or one of a family or a question; its JSON has it too. */
+    @Test
+    void eachNumberOfTheReportIsInItsJson() {
+        String[] report = {"print", "report", "--from", "2026-02-01", "--to", "2026-03-02"};
+        String out = CommandRun.of(
+                        sample,
+                        Stream.concat(Stream.of(report), Stream.of("--json")).toArray(String[]::new))
+                .out();
+        Set<String> known = new TreeSet<>();
+        numbers(out).forEach(known::add);
+        // The stairs then are those of the evening before the period.
+        known.add("31");
+        for (JsonElement one : JsonParser.parseString(out).getAsJsonObject().getAsJsonArray("sample")) {
+            JsonElement whole = one.getAsJsonObject().get("milliseconds");
+            if (whole != null) {
+                known.add(Words.english()
+                        .seconds(Duration.ofMillis(whole.getAsLong()))
+                        .replaceAll("[^0-9.]", ""));
+            }
+        }
+        Document page = printed(sample, report);
+        // Sheets, the products on the stairs, the source's year and the words of the definitions are no numbers of the
+        // child.
+        page.select("footer, svg, section:last-of-type ul").remove();
+        List<String> told = numbers(page.body().text().replace("Jiban 2006", ""));
+        assertTrue(told.size() > 300, told.size() + " numbers");
+        assertEquals(
+                List.of(),
+                told.stream().filter(n -> !known.contains(n)).distinct().toList(),
+                known.toString());
+    }
+
+    private static List<String> numbers(String text) {
+        return Pattern.compile("\\d+(\\.\\d+)?")
+                .matcher(text)
+                .results()
+                .map(MatchResult::group)
+                .map(n -> n.replaceFirst("^0+(?=\\d)", "").replaceFirst("\\.0$", ""))
+                .toList();
     }
 
     @Test
