@@ -12,6 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -21,6 +23,7 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -123,12 +126,19 @@ class WordsTest {
         Words german = Words.of(Locale.GERMAN);
         assertEquals("5 Sep 2026", Words.english().date(day));
         assertEquals("Sat 5 Sep 2026", Words.english().namedDate(day));
-        assertEquals("5. Sept 2026", german.date(day));
-        assertEquals("Sa 5. Sept 2026", german.namedDate(day));
+        assertEquals("5. Sept. 2026", german.date(day));
+        assertEquals("Sa 5. Sept. 2026", german.namedDate(day));
         Words spanish = Words.of(Locale.forLanguageTag("es-MX"));
         assertEquals("sáb 5 sept 2026", spanish.namedDate(day));
         for (Words words : List.of(Words.english(), german, spanish)) {
             assertEquals(12, words.say("date.months").split(" ", -1).length);
+            // Unicode's locale data (CLDR), which Java brings along, abbreviate so; Java says Sept for British English.
+            if (!words.language().equals(Locale.ENGLISH)) {
+                DateTimeFormatter months = DateTimeFormatter.ofPattern("MMM", words.language());
+                assertEquals(
+                        words.say("date.months"),
+                        Stream.of(Month.values()).map(months::format).collect(Collectors.joining(" ")));
+            }
             assertEquals(7, words.say("date.days").split(" ", -1).length);
         }
     }

@@ -11,6 +11,7 @@ import fourfold.screens.Colours;
 import fourfold.screens.SquareOfFour;
 import fourfold.terminal.Ink;
 import fourfold.terminal.Picture;
+import fourfold.terminal.Wrapping;
 import fourfold.words.ActionWords;
 import fourfold.words.Stones;
 import fourfold.words.Words;
@@ -138,15 +139,10 @@ final class StairsPicture {
         Grid.Cell cell = grid.cell(chosen);
         Mastery highest = highest(chosen, stones);
         List<String> square = SquareOfFour.rows(words, chosen);
-        List<String> lines = new ArrayList<>(List.of(
-                square.get(0),
-                square.get(square.size() - 1),
-                words.level(shown(cell))
-                        + (shown(cell) == highest ? "" : ", " + words.say("grid.was", words.level(highest)))
-                        + (cell.focused() ? ", " + words.say("grid.focused") : "")
-                        + (cell.held() ? ", " + words.say("grid.held") : "")
-                        + (cell.fading() ? ", " + words.say("grid.fading") : "")
-                        + (cell.knownByTrial() ? ", " + words.say("grid.trial") : "")));
+        int x = left + 4 + 5 * cellWidth + 1;
+        List<String> state = Wrapping.lines(state(words, cell, shown(cell), highest), picture.width() - x);
+        List<String> lines = new ArrayList<>(List.of(square.get(0), square.get(square.size() - 1)));
+        lines.addAll(state);
         lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
         progress.mastery(chosen.traces().get(0))
                 .medianThinking()
@@ -156,9 +152,20 @@ final class StairsPicture {
         } else if (progress.steering().closed().contains(chosen.high())) {
             lines.add(words.say("grid.closed", chosen.high()));
         }
-        int x = left + 4 + 5 * cellWidth + 1;
-        for (int i = 0; i < lines.size(); i++) {
-            picture.text(x, top + i, lines.get(i), i == 2 ? Ink.STRONG : Ink.PLAIN);
+        // Below the fifth step there are cells.
+        for (int i = 0; i < Math.min(lines.size(), 5 * stepHeight); i++) {
+            boolean strong = i >= 2 && i < 2 + state.size();
+            picture.text(x, top + i, lines.get(i), strong ? Ink.STRONG : Ink.PLAIN);
         }
+    }
+
+    /** How a family stands, in words. */
+    static String state(Words words, Grid.Cell cell, Mastery shown, Mastery highest) {
+        return words.level(shown)
+                + (shown == highest ? "" : ", " + words.say("grid.was", words.level(highest)))
+                + (cell.focused() ? ", " + words.say("grid.focused") : "")
+                + (cell.held() ? ", " + words.say("grid.held") : "")
+                + (cell.fading() ? ", " + words.say("grid.fading") : "")
+                + (cell.knownByTrial() ? ", " + words.say("grid.trial") : "");
     }
 }
