@@ -3,6 +3,7 @@ package fourfold.records;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import fourfold.facts.Families;
@@ -152,8 +153,8 @@ public final class AnswersCsv {
         List<Answer> answers = new ArrayList<>();
         long line = 1;
         try (CsvReader<CsvRecord> csv = CsvReader.builder()
-                .allowExtraFields(true)
-                .allowMissingFields(true)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .ofCsvRecord(reader)) {
             boolean header = true;
             int width = COLUMNS.size();
