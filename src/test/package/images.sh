@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: Apache-2.0
 # Pictures of the window, of its icon and of the entry in a menu, on a virtual display, to be looked at:
-#   mvn -DskipTests -Papplication package && src/test/package/images.sh FOLDER     those looked at on 2026-11-28 are in src/test/resources/screens
+#   mvn -DskipTests -Papplication package && src/test/package/images.sh FOLDER
+# Those that were looked at on 2026-11-28 are in src/test/resources/screens.
 # Needs Xvfb, openbox, xdotool, xprop and ImageMagick. The menu is openbox's, with the name and icon of fourfold.desktop.
 set -eu
 out=$1; mkdir -p "$out"; out=$(cd "$out" && pwd)

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.commands;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -12,8 +13,12 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -63,6 +68,24 @@ class DeliveryTest {
                 told(page, below);
             }
         }
+    }
+
+    @Test
+    void everyCommandThatAPageOrAMessageNamesIsThere() throws IOException {
+        List<Path> pages = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md")));
+        try (Stream<Path> words = Files.list(Path.of("src/main/resources/fourfold/words"))) {
+            words.forEach(pages::add);
+        }
+        Set<String> named = new TreeSet<>();
+        for (Path page : pages) {
+            Pattern.compile("\\bfourfold ([a-z]+)")
+                    .matcher(Files.readString(page))
+                    .results()
+                    .forEach(found -> named.add(found.group(1)));
+        }
+        assertTrue(named.size() > 20, named.toString());
+        named.removeAll(CommandList.NAMES);
+        assertEquals(Set.of(), named);
     }
 
     @Test
