@@ -118,7 +118,7 @@ class DocumentationTest {
                 .replace(" ", "")
                 .replace("-", "");
         Matcher artifact = Pattern.compile(
-                        "<dependency>\\s*<groupId>[^<]+</groupId>\\s*<artifactId>([^<]+)</artifactId>")
+                        "<dependency>\\s*<groupId>[^<]+</groupId>\\s*<artifactId>([^<]+)</artifactId>\\s*<version>")
                 .matcher(read("pom.xml"));
         int found = 0;
         while (artifact.find()) {
