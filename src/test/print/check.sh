@@ -26,7 +26,7 @@ check() { # language page sheets words...
     got=$(pdfinfo "$pdf" | sed -n 's/^Pages: *//p')
     paper=$(pdfinfo "$pdf" | sed -n 's/^Page size: *//p')
     text=$(pdftotext -layout "$pdf" - | tr -s " \n" " "); missing=""
-    for word in "$@"; do grep -qF -- "$word" <<< "$text" || missing="$missing $word"; done
+    for word in "$@"; do grep -qF -- "${word// /}" <<< "${text// /}" || missing="$missing $word"; done
     case $page in cards*) backs=backs ;; *) backs="" ;; esac
     pdftotext -bbox "$pdf" "$profile/words.xml"
     # shellcheck disable=SC2086

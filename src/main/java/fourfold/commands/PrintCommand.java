@@ -96,8 +96,8 @@ final class PrintCommand implements Callable<Integer> {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
             PageOrder order = new PageOrder(kind, choice, copies, period(today));
-            List<PageContent> pages = kind == PageKind.TABLE || kind == PageKind.SUPPLIES
-                    ? List.of(kind == PageKind.TABLE ? new PageContent.Table() : new PageContent.Supplies())
+            List<PageContent> pages = kind == PageKind.TABLE
+                    ? List.of(new PageContent.Table())
                     : ofAChild(home, order);
             for (PageContent content : pages) {
                 put(home, content, layout, today);

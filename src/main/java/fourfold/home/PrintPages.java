@@ -2,6 +2,7 @@ package fourfold.home;
 
 import fourfold.facts.Family;
 import fourfold.facts.Prompt;
+import fourfold.insight.ComingWeeks;
 import fourfold.insight.Grid;
 import fourfold.insight.LifetimeProgress;
 import fourfold.insight.PageChoice;
@@ -59,13 +60,19 @@ public final class PrintPages {
         PageKind kind = order.kind();
         return switch (kind) {
             case TABLE -> List.of(new PageContent.Table());
-            case SUPPLIES -> List.of(new PageContent.Supplies());
+            case SUPPLIES -> List.of(supplies(child, at));
             case WHOLE -> whole(child).stream().toList();
             case CANDO, REPORT ->
                 List.of(new PageContent.Report(
                         kind, day(at), portfolio(child, order.period(), at), ahead.remembered(child)));
             default -> chosen(child, order, at);
         };
+    }
+
+    private PageContent supplies(Child child, Instant at) {
+        Progress progress = records.progress(child);
+        return new PageContent.Supplies(
+                child.name(), day(at), ComingWeeks.of(Grid.of(progress, at), progress.steering(), day(at)));
     }
 
     private LocalDate day(Instant at) {

@@ -64,8 +64,13 @@ public sealed interface PageContent {
         }
     }
 
-    /** What the pages and games of the coming weeks need. */
-    record Supplies() implements PageContent {
+    /**
+     * What the pages and games of the coming weeks need.
+     *
+     * @param name the child's nickname
+     * @param day of the child, from which on the weeks are counted
+     */
+    record Supplies(String name, LocalDate day, ComingWeeks weeks) implements PageContent {
         @Override
         public PageKind kind() {
             return PageKind.SUPPLIES;

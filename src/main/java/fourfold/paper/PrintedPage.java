@@ -24,8 +24,8 @@ public final class PrintedPage {
             } else {
                 new ReportPage(page, words, report).draw();
             }
-        } else if (content instanceof PageContent.Supplies) {
-            SuppliesPage.draw(page, words);
+        } else if (content instanceof PageContent.Supplies supplies) {
+            SuppliesPage.draw(page, supplies, words);
         } else {
             TablePage.draw(page, words);
         }

@@ -401,6 +401,42 @@ class PrintedPagesTest {
                 .toList();
     }
 
+    private static String needed(Path file) {
+        return String.join("\n", printed(file, "print", "supplies").select("p, li").eachText());
+    }
+
+    /** What is to be bought follows what is planned: nothing in weeks off, picture cards for a table that opens. */
+    @Test
+    void whatIsNeededFollowsTheCalendarAndWhatIsShaky() throws IOException {
+        Path own = Files.createDirectories(folder.resolve("supplies"));
+        Path file = Files.copy(sample, own.resolve("family.db"));
+        String usual = needed(file);
+        assertTrue(usual.contains("until 29 Mar 2026. Days of practice: 16."), usual);
+        assertTrue(usual.contains("Practice 4") && usual.contains("Dominoes of facts 2"), usual);
+        assertTrue(usual.contains("Number: 18") && usual.contains("Letter. Sheets: 8"), usual);
+        assertTrue(usual.contains("most needed first: ") && usual.contains("Cards 1"), usual);
+        assertFalse(usual.contains("clock") || usual.contains("Picture cards"), usual);
+        assertEquals(
+                0, CommandRun.of(file, "settings", "timing", "minute").code());
+        assertTrue(needed(file).contains("A clock with seconds"));
+        assertEquals(
+                0,
+                CommandRun.of(
+                                file, "calendar", "--start", "2026-03-02", "--days", "Mon,Wed", "--table", "7",
+                                "--multiply", "2", "--off", "2026-03-16..2026-03-22")
+                        .code());
+        String planned = needed(file);
+        assertTrue(planned.contains("Days of practice: 6."), planned);
+        assertTrue(planned.contains("From 9 Mar 2026 on: the table of 7."), planned);
+        assertTrue(planned.contains("Practice 3") && planned.contains("Picture cards 1"), planned);
+        assertEquals(
+                0,
+                CommandRun.of(file, "calendar", "--off", "2026-03-02..2026-03-31")
+                        .code());
+        String off = needed(file);
+        assertTrue(off.contains("All days until then are off") && !off.contains("Sheets"), off);
+    }
+
     @Test
     void theChildsPageTellsWhatItCanAndNoGrade() {
         Document page = printed(sample, "print", "cando");
@@ -469,7 +505,7 @@ class PrintedPagesTest {
 
     /**
      * The words of three letters or more that a reader, or a program that reads aloud, meets on a page; but for the name,
-     * and for a word that is both English and German.
+     * and for words that are both English and German.
      */
     private static Set<String> told(Document page) {
         String all = page.title() + " " + page.body().text() + " "
@@ -479,7 +515,7 @@ class PrintedPagesTest {
                 .results()
                 .map(MatchResult::group)
                 .filter(word -> !Set.of(
-                                "Mina", "was", "Burns", "VanDerHeyden", "Jiban", "Letter", "Jan", "Mar", "min", "Enter")
+                                "Mina", "was", "Lotto", "Burns", "VanDerHeyden", "Jiban", "Letter", "Jan", "Mar", "min", "Enter")
                         .contains(word))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
