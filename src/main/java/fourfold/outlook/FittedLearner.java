@@ -64,8 +64,9 @@ final class FittedLearner implements Learner {
     }
 
     /** From now on with the memory that the answers so far come to. */
-    void remember(Memory now) {
-        memory = now;
+    @Override
+    public void known(Progress now) {
+        memory = now.memory();
     }
 
     @Override

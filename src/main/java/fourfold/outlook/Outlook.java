@@ -79,14 +79,12 @@ public record Outlook(Progress progress, long from, long until, PracticeDays day
         long runSeed = new SplittableRandom(seed + 7919L * number).nextLong();
         SplittableRandom random = new SplittableRandom(runSeed);
         FittedLearner learner = new FittedLearner(progress, random.nextLong());
-        Progress[] after = {progress};
-        PlayedDrill play = new PlayedDrill(learner, new LastingGain(), answer -> remembered(learner, after, answer));
+        PlayedDrill play = new PlayedDrill(learner, new LastingGain(), answer -> {});
         Progress now = progress;
         int fluent = fluent(now);
         long reached = fluent == goal.size() ? from - 1 : Long.MAX_VALUE;
         for (long day = from; day <= until && !(stops && reached != Long.MAX_VALUE); day++) {
             if (random.nextDouble() < days.chance(day)) {
-                after[0] = now;
                 now = play.play(now, session(runSeed, day, random.nextInt(3600)));
                 fluent = fluent(now);
                 reached = reached == Long.MAX_VALUE && fluent == goal.size() ? day : reached;
@@ -98,12 +96,6 @@ public record Outlook(Progress progress, long from, long until, PracticeDays day
     private int fluent(Progress now) {
         return (int)
                 goal.stream().filter(f -> now.level(f).atLeast(Mastery.FLUENT)).count();
-    }
-
-    /** The learner remembers what the drill has kept: the drill's own fold and this one are the same. */
-    private static void remembered(FittedLearner learner, Progress[] after, Answer answer) {
-        after[0] = after[0].after(answer);
-        learner.remember(after[0].memory());
     }
 
     private DrillSession session(long runSeed, long day, int second) {

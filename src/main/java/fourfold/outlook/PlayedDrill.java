@@ -119,6 +119,7 @@ public final class PlayedDrill {
         for (Effect effect : step.effects()) {
             if (effect instanceof Effect.Keep keep) {
                 kept.accept(keep.answer());
+                child.known(step.next().progress());
             }
         }
         return step.next();

@@ -32,22 +32,23 @@ import org.junit.jupiter.api.Test;
 
 /**
  * How often the look ahead holds what then happens: simulated children who are not all fluent yet are looked ahead at after
- * some weeks, and then practise on to the end of their year. Of a range that closes it is counted whether the day came within
- * it; of what is said not to be sure or to be out of reach, whether it came or stayed so; and of the number of families fluent some weeks later, whether
- * it lay in its range. System properties: {@code outlook.kinds} (all by default), {@code outlook.seeds} (a range of
- * {@link Seeds}, tuning by default), {@code outlook.children} (of each kind, 4), {@code outlook.weeks} (after which weeks,
- * 3,5,8,12), {@code outlook.later} (after how many weeks families are counted, 4), {@code outlook.folder} (for outlook.txt;
- * target/policies).
+ * some weeks, and then practise on to the end of their year; each year is played once, all looks are taken from it. Of a
+ * range that closes it is counted whether the day came within it; of what is said not to be sure or to be out of reach,
+ * whether it came all the same. A look is played no further than its outcome needs: no range is told where it does not close.
+ * System properties: {@code outlook.kinds} (all by default), {@code outlook.seeds} (a range of {@link Seeds}, tuning by
+ * default), {@code outlook.children} (of each kind, 4), {@code outlook.weeks} (after which weeks, 8,12,16,20,24,28),
+ * {@code outlook.later} (after how many weeks the number of fluent families is held against its range too; 0, not at all),
+ * {@code outlook.minutes} (no child is begun after that time, 600; a seed's children of all kinds come one after another, and
+ * seeds not done in all kinds are left out), {@code outlook.folder} (for outlook.txt; target/policies).
  */
 class OutlookBenchmark {
     /** What was said of a child after some weeks, and what came. */
     record Case(String kind, long seed, int week, Projection said, Optional<LocalDate> came, List<Long> count) {
+        /** Whether the day came within the range that was told. */
         boolean holds() {
-            return said.isClosed()
-                    ? came.filter(day -> !day.isBefore(said.early().orElseThrow())
-                                    && !day.isAfter(said.late().orElseThrow()))
-                            .isPresent()
-                    : came.isPresent() == (said.outcome() == Projection.Outcome.NOT_SURE);
+            return came.filter(day -> !day.isBefore(said.early().orElseThrow())
+                            && !day.isAfter(said.late().orElseThrow()))
+                    .isPresent();
         }
 
         /** Whether the number of families fluent later lay within its range. */
@@ -68,36 +69,56 @@ class OutlookBenchmark {
         }
     }
 
-    private static final int LATER = Integer.getInteger("outlook.later", 4);
+    private static final int MINUTES = Integer.getInteger("outlook.minutes", 600);
+    private static final int LATER = Integer.getInteger("outlook.later", 0);
 
     @Test
     void outlook() throws IOException, InterruptedException, ExecutionException {
         List<Integer> weeks = Stream.of(
-                        System.getProperty("outlook.weeks", "3,5,8,12").split(",", -1))
+                        System.getProperty("outlook.weeks", "8,12,16,20,24,28").split(",", -1))
                 .map(Integer::valueOf)
                 .toList();
-        String kinds = System.getProperty("outlook.kinds", "");
-        List<Long> children = Seeds.named(System.getProperty("outlook.seeds", "tuning"))
+        String named = System.getProperty("outlook.kinds", "");
+        List<SimulatedLearnerKind> kinds =
+                SimulatedLearnerKind.named(named.isEmpty() ? List.of() : List.of(named.split(",", -1)));
+        long[] children = Seeds.named(System.getProperty("outlook.seeds", "tuning"))
                 .take(Integer.getInteger("outlook.children", 4))
-                .boxed()
-                .toList();
+                .toArray();
+        long end = System.nanoTime() + Duration.ofMinutes(MINUTES).toNanos();
         ExecutorService threads = Executors.newFixedThreadPool(
                 Integer.getInteger("outlook.threads", Runtime.getRuntime().availableProcessors()));
-        List<Case> cases = new ArrayList<>();
         try {
-            List<Future<List<Case>>> futures = new ArrayList<>();
-            for (SimulatedLearnerKind kind :
-                    SimulatedLearnerKind.named(kinds.isEmpty() ? List.of() : List.of(kinds.split(",", -1)))) {
-                children.forEach(seed -> futures.add(threads.submit(() -> of(kind, seed, weeks))));
+            Map<Long, List<Future<Optional<List<Case>>>>> futures = new TreeMap<>();
+            for (long seed : children) {
+                futures.put(
+                        seed,
+                        kinds.stream()
+                                .map(kind -> threads.submit(() -> System.nanoTime() > end
+                                        ? Optional.<List<Case>>empty()
+                                        : Optional.of(of(kind, seed, weeks))))
+                                .toList());
             }
-            for (Future<List<Case>> future : futures) {
-                cases.addAll(future.get());
+            List<Case> cases = new ArrayList<>();
+            for (List<Future<Optional<List<Case>>>> ofSeed : futures.values()) {
+                List<Case> more = new ArrayList<>();
+                boolean whole = true;
+                for (Future<Optional<List<Case>>> future : ofSeed) {
+                    whole &= future.get().isPresent();
+                    more.addAll(future.get().orElse(List.of()));
+                }
+                if (whole) {
+                    cases.addAll(more);
+                    write(text(cases));
+                }
             }
+            System.out.println(text(cases));
         } finally {
             threads.shutdownNow();
         }
-        String text = text(cases);
-        System.out.println(text);
+    }
+
+    /** Written after each seed: what is played is not lost. */
+    private static void write(String text) throws IOException {
         Path folder = Path.of(System.getProperty("outlook.folder", "target/policies"));
         Files.createDirectories(folder);
         Files.writeString(folder.resolve("outlook.txt"), text);
@@ -114,8 +135,9 @@ class OutlookBenchmark {
         }
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
-                "%-22s %7s %6s %8s %7s %7s %9s %6s %9s %6s %9s%n",
+                "%-22s %6s %7s %6s %8s %7s %7s %9s %6s %7s %6s%s%n",
                 "",
+                "looks",
                 "closed",
                 "held",
                 "earlier",
@@ -124,28 +146,36 @@ class OutlookBenchmark {
                 "not sure",
                 "came",
                 "out",
-                "stayed",
-                "in " + LATER + " wk"));
+                "came",
+                LATER == 0 ? "" : String.format(Locale.ROOT, " %9s", "in " + LATER + " wk")));
         groups.forEach((name, all) -> text.append(line(name, all)));
         text.append('\n');
-        for (Case one : cases) {
-            text.append(String.format(
-                    Locale.ROOT,
-                    "%-16s %6d week %2d  said %s .. %s .. %s  came %s  %-6s  in %d weeks %2d .. %2d  came %2d%n",
-                    one.kind(),
-                    one.seed(),
-                    one.week(),
-                    day(one.said().early()),
-                    day(one.said().middle()),
-                    day(one.said().late()),
-                    day(one.came()),
-                    one.holds() ? "held" : "missed",
-                    LATER,
-                    one.count().get(0),
-                    one.count().get(1),
-                    one.count().get(2)));
-        }
+        cases.forEach(one -> text.append(line(one)));
         return text.toString();
+    }
+
+    private static String line(Case one) {
+        String said = one.said().isClosed()
+                ? day(one.said().early()) + " .. " + day(one.said().middle()) + " .. "
+                        + day(one.said().late())
+                : one.said().outcome() == Projection.Outcome.NOT_SURE ? "not sure" : "out of reach";
+        return String.format(
+                Locale.ROOT,
+                "%-16s %6d week %2d  said %-38s  came %s%s%n",
+                one.kind(),
+                one.seed(),
+                one.week(),
+                said,
+                day(one.came()),
+                LATER == 0
+                        ? ""
+                        : String.format(
+                                Locale.ROOT,
+                                "  in %d weeks %2d .. %2d  came %2d",
+                                LATER,
+                                one.count().get(0),
+                                one.count().get(1),
+                                one.count().get(2)));
     }
 
     private static String line(String name, List<Case> all) {
@@ -154,18 +184,19 @@ class OutlookBenchmark {
         List<Case> out = with(all, Projection.Outcome.OUT_OF_REACH);
         return String.format(
                 Locale.ROOT,
-                "%-22s %7d %6.2f %8.2f %7.2f %7.1f %9d %6.2f %9d %6.2f %9.2f%n",
+                "%-22s %6d %7d %6.2f %8.2f %7.2f %7.1f %9d %6.2f %7d %6.2f%s%n",
                 name,
+                all.size(),
                 closed.size(),
                 share(closed, Case::holds),
                 share(closed, Case::isBefore),
                 share(closed, c -> !c.holds() && !c.isBefore()),
                 closed.stream().mapToDouble(Case::width).average().orElse(Double.NaN),
                 unsure.size(),
-                share(unsure, Case::holds),
+                share(unsure, c -> c.came().isPresent()),
                 out.size(),
-                share(out, Case::holds),
-                share(all, Case::countHolds));
+                share(out, c -> c.came().isPresent()),
+                LATER == 0 ? "" : String.format(Locale.ROOT, " %9.2f", share(all, Case::countHolds)));
     }
 
     private static List<Case> with(List<Case> all, Projection.Outcome outcome) {
@@ -235,20 +266,31 @@ class OutlookBenchmark {
     private static Look look(Progress progress, int week, long today, long end, double aWeek, long seed) {
         PracticeDays days = PracticeDays.aWeek(aWeek);
         Outlook far = new Outlook(progress, today, end - 1, days, new HashSet<>(Families.all()), seed);
-        Outlook near = new Outlook(progress, today, today + 7L * LATER - 1, days, far.goal(), seed);
         List<Outlook.Run> runs = new ArrayList<>();
-        int failed = 0;
-        for (int i = 0; i < Outlook.RUNS && 2 * failed <= Outlook.RUNS; i++) {
+        for (int i = 0; i < Outlook.RUNS && !isDecided(runs); i++) {
             runs.add(far.run(i));
-            failed += runs.get(i).isReached() ? 0 : 1;
         }
+        return new Look(
+                week,
+                far.projection(runs, Outlook.RUNS),
+                LATER == 0 ? new long[] {0, 0, 0} : near(far, today + 7L * LATER - 1));
+    }
+
+    /** Whether nothing that may still come decides what is said: it is out of reach, or not sure. */
+    private static boolean isDecided(List<Outlook.Run> runs) {
+        long reached = runs.stream().filter(Outlook.Run::isReached).count();
+        long failed = runs.size() - reached;
+        boolean open = failed > Outlook.RUNS / 10;
+        return 2 * failed > Outlook.RUNS || (open && 2 * reached >= Outlook.RUNS);
+    }
+
+    private static long[] near(Outlook far, long until) {
+        Outlook near = new Outlook(far.progress(), far.from(), until, far.days(), far.goal(), far.seed());
         long[] fluent = IntStream.range(0, Outlook.RUNS)
                 .mapToLong(i -> near.toTheEnd(i).fluent())
                 .sorted()
                 .toArray();
         int tenth = Outlook.RUNS / 10 - 1;
-        return new Look(
-                week, far.projection(runs, Outlook.RUNS), new long[] {fluent[tenth], fluent[Outlook.RUNS - 1 - tenth], 0
-                });
+        return new long[] {fluent[tenth], fluent[Outlook.RUNS - 1 - tenth], 0};
     }
 }
