@@ -69,10 +69,10 @@ class ArchitectureTest {
         room("records", PURE + " insight outlook");
         room("paper", PURE + " insight outlook words");
         room("home", PURE + " scheduling drill insight outlook terminal store upkeep records");
-        room("screens", PURE + " drill insight words terminal home");
-        room("screens.parent", PURE + " drill insight outlook words terminal home screens paper upkeep");
-        room("screens.child", PURE + " scheduling drill insight words terminal home screens screens.parent");
         room("plain", PURE + " scheduling drill insight outlook words terminal home");
+        room("screens", PURE + " drill insight words terminal home");
+        room("screens.parent", PURE + " drill insight outlook words terminal home screens paper upkeep plain");
+        room("screens.child", PURE + " scheduling drill insight words terminal home screens screens.parent");
         room(
                 "commands",
                 "facts log progress drill insight outlook words terminal upkeep records paper home screens screens.parent"

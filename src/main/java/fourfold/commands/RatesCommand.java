@@ -37,7 +37,7 @@ final class RatesCommand implements Callable<Integer> {
             if (json) {
                 app.world().out().print(PlanJson.rates(whose.name(), rates.drills()));
             } else if (plain) {
-                RatesText.sentences(app.world().out(), app.words(home), whose.name(), rates.drills());
+                app.world().out().print(RatesText.sentences(app.words(home), whose.name(), rates.drills()));
             } else {
                 RatesText.write(
                         app.world().out(),

@@ -66,6 +66,9 @@ final class SettingsCommand implements Callable<Integer> {
     @Option(names = "--browser", paramLabel = "on|off")
     private @Nullable String browser;
 
+    @Option(names = "--parents", paramLabel = "drawn|sentences")
+    private @Nullable String parents;
+
     @Option(names = "--plain", descriptionKey = "plain")
     private boolean plain;
 
@@ -77,7 +80,8 @@ final class SettingsCommand implements Callable<Integer> {
                             Optional.ofNullable(theme),
                             Optional.ofNullable(motion),
                             Optional.ofNullable(pages),
-                            Optional.ofNullable(browser))
+                            Optional.ofNullable(browser),
+                            Optional.ofNullable(parents))
                     .anyMatch(Optional::isPresent)) {
                 setForAll(home);
                 boolean onlyThat =
@@ -117,6 +121,9 @@ final class SettingsCommand implements Callable<Integer> {
         if (browser != null && !List.of("on", "off").contains(browser)) {
             throw refused("command.settings.value", "browser", "on, off", browser);
         }
+        if (parents != null && !List.of("drawn", "sentences").contains(parents)) {
+            throw refused("command.settings.value", "parents", "drawn, sentences", parents);
+        }
         Optional<String> folder = Optional.ofNullable(pages)
                 .filter(f -> !f.equals(SYSTEM))
                 .map(f -> Home.path(f).toAbsolutePath().toString());
@@ -134,6 +141,9 @@ final class SettingsCommand implements Callable<Integer> {
         }
         if (browser != null) {
             home.settings().setShowsPages(browser.equals("on"));
+        }
+        if (parents != null) {
+            home.settings().setInSentences(parents.equals("sentences"));
         }
     }
 
@@ -161,7 +171,8 @@ final class SettingsCommand implements Callable<Integer> {
                 Map.entry("theme", set.theme().map(Theme::key).orElse(SYSTEM)),
                 Map.entry("motion", set.isStill() ? "still" : "on"),
                 Map.entry("pages", set.pagesFolder().orElse(SYSTEM)),
-                Map.entry("browser", set.showsPages() ? "on" : "off"));
+                Map.entry("browser", set.showsPages() ? "on" : "off"),
+                Map.entry("parents", set.isInSentences() ? "sentences" : "drawn"));
     }
 
     private ParentAction action() {

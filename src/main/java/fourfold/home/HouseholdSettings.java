@@ -29,6 +29,10 @@ public final class HouseholdSettings {
 
     private static final String PAGES_SHOWN = "documents.shown";
 
+    private static final String PARENTS_PAGES = "parents.pages";
+
+    private static final String SENTENCES = "sentences";
+
     private static final String NO = "no";
 
     private final Store store;
@@ -127,6 +131,24 @@ public final class HouseholdSettings {
      */
     public void setShowsPages(boolean shown) {
         store.keepHomeSetting(PAGES_SHOWN, shown ? "yes" : NO);
+    }
+
+    /**
+     * Whether the parent's pages say in sentences what they else draw.
+     *
+     * @throws RecordsFailure if it can't be read
+     */
+    public boolean isInSentences() {
+        return store.homeSetting(PARENTS_PAGES).filter(SENTENCES::equals).isPresent();
+    }
+
+    /**
+     * Sets whether they do.
+     *
+     * @throws RecordsFailure if the file does not take it
+     */
+    public void setInSentences(boolean sentences) {
+        store.keepHomeSetting(PARENTS_PAGES, sentences ? SENTENCES : "drawn");
     }
 
     /** The window's size as it was last, with letters at least as large as the child who needs the largest. */

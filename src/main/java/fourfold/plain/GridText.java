@@ -91,6 +91,29 @@ public final class GridText {
             LifetimeProgress stones,
             List<String> acts,
             boolean unicode) {
+        String shakiest = grid.shakiest()
+                .map(f -> words.say("plain.grid.shakiest", Spoken.product(words, f), f, f))
+                .orElseGet(() -> words.say("plain.grid.none"));
+        return Spoken.lines(told(words, name, grid, earlier, stones, acts, shakiest), unicode);
+    }
+
+    /** The same as a list, where the page itself has keys for what can be done. */
+    public static List<String> said(
+            Words words, String name, Grid grid, Progress earlier, LifetimeProgress stones, List<String> acts) {
+        String shakiest = grid.shakiest()
+                .map(f -> words.say("spoken.shakiest", Spoken.product(words, f)))
+                .orElseGet(() -> words.say("plain.grid.none"));
+        return told(words, name, grid, earlier, stones, acts, shakiest);
+    }
+
+    private static List<String> told(
+            Words words,
+            String name,
+            Grid grid,
+            Progress earlier,
+            LifetimeProgress stones,
+            List<String> acts,
+            String shakiest) {
         List<String> told = new ArrayList<>();
         told.add(words.say("plain.grid.title", SafeText.safe(name), grid.fluent(), Families.COUNT) + ".");
         told.add(words.say(
@@ -100,9 +123,7 @@ public final class GridText {
                         .collect(Collectors.joining("; "))));
         told.add(words.say("plain.grid.changes", grid.firmer(earlier), grid.weaker(earlier)));
         told.addAll(acts);
-        told.add(grid.shakiest()
-                .map(f -> words.say("plain.grid.shakiest", Spoken.product(words, f), f, f))
-                .orElseGet(() -> words.say("plain.grid.none")));
+        told.add(shakiest);
         grid.cells().stream()
                 .filter(c -> c.level() != Mastery.NEW)
                 .forEach(c -> told.add(family(words, c, stones.highest(c.family()))));
@@ -113,10 +134,11 @@ public final class GridText {
         if (!unmet.isEmpty()) {
             told.add(words.say("plain.grid.unmet", unmet));
         }
-        return Spoken.lines(told, unicode);
+        return told;
     }
 
-    private static String family(Words words, Grid.Cell cell, Mastery highest) {
+    /** A family in a sentence: its level, its stones, how it was answered, and what else holds of it. */
+    public static String family(Words words, Grid.Cell cell, Mastery highest) {
         String marks = (cell.focused() ? ", " + words.say("grid.focused") : "")
                 + (cell.held() ? ", " + words.say("grid.held") : "")
                 + (cell.fading() ? ", " + words.say("plain.grid.fading") : "")

@@ -1,13 +1,11 @@
 package fourfold.plain;
 
-import fourfold.facts.Operation;
 import fourfold.log.ActionRecord;
 import fourfold.progress.Progress;
 import fourfold.progress.Setting;
 import fourfold.progress.Steering;
 import fourfold.words.ActionWords;
 import fourfold.words.CalendarWords;
-import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -20,8 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** The calendar, the settings and what a parent did, in whole sentences. */
@@ -78,29 +74,6 @@ public final class HomeText {
     }
 
     private static String spoken(Words words, List<String> told, boolean unicode) {
-        List<String> sentences = told.stream()
-                .map(t -> stopped(signs(words, SafeText.safe(t).strip().replaceAll(" {2,}", " "))))
-                .toList();
-        return Spoken.lines(sentences, unicode);
-    }
-
-    /** A sentence ends with its stop. */
-    private static String stopped(String text) {
-        return text.matches("(?s).*[.?!]") ? text : text + ".";
-    }
-
-    /** The signs between numbers as words, and those that stand alone as the names of their operation. */
-    private static String signs(Words words, String text) {
-        String told = text;
-        for (Operation operation : Operation.values()) {
-            String key = operation == Operation.MULTIPLY ? "plain.times" : "plain.divided";
-            String sign = Pattern.quote(Character.toString(words.sign(operation)));
-            Matcher between = Pattern.compile("(\\d+) " + sign + " (\\d+)").matcher(told);
-            told = between.replaceAll(m -> Matcher.quoteReplacement(words.say(key, m.group(1), m.group(2))));
-            told = told.replaceAll(
-                    "(?<= )" + sign + "(?= )",
-                    Matcher.quoteReplacement(words.say("plain.operation." + operation.word())));
-        }
-        return told;
+        return Spoken.lines(told.stream().map(t -> Spoken.heard(words, t)).toList(), unicode);
     }
 }

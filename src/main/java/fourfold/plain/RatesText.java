@@ -33,14 +33,12 @@ public final class RatesText {
                     rates(words, drill.products(), unicode),
                     rates(words, drill.quotients(), unicode)));
         }
-        out.append(table.lines()).append('\n');
-        ends(out, words, drills);
+        out.append(table.lines()).append('\n').append(ends(words, drills));
     }
 
-    /** A sentence for each drill, oldest first, then as {@link #write}. */
-    public static void sentences(Appendable out, Words words, String name, List<DrillRates.OfDrill> drills)
-            throws IOException {
-        out.append(words.say("plain.rates.title", SafeText.safe(name))).append('\n');
+    /** A sentence for each drill, oldest first, then as {@link #write}; each on a line of its own. */
+    public static String sentences(Words words, String name, List<DrillRates.OfDrill> drills) {
+        StringBuilder out = new StringBuilder(words.say("plain.rates.title", SafeText.safe(name))).append('\n');
         for (DrillRates.OfDrill drill : drills) {
             String day = words.date(LocalDate.ofEpochDay(drill.localDay()));
             for (Operation operation : Operation.values()) {
@@ -57,14 +55,15 @@ public final class RatesText {
                 }
             }
         }
-        ends(out, words, drills);
+        return out.append(ends(words, drills)).toString();
     }
 
     private static String name(Words words, Operation operation) {
         return words.say(operation == Operation.MULTIPLY ? "rates.products" : "rates.quotients");
     }
 
-    private static void ends(Appendable out, Words words, List<DrillRates.OfDrill> drills) throws IOException {
+    private static String ends(Words words, List<DrillRates.OfDrill> drills) {
+        StringBuilder out = new StringBuilder();
         for (Operation operation : Operation.values()) {
             String which = name(words, operation);
             out.append(DrillRates.digitsTrend(drills, operation)
@@ -86,7 +85,7 @@ public final class RatesText {
                             range.high()))
                     .append('\n');
         }
-        out.append(words.say("plain.rates.source")).append('\n');
+        return out.append(words.say("plain.rates.source")).append('\n').toString();
     }
 
     private static String rates(Words words, Optional<Rates> rates, boolean unicode) {

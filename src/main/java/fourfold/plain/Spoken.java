@@ -3,11 +3,14 @@ package fourfold.plain;
 import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Question;
+import fourfold.words.SafeText;
 import fourfold.words.Words;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What all plain sentences share: signs in words, and a list of sentences as lines. */
-final class Spoken {
+public final class Spoken {
     private Spoken() {}
 
     /** A question with its sign in words. */
@@ -26,6 +29,21 @@ final class Spoken {
     /** A sentence begins with a capital letter. */
     static String sentence(Words words, String text) {
         return text.substring(0, 1).toUpperCase(words.language()) + text.substring(1);
+    }
+
+    /** What a page says, as it is heard: one sentence or more, signs in words, a stop at the end. */
+    public static String heard(Words words, String text) {
+        String told = SafeText.safe(text).strip().replaceAll(" {2,}", " ");
+        for (Operation operation : Operation.values()) {
+            String key = operation == Operation.MULTIPLY ? "plain.times" : "plain.divided";
+            String sign = Pattern.quote(Character.toString(words.sign(operation)));
+            Matcher between = Pattern.compile("(\\d+) " + sign + " (\\d+)").matcher(told);
+            told = between.replaceAll(m -> Matcher.quoteReplacement(words.say(key, m.group(1), m.group(2))));
+            told = told.replaceAll(
+                    "(?<= )" + sign + "(?=[ ;.])",
+                    Matcher.quoteReplacement(words.say("plain.operation." + operation.word())));
+        }
+        return told.matches("(?s).*[.?!]") ? told : told + ".";
     }
 
     /** The sentences, each on a line of its own. */

@@ -48,7 +48,7 @@ class HouseholdLanguageTest {
         CommandRun run = CommandRun.of(file, "settings", "--language", "de");
         assertEquals(0, run.code(), run.err());
         assertEquals(
-                "language   de\ntheme      system\nmotion     on\npages      system\nbrowser    on",
+                "language   de\ntheme      system\nmotion     on\npages      system\nbrowser    on\nparents    drawn",
                 run.out().strip());
     }
 
@@ -66,7 +66,9 @@ class HouseholdLanguageTest {
         }
         assertEquals(2, CommandRun.of(file, "settings", "--browser", "maybe").code());
         CommandRun back = CommandRun.of(file, "settings", "--pages", "system", "--browser", "on");
-        assertTrue(back.out().contains("pages      system") && back.out().contains("browser    on"), back.out());
+        assertTrue(
+                back.out().contains("pages      system") && back.out().contains("browser    on\nparents    drawn"),
+                back.out());
     }
 
     @Test

@@ -36,7 +36,7 @@ import java.util.Set;
  */
 record CalendarPage(
         SteeringKeys steers, LocalDate today, int chosen, boolean dividing, CalendarDays days, Optional<String> note)
-        implements KeyPage {
+        implements KeyPage, Speaking {
     static final int START = 0;
     static final int DAYS = 1;
     static final int WEEK = 2;
@@ -47,7 +47,8 @@ record CalendarPage(
         return new CalendarPage(steers, today, START, false, CalendarDays.week(today), Optional.empty());
     }
 
-    Words words() {
+    @Override
+    public Words words() {
         return steers.words();
     }
 
@@ -61,6 +62,21 @@ record CalendarPage(
 
     int lines() {
         return TABLES + tables().size();
+    }
+
+    @Override
+    public List<String> said() {
+        return new CalendarPicture(this).said();
+    }
+
+    @Override
+    public String keys() {
+        return words().say("calendar.foot");
+    }
+
+    @Override
+    public boolean isTyping() {
+        return note.isPresent();
     }
 
     @Override

@@ -42,7 +42,7 @@ final class CalendarPicture {
                     (line == page.chosen() ? "► " : "  ") + row(line),
                     line == page.chosen() ? Ink.STRONG : Ink.PLAIN);
         }
-        int above = Footer.draw(picture, List.of(words.say("calendar.foot").split("   ")));
+        int above = Footer.draw(picture, List.of(page.keys().split("   ")));
         String said =
                 page.note().map(n -> words.say("calendar.typing", n + "_")).orElse(help());
         for (String text : Wrapping.lines(said, Math.min(76, picture.width() - 2))) {
@@ -51,6 +51,20 @@ final class CalendarPicture {
             }
         }
         picture.centred(above - 1, page.steers().message(), Ink.STRONG);
+    }
+
+    /** The same in sentences: what the last key did, the marked line and its keys, then the whole calendar. */
+    List<String> said() {
+        List<String> said = new ArrayList<>();
+        page.note().ifPresent(n -> said.add(words.say("calendar.typing", n)));
+        said.add(page.steers().message());
+        said.add(
+                page.chosen() < CalendarPage.TABLES
+                        ? words.say("spoken.chosen", row(page.chosen()))
+                        : words.say("spoken.chosen", words.say("calendar.row.table", page.table())));
+        said.add(help());
+        said.addAll(CalendarWords.sentences(words, page.steers().progress(), page.today()));
+        return said;
     }
 
     private String row(int line) {

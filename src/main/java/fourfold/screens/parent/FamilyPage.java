@@ -6,6 +6,7 @@ import fourfold.insight.FamilyRecord;
 import fourfold.insight.FamilyReport;
 import fourfold.insight.TraceRecord;
 import fourfold.log.Child;
+import fourfold.plain.FamilyText;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
@@ -26,6 +27,7 @@ import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -34,7 +36,7 @@ import java.util.stream.Stream;
 
 /** One family in numbers, in one sentence, and with the parent's keys. */
 record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Instant now, boolean askReset)
-        implements KeyPage {
+        implements KeyPage, Speaking {
     private static final int WIDE = 80;
 
     /** Reads what is recorded of a family, and makes its page. */
@@ -44,12 +46,28 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
             FamilyRecord record = new FamilyRecord(family);
             home.records().read(child, record);
             SteeringKeys steers = new SteeringKeys(words, child, home.records().standing(child));
-            return new Made(new FamilyPage(steers, family, record, at, false));
+            return OpenPage.made(home, new FamilyPage(steers, family, record, at, false));
         }
     }
 
-    private Words words() {
+    @Override
+    public Words words() {
         return steers.words();
+    }
+
+    @Override
+    public List<String> said() {
+        FamilyReport told = FamilyReport.of(progress(), steers.stones(), record, family, now);
+        List<String> said = new ArrayList<>(List.of(askReset ? words().say("family.reset") : steers.message()));
+        FamilyText.sentences(words(), steers.child().name(), told, progress().steering(), true)
+                .lines()
+                .forEach(said::add);
+        return said;
+    }
+
+    @Override
+    public String keys() {
+        return words().say("family.foot");
     }
 
     private Progress progress() {
@@ -86,7 +104,7 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
             picture.text(x, y++, line, Ink.STRONG);
         }
         String line = askReset ? words().say("family.reset") : steers.message();
-        int above = Footer.draw(picture, List.of(words().say("family.foot").split("   ")));
+        int above = Footer.draw(picture, List.of(keys().split("   ")));
         picture.centred(above - 1, line, Ink.STRONG);
     }
 

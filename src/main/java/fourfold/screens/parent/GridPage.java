@@ -3,6 +3,7 @@ package fourfold.screens.parent;
 import fourfold.facts.Families;
 import fourfold.facts.Family;
 import fourfold.insight.Grid;
+import fourfold.plain.GridText;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
@@ -14,6 +15,7 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
+import fourfold.words.ActionWords;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -23,7 +25,7 @@ import java.util.Optional;
 
 /** The stairs: one cell for each family, the parent's keys beneath. */
 record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chosen, Look look, boolean askReset)
-        implements KeyPage {
+        implements KeyPage, Speaking {
     /** What the cells show. */
     enum View {
         FAMILY,
@@ -65,7 +67,8 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
         return PageResult.of(with(steers.say("")), steers.say("").renew(at));
     }
 
-    private Words words() {
+    @Override
+    public Words words() {
         return steers.words();
     }
 
@@ -73,20 +76,59 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
     public void draw(Picture picture) {
         new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen)
                 .draw(title(), steers);
-        String line = askReset ? words().say("grid.reset", scopeName()) : steers.message();
-        List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
-        keys.add("v " + words().say(look.view().next().key()));
-        keys.add("t " + words().say(look.reach().next().key()));
-        keys.add(words().say(look.letters() ? "grid.stones" : "grid.letters"));
-        keys.add(words().say("grid.open", chosen.high()));
-        keys.add(words().say("grid.close"));
-        keys.add(words().say("grid.note", chosen.high()));
-        keys.add(words().say("grid.year"));
-        int above = Footer.draw(picture, keys);
+        String line = line();
+        int above = Footer.draw(picture, keys(true));
         if (!line.isEmpty()) {
             picture.text(0, above - 1, " ".repeat(picture.width()));
         }
         picture.centred(above - 1, line, Ink.STRONG);
+    }
+
+    private String line() {
+        return askReset ? words().say("grid.reset", scopeName()) : steers.message();
+    }
+
+    @Override
+    public String keys() {
+        return String.join("   ", keys(false));
+    }
+
+    /** With those that change nothing but the picture, or without. */
+    private List<String> keys(boolean drawn) {
+        List<String> keys = new ArrayList<>(List.of(words().say("grid.foot").split("   ")));
+        if (drawn) {
+            keys.add("v " + words().say(look.view().next().key()));
+        }
+        keys.add("t " + words().say(look.reach().next().key()));
+        if (drawn) {
+            keys.add(words().say(look.letters() ? "grid.stones" : "grid.letters"));
+        }
+        keys.add(words().say("grid.open", chosen.high()));
+        keys.add(words().say("grid.close"));
+        keys.add(words().say("grid.note", chosen.high()));
+        keys.add(words().say("grid.year"));
+        return keys;
+    }
+
+    @Override
+    public List<String> said() {
+        Grid grid = Grid.of(steers.progress(), now);
+        List<String> said = new ArrayList<>(List.of(line()));
+        if (look.reach() != SelectionScope.FAMILY) {
+            said.add(title());
+        }
+        said.add(words().say(
+                        "spoken.chosen",
+                        GridText.family(
+                                words(), grid.cell(chosen), steers.stones().highest(chosen))));
+        said.addAll(GridText.said(
+                words(),
+                steers.child().name(),
+                grid,
+                lastWeek,
+                steers.stones(),
+                ActionWords.inForce(words(), steers.progress())));
+        return said;
     }
 
     /** While the keys act on more than one family the title says so, whatever else is told. */

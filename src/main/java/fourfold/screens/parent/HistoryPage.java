@@ -2,6 +2,7 @@ package fourfold.screens.parent;
 
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
+import fourfold.plain.HomeText;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
@@ -23,8 +24,15 @@ import java.util.Set;
 import java.util.UUID;
 
 /** What the parent did, newest first, each with its time; what was taken back says so. */
-public record HistoryPage(Words words, Child child, List<String> lines, int first) implements KeyPage {
+public record HistoryPage(Words words, Child child, List<String> lines, List<String> said, int first)
+        implements KeyPage, Speaking {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+    /** The page as it opens. */
+    static HistoryPage of(Words words, Child child, List<ActionRecord> actions) {
+        List<String> said = HomeText.history(words, actions, true).lines().toList();
+        return new HistoryPage(words, child, lines(words, actions), said, 0);
+    }
 
     /** All actions in words, newest first; an undo is shown at what it took back. */
     public static List<String> lines(Words words, List<ActionRecord> actions) {
@@ -45,6 +53,16 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
     }
 
     @Override
+    public String keys() {
+        return words.say("history.foot");
+    }
+
+    @Override
+    public boolean isOnlyRead() {
+        return true;
+    }
+
+    @Override
     public void draw(Picture picture) {
         picture.centred(1, words.say("history.title", child.name()), Ink.STRONG);
         picture.centred(2, words.say("history.kept"), Ink.QUIET);
@@ -57,7 +75,7 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
         if (lines.isEmpty()) {
             picture.centred(5, words.say("history.none"), Ink.PLAIN);
         }
-        Footer.draw(picture, List.of(words.say("history.foot").split("   ")));
+        Footer.draw(picture, List.of(keys().split("   ")));
     }
 
     private int last(int rows) {
@@ -72,6 +90,7 @@ public record HistoryPage(Words words, Child child, List<String> lines, int firs
     public PageResult pressed(PageEvent.Pressed key) {
         return key.key().closes()
                 ? PageResult.of(this, PageEffect.BACK)
-                : PageResult.of(new HistoryPage(words, child, lines, key.key().scrolled(first, last(key.rows()))));
+                : PageResult.of(
+                        new HistoryPage(words, child, lines, said, key.key().scrolled(first, last(key.rows()))));
     }
 }

@@ -23,8 +23,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What is set for the whole household: language, colours, whether stones move at the end of a drill, and whether a page
- * that was made is opened at once.
+ * What is set for the whole household: language, colours, whether stones move at the end of a drill, whether a page that
+ * was made is opened at once, and whether the parent's pages speak in sentences.
  *
  * @param values for each line the place of its value among those it can have
  */
@@ -40,7 +40,8 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
         LANGUAGE,
         THEME,
         MOTION,
-        PAGES;
+        PAGES,
+        PARENTS;
 
         String key() {
             return "household." + name().toLowerCase(Locale.ROOT);
@@ -53,6 +54,7 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
                 case THEME -> Stream.of(Theme.values()).map(Theme::key);
                 case MOTION -> Stream.of("still");
                 case PAGES -> Stream.of("closed");
+                case PARENTS -> Stream.of("sentences");
             };
             List<Optional<String>> offered = new ArrayList<>(List.of(Optional.empty()));
             named.map(Optional::of).forEach(offered::add);
@@ -69,7 +71,8 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
                     Math.max(0, Line.LANGUAGE.offered().indexOf(settings.language())),
                     Line.THEME.offered().indexOf(settings.theme().map(Theme::key)),
                     settings.isStill() ? 1 : 0,
-                    settings.showsPages() ? 0 : 1);
+                    settings.showsPages() ? 0 : 1,
+                    settings.isInSentences() ? 1 : 0);
             return new Made(new HouseholdPage(words, values, 0, ""));
         }
     }
@@ -146,6 +149,7 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
                 case THEME -> home.settings().setTheme(value.flatMap(Theme::named));
                 case MOTION -> home.settings().setStill(value.isPresent());
                 case PAGES -> home.settings().setShowsPages(value.isEmpty());
+                case PARENTS -> home.settings().setInSentences(value.isPresent());
             }
             return new NowSet(values);
         }

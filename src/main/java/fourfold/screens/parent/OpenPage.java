@@ -48,7 +48,15 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
 
     @Override
     public Outcome perform(Home home) {
-        return what == What.HOUSEHOLD ? new HouseholdPage.Open(words).perform(home) : new Made(page(home));
+        return what == What.HOUSEHOLD ? new HouseholdPage.Open(words).perform(home) : made(home, page(home));
+    }
+
+    /** The page that was made, in sentences if it has them and the household wants them. */
+    static Made made(Home home, Page page) {
+        return new Made(
+                page instanceof Speaking speaking && home.settings().isInSentences()
+                        ? new SpokenPage(speaking, 0)
+                        : page);
     }
 
     private Page page(Home home) {
@@ -70,7 +78,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
                 yield RatesPage.of(words, child, rates);
             }
             case DRILLS -> new DrillsPage(words, child, home.moments().zone(), records.drills(child), 0);
-            case HISTORY -> new HistoryPage(words, child, HistoryPage.lines(words, records.actions(child)), 0);
+            case HISTORY -> HistoryPage.of(words, child, records.actions(child));
             case SETTINGS -> new SettingsPage(new SteeringKeys(words, child, records.standing(child)), 0);
             case CHILDREN -> new ChildrenPage(words, home.children().all());
             case GATE -> new GateSettingPage(words, home.gate().isSet());
@@ -98,7 +106,7 @@ record OpenPage(What what, Words words, Child child, Instant at) implements Home
         public Outcome perform(Home home) {
             Standing standing = home.records().standing(child);
             Progress lastWeek = home.records().levelsAt(child, at.minus(Duration.ofDays(7)));
-            return new Made(GridPage.of(new SteeringKeys(words, child, standing), lastWeek, at));
+            return made(home, GridPage.of(new SteeringKeys(words, child, standing), lastWeek, at));
         }
     }
 }

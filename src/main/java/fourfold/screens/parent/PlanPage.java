@@ -6,10 +6,10 @@ import fourfold.insight.Weeks;
 import fourfold.log.Child;
 import fourfold.outlook.Projection;
 import fourfold.outlook.YearAhead;
+import fourfold.plain.PlanText;
 import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.terminal.Key;
-import fourfold.terminal.Page;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
@@ -20,46 +20,63 @@ import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The plan: days planned, when all may be fluent and what would help, how earlier forecasts came true, and how far the tables
  * have come. The look ahead is worked out a run at a time beside the keys, and no further once the page is closed.
  */
-record PlanPage(Words words, Child child, YearAhead ahead, List<String> before, List<String> after, ScrolledText text)
-        implements Page {
+record PlanPage(Words words, Child child, Progress progress, Weeks weeks, YearAhead ahead, ScrolledText text)
+        implements Speaking {
     /** The page as it opens, with nothing worked out yet. */
     static PlanPage of(Words words, Child child, Progress progress, Weeks weeks, YearAhead ahead) {
-        List<String> before = new ArrayList<>();
-        before.add(words.say("plan.title", child.name()));
-        before.add("");
-        before.add(words.say(
+        return new PlanPage(words, child, progress, weeks, ahead, ScrolledText.of(List.of())).with(ahead);
+    }
+
+    private PlanPage with(YearAhead next) {
+        List<String> lines = new ArrayList<>();
+        lines.add(words.say("plan.title", child.name()));
+        lines.add("");
+        lines.add(words.say(
                 "plan.days",
                 weeks.planned(),
                 progress.steering().settings().minutes(),
                 words.number(weeks.usualDays())));
         List<String> acts = ActionWords.inForce(words, progress);
         if (!acts.isEmpty()) {
-            before.add(String.join(" ", acts));
+            lines.add(String.join(" ", acts));
         }
-        List<String> after = new ArrayList<>(List.of("", words.say("plan.tables")));
+        lines.addAll(AheadWords.told(words, next));
+        lines.addAll(List.of("", words.say("plan.tables")));
         for (TableCount table : TableCount.of(progress)) {
-            after.add(words.say(
+            lines.add(words.say(
                     "plan.table", table.table(), table.families(), table.met(), table.accurate(), table.fluent()));
         }
-        PlanPage page = new PlanPage(words, child, ahead, before, after, ScrolledText.of(List.of()));
-        return page.with(ahead);
+        return new PlanPage(words, child, progress, weeks, next, text.with(lines));
     }
 
-    PlanPage {
-        before = List.copyOf(before);
-        after = List.copyOf(after);
+    @Override
+    public List<String> said() {
+        return PlanText.sentences(
+                        words,
+                        child.name(),
+                        weeks,
+                        ActionWords.inForce(words, progress),
+                        TableCount.of(progress),
+                        Optional.of(ahead),
+                        true)
+                .lines()
+                .toList();
     }
 
-    private PlanPage with(YearAhead next) {
-        List<String> lines = new ArrayList<>(before);
-        lines.addAll(AheadWords.told(words, next));
-        lines.addAll(after);
-        return new PlanPage(words, child, next, before, after, text.with(lines));
+    @Override
+    public String keys() {
+        return words.say("plan.foot");
+    }
+
+    @Override
+    public boolean isOnlyRead() {
+        return true;
     }
 
     @Override
@@ -67,7 +84,7 @@ record PlanPage(Words words, Child child, YearAhead ahead, List<String> before, 
         if (event instanceof PageEvent.Pressed key) {
             return key.key().kind() == Key.Kind.ESCAPE
                     ? PageResult.of(this, PageEffect.BACK)
-                    : PageResult.of(new PlanPage(words, child, ahead, before, after, text.moved(key)));
+                    : PageResult.of(new PlanPage(words, child, progress, weeks, ahead, text.moved(key)));
         }
         if (event instanceof PageEvent.Opened && !ahead.isDone()) {
             return PageResult.of(this, new Further(ahead));
@@ -116,6 +133,6 @@ record PlanPage(Words words, Child child, YearAhead ahead, List<String> before, 
 
     @Override
     public void draw(Picture picture) {
-        text.draw(picture, words.say("plan.foot"));
+        text.draw(picture, keys());
     }
 }

@@ -4,6 +4,7 @@ import fourfold.facts.Operation;
 import fourfold.insight.DrillRates;
 import fourfold.insight.Trend;
 import fourfold.log.Child;
+import fourfold.plain.RatesText;
 import fourfold.progress.Rates;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
@@ -20,13 +21,28 @@ import java.util.List;
 import java.util.Optional;
 
 /** Digits and facts correct a minute, drill by drill, the newest first. */
-record RatesPage(Words words, Child child, List<DrillRates.OfDrill> drills, int first) implements KeyPage {
+record RatesPage(Words words, Child child, List<DrillRates.OfDrill> drills, int first) implements KeyPage, Speaking {
     /** With the drills in which there was anything to count. */
     static RatesPage of(Words words, Child child, DrillRates rates) {
         List<DrillRates.OfDrill> drills = rates.drills().stream()
                 .filter(d -> d.products().isPresent() || d.quotients().isPresent())
                 .toList();
         return new RatesPage(words, child, drills, 0);
+    }
+
+    @Override
+    public List<String> said() {
+        return RatesText.sentences(words, child.name(), drills).lines().toList();
+    }
+
+    @Override
+    public String keys() {
+        return words.say("rates.foot");
+    }
+
+    @Override
+    public boolean isOnlyRead() {
+        return true;
     }
 
     @Override
@@ -43,7 +59,7 @@ record RatesPage(Words words, Child child, List<DrillRates.OfDrill> drills, int 
                 picture.centred(bottom + i, foot.get(i), Ink.PLAIN);
             }
         }
-        Footer.draw(picture, List.of(words.say("rates.foot").split("   ")));
+        Footer.draw(picture, List.of(keys().split("   ")));
     }
 
     private void rows(Picture picture, int top) {

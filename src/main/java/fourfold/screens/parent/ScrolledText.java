@@ -54,14 +54,20 @@ record ScrolledText(List<String> text, int first) {
 
     /** Moved by a key; the same for a key that moves nothing. */
     ScrolledText moved(PageEvent.Pressed key) {
-        int page = room(key.rows()) - 1;
         int last = Math.max(0, lines(key.columns()).size() - room(key.rows()));
         int from = Math.min(first, last);
         return switch (key.key().kind()) {
-            case RIGHT, ENTER -> new ScrolledText(text, Math.min(last, from + page));
-            case LEFT -> new ScrolledText(text, Math.max(0, from - page));
+            case RIGHT, ENTER -> turned(key, 1);
+            case LEFT -> turned(key, -1);
             default -> new ScrolledText(text, key.key().scrolled(from, last));
         };
+    }
+
+    /** A whole page further on or back. */
+    ScrolledText turned(PageEvent.Pressed key, int pages) {
+        int last = Math.max(0, lines(key.columns()).size() - room(key.rows()));
+        int by = pages * (room(key.rows()) - 1);
+        return new ScrolledText(text, Math.max(0, Math.min(last, Math.min(first, last) + by)));
     }
 
     /** With other text, moved as far. */

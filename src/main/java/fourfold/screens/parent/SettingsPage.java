@@ -14,23 +14,53 @@ import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** A child's settings, one line each: what holds, what else there is, and one sentence of help. */
-record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
+record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage, Speaking {
     private static final int NAME = 26;
 
     private Settings settings() {
         return steers.progress().steering().settings();
     }
 
-    private Words words() {
+    @Override
+    public Words words() {
         return steers.words();
     }
 
     private static boolean isOrder(int line) {
         return line >= Setting.values().length;
+    }
+
+    @Override
+    public List<String> said() {
+        List<String> said = new ArrayList<>(List.of(
+                steers.message(), words().say("spoken.chosen", told(chosen)), help(), words().say("spoken.all")));
+        for (int line = 0; line <= Setting.values().length; line++) {
+            said.add(told(line));
+        }
+        return said;
+    }
+
+    private String told(int line) {
+        return isOrder(line)
+                ? words().say("settings.order") + ": " + order(", ")
+                : words().say("settings." + Setting.values()[line].key()) + ": "
+                        + words().value(Setting.values()[line], settings().value(Setting.values()[line]));
+    }
+
+    private String order(String between) {
+        return steers.progress().steering().order().stream()
+                .map(String::valueOf)
+                .collect(Collectors.joining(between));
+    }
+
+    @Override
+    public String keys() {
+        return words().say("settings.foot");
     }
 
     @Override
@@ -48,7 +78,7 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
         for (String text : Wrapping.lines(help(), Math.min(70, picture.width() - 2))) {
             picture.centred(below++, text, Ink.PLAIN);
         }
-        int above = Footer.draw(picture, List.of(words().say("settings.foot").split("   ")));
+        int above = Footer.draw(picture, List.of(keys().split("   ")));
         if (above - 1 > below - 1) {
             picture.centred(above - 1, steers.message(), Ink.STRONG);
         }
@@ -56,10 +86,7 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage {
 
     private String row(int line) {
         if (isOrder(line)) {
-            String order = steers.progress().steering().order().stream()
-                    .map(String::valueOf)
-                    .collect(Collectors.joining(" "));
-            return padded(words().say("settings.order")) + order;
+            return padded(words().say("settings.order")) + order(" ");
         }
         Setting setting = Setting.values()[line];
         return padded(words().say("settings." + setting.key())) + "◄ "

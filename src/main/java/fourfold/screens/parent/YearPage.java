@@ -4,6 +4,7 @@ import fourfold.home.Home;
 import fourfold.insight.Today;
 import fourfold.insight.YearView;
 import fourfold.log.Child;
+import fourfold.plain.YearText;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
@@ -21,7 +22,7 @@ import java.time.LocalDate;
 import java.util.List;
 
 /** The year at a glance: a column for each week, a row for each day of the week, and the tables with their dates. */
-record YearPage(Words words, Child child, YearView year, Today today) implements KeyPage {
+record YearPage(Words words, Child child, YearView year, Today today) implements KeyPage, Speaking {
     private static final int NUMBERED = 5;
     private static final int WIDE = 74;
 
@@ -30,12 +31,31 @@ record YearPage(Words words, Child child, YearView year, Today today) implements
         @Override
         public Outcome perform(Home home) {
             LocalDate day = LocalDate.ofInstant(at, home.moments().zone());
-            return new Made(new YearPage(
-                    words,
-                    child,
-                    home.records().year(child, day),
-                    home.records().today(child, day)));
+            return OpenPage.made(
+                    home,
+                    new YearPage(
+                            words,
+                            child,
+                            home.records().year(child, day),
+                            home.records().today(child, day)));
         }
+    }
+
+    @Override
+    public List<String> said() {
+        return YearText.sentences(words, child.name(), year, today, true)
+                .lines()
+                .toList();
+    }
+
+    @Override
+    public String keys() {
+        return words.say("year.foot");
+    }
+
+    @Override
+    public boolean isOnlyRead() {
+        return true;
     }
 
     @Override
@@ -53,7 +73,7 @@ record YearPage(Words words, Child child, YearView year, Today today) implements
             picture.text(x, y++, line, Ink.QUIET);
         }
         tables(picture, x, y, width);
-        Footer.draw(picture, List.of(words.say("year.foot").split("   ")));
+        Footer.draw(picture, List.of(keys().split("   ")));
     }
 
     private int weeks(Picture picture, int x, int top) {
