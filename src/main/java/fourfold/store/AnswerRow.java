@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One answer as a row of the table: what writes its columns and what reads them, side by side. */
@@ -38,12 +39,17 @@ public final class AnswerRow {
     /** The column of {@link AnswerValues#checksum}. */
     public static final String CHECKSUM = "checksum";
 
+    /** All columns of the table. */
+    static final List<String> ALL = Stream.of(List.of("drill_nr", "position"), COLUMNS, List.of(CHECKSUM))
+            .flatMap(List::stream)
+            .toList();
+
     /** The place of typed among the columns, with the position before them. */
     static final int TYPED = 1 + COLUMNS.indexOf("typed");
 
     /** To be filled by {@link #write}. */
-    static final String INSERT = "INSERT INTO answer (drill_nr, position, " + String.join(", ", COLUMNS) + ", "
-            + CHECKSUM + ") VALUES (" + String.join(", ", Collections.nCopies(3 + COLUMNS.size(), "?")) + ")";
+    static final String INSERT = "INSERT INTO answer (" + String.join(", ", ALL) + ") VALUES ("
+            + String.join(", ", Collections.nCopies(ALL.size(), "?")) + ")";
 
     /** To be completed by a condition on the drill d. */
     static final String SELECT = """

@@ -10,11 +10,11 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
 import java.util.zip.CRC32C;
+import org.jspecify.annotations.Nullable;
 
 /** The values of an answer's row as they stand in the file, not yet known to mean anything. */
 public final class AnswerValues {
@@ -39,19 +39,23 @@ public final class AnswerValues {
      * The values of a row from elsewhere: the position and {@link AnswerRow#COLUMNS}. What a row of an earlier program does
      * not have yet is missing at its end.
      *
+     * @param from the place of the position in the row
+     * @param until where the row's next values begin, or it ends
      * @throws InvalidValue if one is neither a number nor a text where it should be
      */
-    public static AnswerValues of(List<Optional<Object>> row) {
+    public static AnswerValues of(int from, int until, @Nullable Object... row) {
         long[] numbers = new long[AnswerRow.COLUMNS.size()];
         String typed = "";
         for (int i = 0; i <= numbers.length; i++) {
-            Object value = i < row.size() ? row.get(i).orElse(i == AnswerRow.TYPED ? "" : NONE) : (Object) NONE;
-            if (i == AnswerRow.TYPED && value instanceof String text) {
-                typed = text;
-            } else if (i != AnswerRow.TYPED && value instanceof Number number) {
+            Object value = from + i < until ? row[from + i] : null;
+            if (value instanceof Number number && i != AnswerRow.TYPED) {
                 numbers[i < AnswerRow.TYPED ? i : i - 1] = number.longValue();
-            } else {
+            } else if (value instanceof String text && i == AnswerRow.TYPED) {
+                typed = text;
+            } else if (value != null) {
                 throw new InvalidValue(Reason.CODE, value);
+            } else if (i != AnswerRow.TYPED) {
+                numbers[i < AnswerRow.TYPED ? i : i - 1] = NONE;
             }
         }
         return new AnswerValues(typed, numbers);
@@ -75,6 +79,19 @@ public final class AnswerValues {
                 answer.erasures(),
                 Codes.of(answer.surface()),
                 answer.pace().isPresent() ? Codes.of(answer.pace().get()) : NONE);
+    }
+
+    /** The row of a drill with this number: {@link AnswerRow#ALL}. */
+    @Nullable
+    Object[] row(int drill, long checksum) {
+        @Nullable Object[] row = new Object[AnswerRow.ALL.size()];
+        row[0] = drill;
+        for (int i = 0; i < numbers.length; i++) {
+            row[i < AnswerRow.TYPED ? i + 1 : i + 2] = numbers[i] == NONE ? null : (Object) numbers[i];
+        }
+        row[AnswerRow.TYPED + 1] = typed.isEmpty() ? null : typed;
+        row[row.length - 1] = checksum;
+        return row;
     }
 
     String typed() {

@@ -118,6 +118,11 @@ public final class Failure {
         return isOneOf(cause, SQLiteErrorCode.SQLITE_BUSY, SQLiteErrorCode.SQLITE_LOCKED);
     }
 
+    /** Whether a row breaks a rule of its table, or of two tables. */
+    static boolean isRule(SQLException cause) {
+        return isOneOf(cause, SQLiteErrorCode.SQLITE_CONSTRAINT);
+    }
+
     /** Whether it may be that the disk can't do what a write-ahead log needs. */
     static boolean isOfTheLog(SQLException cause) {
         return isOneOf(

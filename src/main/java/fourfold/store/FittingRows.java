@@ -16,9 +16,11 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.LongFunction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps what can be kept of rows that were saved from a damaged file, in a fresh file that nobody else knows yet: all in
@@ -29,8 +31,6 @@ public final class FittingRows implements AutoCloseable {
     public enum Fate {
         /** It is in the file. */
         KEPT,
-        /** The same is there already. */
-        KNOWN,
         /** Another is there in its place, what it belongs to is not there, or it breaks a rule of the tables. */
         REFUSED
     }
@@ -38,12 +38,18 @@ public final class FittingRows implements AutoCloseable {
     /** How often names that clash are sought, one child each time, before all later names are given up. */
     private static final int ROUNDS = 3;
 
+    /** Finds a row that is the same in every column. */
+    private static final String SAME =
+            "SELECT 1 FROM answer WHERE " + String.join(" IS ? AND ", AnswerRow.ALL) + " IS ?";
+
     private final Connection connection;
     private final PreparedStatement insertDrill;
-    private final PreparedStatement insertAnswer;
+    private final ManyRows insertAnswers;
     private final PreparedStatement insertAction;
     private final Map<UUID, Integer> children = new HashMap<>();
     private final Map<UUID, Integer> drills = new HashMap<>();
+    private int kept;
+    private int refused;
 
     private FittingRows(Connection connection) throws SQLException {
         this.connection = connection;
@@ -52,7 +58,7 @@ public final class FittingRows implements AutoCloseable {
         insertDrill = connection.prepareStatement(
                 "INSERT OR IGNORE INTO drill (id, child_nr, started_at, zone_offset_min, planned_s, seed, nr)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?)");
-        insertAnswer = connection.prepareStatement(AnswerRow.INSERT.replace("INSERT INTO", "INSERT OR IGNORE INTO"));
+        insertAnswers = new ManyRows(connection, "answer", AnswerRow.ALL, this::refused);
         insertAction = connection.prepareStatement(
                 "INSERT OR IGNORE INTO act (id, child_nr, made_at, zone_offset_min, kind, detail)"
                         + " VALUES (?, ?, ?, ?, ?, ?)");
@@ -105,25 +111,65 @@ public final class FittingRows implements AutoCloseable {
         return Fate.KEPT;
     }
 
-    /** Keeps an answer of a drill that was kept. */
-    public Fate keep(Answer answer) throws SQLException {
-        Integer drill = drills.get(answer.drill());
-        if (drill == null) {
-            return Fate.REFUSED;
+    /**
+     * Keeps an answer of a drill that was kept, if the values make one and are those that were kept.
+     *
+     * @param checksum the one that the row holds; empty in a row of an earlier program
+     */
+    public void keep(UUID drill, AnswerValues values, OptionalLong checksum) throws SQLException {
+        Integer number = drills.get(drill);
+        if (number == null) {
+            refuse();
+            return;
         }
-        AnswerRow.write(insertAnswer, drill, answer);
-        if (insertAnswer.executeUpdate() > 0) {
-            return Fate.KEPT;
+        AnswerValues known = values;
+        try {
+            // Whose answer it is makes no difference to whether it is one.
+            Answer answer = values.answer(drill, drill, checksum);
+            if (checksum.isEmpty()) {
+                known = AnswerValues.of(answer);
+            }
+        } catch (IllegalArgumentException e) {
+            refuse();
+            return;
         }
-        List<Answer> there = Database.query(
-                connection,
-                AnswerRow.SELECT + "WHERE d.nr = ? AND a.position = ?",
-                values -> {
-                    values.setInt(1, drill);
-                    values.setInt(2, answer.position());
-                },
-                new AnswerRow(answer.child())::read);
-        return there.contains(answer) ? Fate.KNOWN : Fate.REFUSED;
+        kept++;
+        insertAnswers.add(known.row(number, checksum.orElseGet(() -> values.checksum(drill))));
+    }
+
+    /** An answer can't be made out. */
+    public void refuse() {
+        refused++;
+    }
+
+    /** The rules of the tables refuse an answer: there is one in its place, or they know better than we. */
+    private void refused(SQLException reason, @Nullable Object... row) throws SQLException {
+        kept--;
+        if (Database.query(connection, SAME, values -> fill(values, row), one -> one.getInt(1))
+                .isEmpty()) {
+            refused++;
+        }
+    }
+
+    private static void fill(PreparedStatement statement, @Nullable Object... row) throws SQLException {
+        for (int i = 0; i < row.length; i++) {
+            statement.setObject(i + 1, row[i]);
+        }
+    }
+
+    /** All answers that were to be kept are there, or refused. */
+    public void endAnswers() throws SQLException {
+        insertAnswers.end();
+    }
+
+    /** How many answers were kept, each once. */
+    public int keptAnswers() {
+        return kept;
+    }
+
+    /** How many answers were refused; not those that are there in the same words. */
+    public int refusedAnswers() {
+        return refused;
     }
 
     /**

@@ -11,6 +11,7 @@ import fourfold.store.ActionText;
 import fourfold.store.AnswerRow;
 import fourfold.store.AnswerValues;
 import fourfold.store.Database;
+import fourfold.store.ManyRows;
 import fourfold.store.Refusal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -19,14 +20,11 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.UUID;
-import java.util.stream.Stream;
 
 /**
  * The rows of a file from elsewhere, each looked at value by value before it is written into a fresh file. Its tables are
@@ -43,8 +41,8 @@ final class ForeignRows {
 
     /** A table, in the order in which rows refer to each other, with the most rows that a family can have. */
     private record Table(String name, int most, List<Column> columns, Meaning meaning) {
-        String names() {
-            return String.join(", ", columns.stream().map(Column::name).toList());
+        List<String> names() {
+            return columns.stream().map(Column::name).toList();
         }
     }
 
@@ -159,9 +157,8 @@ final class ForeignRows {
         if (drill == null) {
             throw new InvalidValue(Reason.DRILL_UNKNOWN, v[0]);
         }
-        List<Optional<Object>> values = Stream.of(v).map(Optional::ofNullable).toList();
         OptionalLong kept = v[14] == null ? OptionalLong.empty() : OptionalLong.of(number(v[14]));
-        return AnswerValues.of(values.subList(1, 14)).answer(SOMEONE, drill, kept);
+        return AnswerValues.of(1, 14, v).answer(SOMEONE, drill, kept);
     }
 
     /**
@@ -220,13 +217,13 @@ final class ForeignRows {
 
     private void copy(Table table, Advance advance, long all) throws SQLException {
         int width = table.columns().size();
-        String marks = String.join(", ", Collections.nCopies(width, "?"));
         Object[] values = new Object[width];
         long number = 0;
-        try (PreparedStatement insert = to.prepareStatement(
-                        "INSERT INTO " + table.name() + " (" + table.names() + ") VALUES (" + marks + ")");
-                PreparedStatement select =
-                        from.prepareStatement("SELECT " + table.names() + " FROM " + table.name() + " ORDER BY rowid");
+        try (ManyRows insert = new ManyRows(to, table.name(), table.names(), (reason, row) -> {
+                    throw reason;
+                });
+                PreparedStatement select = from.prepareStatement(
+                        "SELECT " + String.join(", ", table.names()) + " FROM " + table.name() + " ORDER BY rowid");
                 ResultSet rows = select.executeQuery()) {
             while (rows.next()) {
                 number++;
@@ -235,15 +232,15 @@ final class ForeignRows {
                     if (!table.columns().get(i).admits(values[i])) {
                         throw new Refusal(Reason.ROW_UNFIT, number, table.name());
                     }
-                    insert.setObject(i + 1, values[i]);
                 }
                 check(table, number, values);
                 if (table.name().equals("drill")) {
                     drills.put(number(values[0]), uuid(values[1]));
                 }
-                insert.executeUpdate();
+                insert.add(values);
                 advance.to(++copied, all);
             }
+            insert.end();
         }
     }
 

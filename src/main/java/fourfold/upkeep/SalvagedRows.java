@@ -1,7 +1,6 @@
 package fourfold.upkeep;
 
 import fourfold.log.ActionRecord;
-import fourfold.log.Answer;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.store.ActionText;
@@ -15,6 +14,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,7 +36,7 @@ final class SalvagedRows {
 
     private final Map<Long, Child> children = new TreeMap<>();
     private final Map<Long, DrillRow> drills = new TreeMap<>();
-    private final List<LeafPages.Row> actions = new ArrayList<>();
+    private final List<LeafRow> actions = new ArrayList<>();
     private final Map<Kind, Integer> saved = new EnumMap<>(Kind.class);
     private int impossible;
 
@@ -57,12 +57,11 @@ final class SalvagedRows {
     }
 
     /** Our tables are distinguished by their number of columns and the values in them. */
-    private void take(LeafPages.Row row) {
-        List<Optional<Object>> values = row.values();
+    private void take(LeafRow row) {
         try {
-            if (values.size() == 4) {
+            if (row.columns() == 4) {
                 children.put(row.number(), child(row));
-            } else if (values.get(6).orElse("") instanceof Long) {
+            } else if (row.isWhole(6)) {
                 drills.put(row.number(), drill(row));
             } else {
                 actions.add(row);
@@ -110,18 +109,24 @@ final class SalvagedRows {
         for (Child child : children.values()) {
             count(Kind.CHILD, fresh.keep(child));
         }
-        Map<Long, DrillSession> sessions = new TreeMap<>();
+        Map<Long, UUID> ids = new HashMap<>();
         for (Map.Entry<Long, DrillRow> drill : drills.entrySet()) {
             DrillSession session = session(drill.getValue());
-            sessions.put(drill.getKey(), session);
+            ids.put(drill.getKey(), session.id());
             count(Kind.DRILL, fresh.keep(session));
         }
-        pages.read(n -> n == ANSWER_COLUMNS, advance.part(0, 80), row -> answer(row, sessions, fresh));
-        // What today's program has written anew may still stand as an earlier one's in pages that are free now.
-        boolean stale = saved.containsKey(Kind.ANSWER);
-        int before = impossible;
-        pages.read(n -> n == EARLIER_ANSWER_COLUMNS, advance.part(80, 95), row -> answer(row, sessions, fresh));
-        impossible = stale ? before : impossible;
+        pages.read(n -> n == ANSWER_COLUMNS, advance.part(0, 80), row -> answer(row, ids, fresh));
+        fresh.endAnswers();
+        int lost = fresh.refusedAnswers();
+        if (pages.met(EARLIER_ANSWER_COLUMNS)) {
+            // What today's program has written anew may still stand as an earlier one's in pages that are free now.
+            boolean stale = fresh.keptAnswers() > 0;
+            pages.read(n -> n == EARLIER_ANSWER_COLUMNS, advance.part(80, 95), row -> answer(row, ids, fresh));
+            fresh.endAnswers();
+            lost = stale ? lost : fresh.refusedAnswers();
+        }
+        impossible += lost;
+        saved.put(Kind.ANSWER, fresh.keptAnswers());
         Set<ActionRecord> all = actions();
         int refused = fresh.keepActions(all, nameless);
         saved.put(Kind.ACTION, all.size() - refused);
@@ -135,35 +140,44 @@ final class SalvagedRows {
     private void count(Kind kind, FittingRows.Fate fate) {
         if (fate == FittingRows.Fate.KEPT) {
             saved.merge(kind, 1, Integer::sum);
-        } else if (fate == FittingRows.Fate.REFUSED) {
+        } else {
             impossible++;
         }
     }
 
-    /** An answer whose drill is gone, or that is not as it was kept, is counted among the impossible. */
-    private void answer(LeafPages.Row row, Map<Long, DrillSession> sessions, FittingRows fresh) throws SQLException {
-        Optional<Answer> answer = Optional.empty();
+    /** An answer whose drill is gone, or that is not as it was kept, is refused. */
+    private static void answer(LeafRow row, Map<Long, UUID> drills, FittingRows fresh) throws SQLException {
+        // A row of an earlier program has neither a pace nor a checksum.
+        int sum = row.columns() == EARLIER_ANSWER_COLUMNS ? EARLIER_ANSWER_COLUMNS : ANSWER_COLUMNS - 1;
+        OptionalLong checksum = OptionalLong.empty();
+        AnswerValues values;
+        UUID drill;
         try {
-            answer = Optional.ofNullable(sessions.get(number(row, 0))).map(session -> answer(row, session));
+            values = row.answer(1, sum);
+            drill = Optional.ofNullable(drills.get(row.whole(0))).orElseThrow();
+            if (!row.isNone(sum)) {
+                checksum = OptionalLong.of(row.whole(sum));
+            }
         } catch (RuntimeException e) {
-            // It makes no sense, or not the sense it made when it was kept.
+            fresh.refuse();
+            return;
         }
-        count(Kind.ANSWER, answer.isPresent() ? fresh.keep(answer.get()) : FittingRows.Fate.REFUSED);
-        ForeignRows.checkCount("answer", saved.getOrDefault(Kind.ANSWER, 0));
+        fresh.keep(drill, values, checksum);
+        ForeignRows.checkCount("answer", fresh.keptAnswers());
     }
 
     private Set<ActionRecord> actions() {
         Set<ActionRecord> all = new LinkedHashSet<>();
-        for (LeafPages.Row row : actions) {
+        for (LeafRow row : actions) {
             try {
-                Child child = Optional.ofNullable(children.get(number(row, 2)))
+                Child child = Optional.ofNullable(children.get(row.whole(2)))
                         .orElseThrow(() -> new IllegalArgumentException("its child is gone"));
                 all.add(new ActionRecord(
-                        UUID.fromString(text(row, 1)),
+                        UUID.fromString(row.text(1)),
                         child.id(),
-                        Instant.ofEpochMilli(number(row, 3)),
-                        small(row, 4),
-                        new ActionText(text(row, 5), text(row, 6)).action()));
+                        Instant.ofEpochMilli(row.whole(3)),
+                        Math.toIntExact(row.whole(4)),
+                        new ActionText(row.text(5), row.text(6)).action()));
             } catch (RuntimeException e) {
                 impossible++;
             }
@@ -171,20 +185,20 @@ final class SalvagedRows {
         return all;
     }
 
-    private static Child child(LeafPages.Row row) {
-        return new Child(UUID.fromString(text(row, 1)), text(row, 2), Instant.ofEpochMilli(number(row, 3)));
+    private static Child child(LeafRow row) {
+        return new Child(UUID.fromString(row.text(1)), row.text(2), Instant.ofEpochMilli(row.whole(3)));
     }
 
-    private static DrillRow drill(LeafPages.Row row) {
-        UUID id = UUID.fromString(text(row, 1));
+    private static DrillRow drill(LeafRow row) {
+        UUID id = UUID.fromString(row.text(1));
         DrillSession session = new DrillSession(
                 id,
                 id,
-                Instant.ofEpochMilli(number(row, 3)),
-                small(row, 4),
-                Duration.ofSeconds(number(row, 5)),
-                number(row, 6));
-        return new DrillRow(session, number(row, 2));
+                Instant.ofEpochMilli(row.whole(3)),
+                Math.toIntExact(row.whole(4)),
+                Duration.ofSeconds(row.whole(5)),
+                row.whole(6));
+        return new DrillRow(session, row.whole(2));
     }
 
     /** The drill of the child whose it is. */
@@ -194,27 +208,5 @@ final class SalvagedRows {
                 Optional.ofNullable(children.get(row.child())).map(Child::id).orElse(drill.child());
         return new DrillSession(
                 drill.id(), child, drill.startedAt(), drill.zoneOffsetMinutes(), drill.planned(), drill.seed());
-    }
-
-    /** A row of an earlier program has neither a pace nor a checksum. */
-    private static Answer answer(LeafPages.Row row, DrillSession session) {
-        int last = ANSWER_COLUMNS - 1;
-        boolean earlier = row.values().size() == EARLIER_ANSWER_COLUMNS;
-        OptionalLong kept =
-                earlier || row.values().get(last).isEmpty() ? OptionalLong.empty() : OptionalLong.of(number(row, last));
-        return AnswerValues.of(row.values().subList(1, earlier ? EARLIER_ANSWER_COLUMNS : last))
-                .answer(session.child(), session.id(), kept);
-    }
-
-    private static long number(LeafPages.Row row, int column) {
-        return (Long) row.values().get(column).orElseThrow();
-    }
-
-    private static int small(LeafPages.Row row, int column) {
-        return Math.toIntExact(number(row, column));
-    }
-
-    private static String text(LeafPages.Row row, int column) {
-        return (String) row.values().get(column).orElseThrow();
     }
 }
