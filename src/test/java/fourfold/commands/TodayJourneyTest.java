@@ -45,6 +45,20 @@ class TodayJourneyTest {
         }
     }
 
+    /** Not taken for another child by whoever only presses Enter. */
+    @Test
+    void theChildWhoCameBackFromADrillIsStillMarked() {
+        Path file = folder.resolve("family.db");
+        for (String name : new String[] {"Mina", "Tom"}) {
+            assertEquals(0, CommandRun.of(file, "children", "--add", name).code());
+        }
+        try (Journey journey = new Journey(file, Instant.parse("2026-03-02T15:00:00Z"), 80, 24, true)) {
+            shows(journey, "Mina. Today");
+            journey.keys("2 Enter Esc Esc Esc");
+            shows(journey, "Tom. Today");
+        }
+    }
+
     @Test
     void aPlainDrillGreetsTheChildWithWhatTodayHolds() {
         Practised.children(folder, "Mina");

@@ -25,6 +25,7 @@ import fourfold.words.Words;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The first page: who wants to practise?
@@ -145,8 +146,23 @@ public record HomePage(
     @Override
     public PageResult done(PageEffect.Outcome outcome, Instant at) {
         return outcome instanceof HomeEffect.Made made && made.page() instanceof HomePage renewed
-                ? PageResult.of(renewed)
+                ? PageResult.of(marked().map(renewed::marking).orElse(renewed))
                 : KeyPage.super.done(outcome, at);
+    }
+
+    private Optional<Child> marked() {
+        return Optional.of(menu.chosen()).filter(line -> line < children.size()).map(children::get);
+    }
+
+    /** With a child's line marked, if the child is still there: whoever has practised is not taken for another. */
+    private HomePage marking(Child child) {
+        for (int line = 0; line < children.size(); line++) {
+            if (children.get(line).id().equals(child.id())) {
+                Menu marked = new Menu(menu.lines(), line, false);
+                return new HomePage(context, children, today, known, marked, trouble);
+            }
+        }
+        return this;
     }
 
     @Override
