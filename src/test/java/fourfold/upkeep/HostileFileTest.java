@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
+import fourfold.log.Reason;
+import fourfold.log.RecordsFailure;
 import fourfold.store.Invented;
 import fourfold.store.MadeOnce;
 import fourfold.store.Store;
@@ -50,7 +52,7 @@ class HostileFileTest {
             "CREATE VIEW act AS WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n) SELECT i AS nr,"
                     + " 'x' AS id, 1 AS child_nr, 1 AS made_at, 0 AS zone_offset_min, 'focus' AS kind, '1x1' AS detail FROM n";
 
-    /** The kinds with the time each took and what was said: merge, preview and restore one after the other. */
+    /** The kinds with the time each took and what was said: merge, preview, restore, verify, salvage and a start. */
     private static final List<String> TABLE = new ArrayList<>();
 
     @TempDir
@@ -166,6 +168,34 @@ class HostileFileTest {
         TABLE.add("%-34s %6d ms  (verify)".formatted(kind, (work() - started) / 1_000_000));
         assertArrayEquals(before, Files.readAllBytes(family), kind);
         assertArrayEquals(other, Files.readAllBytes(foreign), kind);
+        Path fresh = folder.resolve("saved.db");
+        assertEnds(kind, "salvage", () -> Salvage.of(foreign, List.of(), fresh, number -> "N" + number));
+        // What belongs to no drill is lost and counted so; that there is a gap is told for ever.
+        assertTrue(
+                !Files.exists(fresh)
+                        || Verification.of(fresh).stream().allMatch(p -> p.reason() == Reason.ANSWER_MISSING),
+                "salvage wrote what is not whole");
+        // Named as the family's own, as --store would: its values are looked at when they are read, and by verify.
+        assertEnds(kind, "start", () -> Store.open(foreign).close());
+    }
+
+    /** It is done, or told in one line, and soon. */
+    private static void assertEnds(String kind, String way, Executable work) {
+        long started = work();
+        String outcome = "done";
+        try {
+            work.execute();
+        } catch (RecordsFailure e) {
+            outcome = InEnglish.failure(() -> {
+                throw e;
+            });
+        } catch (Throwable e) {
+            throw new AssertionError(kind + ", " + way, e);
+        }
+        assertQuick(started);
+        assertEquals(1, outcome.lines().count(), outcome);
+        String told = outcome.replaceFirst("^.*?\\.db: ", "");
+        TABLE.add("%-34s %6d ms  (%s) %s".formatted(kind, (work() - started) / 1_000_000, way, told));
     }
 
     @AfterAll
