@@ -96,9 +96,7 @@ final class PrintCommand implements Callable<Integer> {
             LocalDate today =
                     LocalDate.ofInstant(home.moments().now(), home.moments().zone());
             PageOrder order = new PageOrder(kind, choice, copies, period(today));
-            List<PageContent> pages = kind == PageKind.TABLE
-                    ? List.of(new PageContent.Table())
-                    : ofAChild(home, order);
+            List<PageContent> pages = kind == PageKind.TABLE ? List.of(new PageContent.Table()) : ofAChild(home, order);
             for (PageContent content : pages) {
                 put(home, content, layout, today);
             }

@@ -26,11 +26,7 @@ import java.util.stream.IntStream;
  * @param pages how many of each kind; kinds with none are missing
  */
 public record ComingWeeks(
-        LocalDate last,
-        int days,
-        List<Family> shaky,
-        Map<Integer, LocalDate> opening,
-        Map<PageKind, Integer> pages) {
+        LocalDate last, int days, List<Family> shaky, Map<Integer, LocalDate> opening, Map<PageKind, Integer> pages) {
     private static final int WEEKS = 4;
     private static final int WEEK = 7;
     private static final List<PageKind> GAMES = List.of(PageKind.DOMINO, PageKind.PAIRS, PageKind.LOTTO);
@@ -79,8 +75,7 @@ public record ComingWeeks(
         for (int week = 0; week < weeks.size() && met.size() >= 4; week++) {
             pages.merge(GAMES.get(week % GAMES.size()), 1, Integer::sum);
         }
-        return new ComingWeeks(
-                last, weeks.stream().mapToInt(Integer::intValue).sum(), shaky, opening, pages);
+        return new ComingWeeks(last, weeks.stream().mapToInt(Integer::intValue).sum(), shaky, opening, pages);
     }
 
     private static int parts(int things, PageKind kind) {

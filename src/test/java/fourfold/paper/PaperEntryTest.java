@@ -140,7 +140,7 @@ class PaperEntryTest {
             String name = store.homeSettings("page").keySet().iterator().next();
             for (String text :
                     List.of("practice", "practice 2026-02-30 00", "juggling 2026-03-01 00", "life 2026-03-01 zz")) {
-                store.keepHomeSetting(name.replace(number, Integer.toString((text.hashCode() & 0x3ff) | 0x400)), text);
+                store.keepHomeSetting(name.replace(number, Integer.toString(1001 + text.length())), text);
             }
         }
         try (Journey journey = journey()) {

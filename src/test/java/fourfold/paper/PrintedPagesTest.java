@@ -402,7 +402,8 @@ class PrintedPagesTest {
     }
 
     private static String needed(Path file) {
-        return String.join("\n", printed(file, "print", "supplies").select("p, li").eachText());
+        return String.join(
+                "\n", printed(file, "print", "supplies").select("p, li").eachText());
     }
 
     /** What is to be bought follows what is planned: nothing in weeks off, picture cards for a table that opens. */
@@ -416,14 +417,23 @@ class PrintedPagesTest {
         assertTrue(usual.contains("Number: 18") && usual.contains("Letter. Sheets: 8"), usual);
         assertTrue(usual.contains("most needed first: ") && usual.contains("Cards 1"), usual);
         assertFalse(usual.contains("clock") || usual.contains("Picture cards"), usual);
-        assertEquals(
-                0, CommandRun.of(file, "settings", "timing", "minute").code());
+        assertEquals(0, CommandRun.of(file, "settings", "timing", "minute").code());
         assertTrue(needed(file).contains("A clock with seconds"));
         assertEquals(
                 0,
                 CommandRun.of(
-                                file, "calendar", "--start", "2026-03-02", "--days", "Mon,Wed", "--table", "7",
-                                "--multiply", "2", "--off", "2026-03-16..2026-03-22")
+                                file,
+                                "calendar",
+                                "--start",
+                                "2026-03-02",
+                                "--days",
+                                "Mon,Wed",
+                                "--table",
+                                "7",
+                                "--multiply",
+                                "2",
+                                "--off",
+                                "2026-03-16..2026-03-22")
                         .code());
         String planned = needed(file);
         assertTrue(planned.contains("Days of practice: 6."), planned);
@@ -515,7 +525,17 @@ class PrintedPagesTest {
                 .results()
                 .map(MatchResult::group)
                 .filter(word -> !Set.of(
-                                "Mina", "was", "Lotto", "Burns", "VanDerHeyden", "Jiban", "Letter", "Jan", "Mar", "min", "Enter")
+                                "Mina",
+                                "was",
+                                "Lotto",
+                                "Burns",
+                                "VanDerHeyden",
+                                "Jiban",
+                                "Letter",
+                                "Jan",
+                                "Mar",
+                                "min",
+                                "Enter")
                         .contains(word))
                 .collect(Collectors.toCollection(TreeSet::new));
     }
