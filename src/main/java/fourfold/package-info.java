@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Fourfold: daily practice of multiplication and division facts at home. */
 @NullMarked
 package fourfold;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
@@ -181,7 +182,7 @@ class ArchitectureTest {
     @Test
     void noFileOfTheProgramHasMoreThanThreeHundredLines(@TempDir Path planted) throws IOException {
         assertEquals(List.of(), tooLong(Path.of("src/main/java")));
-        Files.writeString(planted.resolve("Fits.java"), "\n".repeat(300));
+        Files.writeString(planted.resolve("Fits.java"), "// SPDX-License-Identifier: X\n" + "\n".repeat(300));
         Files.writeString(planted.resolve("TooLong.java"), "\n".repeat(301));
         assertEquals(List.of("TooLong.java has 301 lines"), tooLong(planted));
     }
@@ -190,7 +191,9 @@ class ArchitectureTest {
         List<String> found = new ArrayList<>();
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(f -> f.toString().endsWith(".java")).toList()) {
-                int lines = Files.readAllLines(file).size();
+                long lines = Files.readAllLines(file).stream()
+                        .filter(line -> !line.startsWith("// SPDX-"))
+                        .count();
                 if (lines > 300) {
                     found.add(file.getFileName() + " has " + lines + " lines");
                 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -49,6 +50,31 @@ class DocumentationTest {
         List<String> commands = blocks(read("README.md"), "sh");
         assertEquals(List.of("mvn -q -DskipTests package && java \"@target/fourfold.start\"", "mvn verify"), commands);
         assertTrue(read(".ci/run").contains("mvn verify"));
+    }
+
+    @Test
+    void readmeBeginsForAParentWhoGetsItStartsItAndBeginsADrillBeforeAnythingForDevelopers() throws IOException {
+        String readme = read("README.md");
+        int get = readme.indexOf("\n## Get it and start it\n");
+        int first = readme.indexOf("\n## The first five minutes\n");
+        int developers = readme.indexOf("\n## For developers\n");
+        assertTrue(0 < get && get < first && first < developers);
+        assertFalse(readme.substring(0, developers).contains("mvn "));
+        assertTrue(readme.substring(get, first).contains("neither system was at hand to try them on"));
+    }
+
+    @Test
+    void eachSourceBeginsWithItsLicence() throws IOException {
+        assertTrue(read("LICENSE").contains("Apache License"));
+        List<Path> without = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of("src"))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                if (!Files.readString(file).startsWith("// SPDX-License-Identifier: Apache-2.0\n")) {
+                    without.add(file);
+                }
+            }
+        }
+        assertEquals(List.of(), without);
     }
 
     @Test

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The command line: one command a class, the options they share, and the start of the program.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * One drill session as a state machine: an event gives the next drill and the effects that must happen before it
  * counts.

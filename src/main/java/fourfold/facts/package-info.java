@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Arithmetic: operations, facts, families of facts, questions, and the traces in which a child remembers them.
  * Nothing here knows a child, a time or an answer.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.home;
 
 /** How a question went that was answered away from the keys. */

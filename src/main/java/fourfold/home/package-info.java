@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The application: a home that is open, and what can be done in it, one use case a class.
  *

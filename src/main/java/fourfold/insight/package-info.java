@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What a parent is told, as numbers: the grid, one family's record, rates and trends, weeks, advice, and which facts
  * to put on paper. Each number is worked out here and nowhere else, so that screen, plain lines, paper and JSON

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.log;
 
 /** What a child can practise with away from the screen. */

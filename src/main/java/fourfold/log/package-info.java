@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What was recorded, and nothing that follows from it: answers, drill sessions, children, and what a parent did.
  * Records are only ever added; everything else is worked out from them.

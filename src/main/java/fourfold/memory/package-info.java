@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * How a trace is learned and fades: whether it would be recalled now, how fast, and how sure that is. Also how fast
  * the child's hands are, so that thinking and typing are kept apart.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The look ahead: learners fitted to a child's answers practise on through the real drill, many times over, until
  * all families are fluent.

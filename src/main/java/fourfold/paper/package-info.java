@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Printed pages as HTML with nothing outside it: cards, a practice page, the table, a child's progress.
  *

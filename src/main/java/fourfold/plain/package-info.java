@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The second face, line by line, for screen readers, braille and terminals that can't draw: the drill, the grid, a
  * family, the plan.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What the log adds up to as far as the choice of questions needs it: the mastery of each trace, what the parent's
  * actions come to, settings, rates, and the drill that is going on.

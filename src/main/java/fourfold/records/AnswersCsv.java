@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.records;
 
 import de.siegmar.fastcsv.reader.CsvParseException;

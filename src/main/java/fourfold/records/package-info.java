@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Open formats: the answer log as CSV, learning-record statements, and JSON for grid, families, plan and history.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.scheduling;
 
 /** Numbers that look shuffled and are the same for the same seed. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * What the child's and the parent's pages share: pictures of facts, tall digits, shapes and colours of the levels, and
  * how pages ask the home for something.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Keeps every child, drill, answer and action in one SQLite file: opens it, adds to it, reads it.
  *

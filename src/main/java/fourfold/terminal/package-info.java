@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Keys, cells, colours, the window, the clock, and the loop that shows one page after another. It knows nothing of
  * drills or children.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.upkeep;
 
 /** Is told how far long work has come. It may be told often, and by any thread; it takes no time and throws nothing. */

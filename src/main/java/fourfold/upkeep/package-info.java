@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Care for the file: backup, restore, verify, salvage, merge, and the folder in which two computers meet. It also is the
  * border for files from elsewhere: {@link fourfold.upkeep.ForeignFile} is the one door by which they come in, and what they

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.words;
 
 /** Text from people made safe to print: no control characters, so that no name can steer a terminal. */

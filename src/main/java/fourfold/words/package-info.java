@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * Every text that a person can meet, with its numbers, dates and plurals, in every language.
  *

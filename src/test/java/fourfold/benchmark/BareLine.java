@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.benchmark;
 
 /** The floor of a printed command: a program that prints one line and ends. */

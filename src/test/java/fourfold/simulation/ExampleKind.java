@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.simulation;
 
 /** The smallest kind: what was practised n times is half gone after n days. A pattern for kinds from elsewhere. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * [pure] Simulated children and the benchmark of policies: who would be fluent when, if a child learned like this.
  *

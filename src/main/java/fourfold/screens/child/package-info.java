@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The child's pages: who practises, for how long, the drill, its end, and the tour.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The parent's pages: grid, family, plan, rates, history, settings, print, and the gate before them.
  *

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.simulation.policy20261127;
 
 /** A policy, as {@link TurnFrame} takes it: the same situation and seed always give the same ranking. */

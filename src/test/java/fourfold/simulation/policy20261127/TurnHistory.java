@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.simulation.policy20261127;
 
 import fourfold.facts.Families;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * [pure] The policy of 27 November 2026 as it stood, so that later ones can be measured against it: its frame of turns, its
  * ranking, its memory and what it folds from the answers. A copy on purpose: nothing here may follow a change of the

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.no_circles.facts;
 
 import fourfold.planted.no_circles.memory.Egg;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.no_network.store;
 
 import java.net.Socket;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.only_commands_read_options.screens;
 
 import picocli.CommandLine;

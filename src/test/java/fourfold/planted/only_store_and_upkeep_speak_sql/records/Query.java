@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.only_store_and_upkeep_speak_sql.records;
 
 import java.sql.SQLException;

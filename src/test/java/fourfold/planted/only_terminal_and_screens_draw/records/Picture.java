@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.only_terminal_and_screens_draw.records;
 
 import com.googlecode.lanterna.TerminalSize;

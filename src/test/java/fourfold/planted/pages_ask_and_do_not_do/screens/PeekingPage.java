@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.pages_ask_and_do_not_do.screens;
 
 import fourfold.home.Home;

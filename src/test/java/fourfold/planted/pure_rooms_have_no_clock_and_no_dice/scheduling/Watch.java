@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.pure_rooms_have_no_clock_and_no_dice.scheduling;
 
 import java.time.Instant;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package fourfold.planted.pure_rooms_touch_nothing.drill;
 
 import java.io.StringReader;
