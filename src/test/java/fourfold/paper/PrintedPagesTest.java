@@ -439,13 +439,24 @@ class PrintedPagesTest {
         String planned = needed(file);
         assertTrue(planned.contains("Days of practice: 6."), planned);
         assertTrue(planned.contains("From 9 Mar 2026 on: the table of 7."), planned);
-        assertTrue(planned.contains("Practice 3") && planned.contains("Picture cards 1"), planned);
+        assertTrue(planned.contains("Practice 3"), planned);
+        assertFalse(planned.contains("Picture cards"), "every family was met before: " + planned);
         assertEquals(
                 0,
                 CommandRun.of(file, "calendar", "--off", "2026-03-02..2026-03-31")
                         .code());
         String off = needed(file);
         assertTrue(off.contains("All days until then are off") && !off.contains("Sheets"), off);
+    }
+
+    @Test
+    void aTableThatOpensInTheComingWeeksIsPictureCardsForAChildToWhomItIsNew() throws IOException {
+        Path file = Practised.once(Files.createDirectories(folder.resolve("opening")));
+        assertFalse(needed(file).contains("Picture cards"));
+        String[] seven = {"calendar", "--start", "2026-03-02", "--table", "7", "--multiply", "2"};
+        assertEquals(0, CommandRun.of(file, seven).code());
+        // Nine families or ten, eight to a sheet.
+        assertTrue(needed(file).contains("Picture cards 2"), needed(file));
     }
 
     @Test
