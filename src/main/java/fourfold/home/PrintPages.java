@@ -82,13 +82,12 @@ public final class PrintPages {
 
     private List<PageContent> chosen(Child child, PageOrder order, Instant at) {
         Progress progress = records.progress(child);
-        Grid grid = Grid.of(progress, at);
         List<PageContent> pages = new ArrayList<>();
         for (int copy = 0; copy < order.copies(); copy++) {
             // The same question twice on a day gives the same page; each further copy is another one.
             long seed = 1000L * progress.answers() + copy;
             if (order.kind().hasFamilies()) {
-                families(child, order, grid, seed, at).ifPresent(pages::add);
+                families(child, order, progress, seed, at).ifPresent(pages::add);
             } else {
                 questions(child, order, progress, seed, at).ifPresent(pages::add);
             }
@@ -96,13 +95,14 @@ public final class PrintPages {
         return pages;
     }
 
-    private Optional<PageContent> families(Child child, PageOrder order, Grid grid, long seed, Instant at) {
+    private Optional<PageContent> families(Child child, PageOrder order, Progress progress, long seed, Instant at) {
         PageChoice choice = order.choice();
-        List<Family> all = PaperQuestions.families(grid, choice, seed);
+        List<Family> all = PaperQuestions.families(Grid.of(progress, at), choice, seed);
         int most = Math.min(all.size(), Math.min(choice.count(), order.kind().most()));
         return Optional.of(all.subList(0, most))
                 .filter(f -> !f.isEmpty())
-                .map(f -> new PageContent.OfFamilies(order.kind(), child.name(), day(at), f));
+                .map(f -> new PageContent.OfFamilies(
+                        order.kind(), child.name(), day(at), f, PaperQuestions.waiting(f, progress)));
     }
 
     private Optional<PageContent> questions(Child child, PageOrder order, Progress progress, long seed, Instant at) {

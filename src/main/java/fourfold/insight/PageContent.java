@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.insight;
 
+import fourfold.facts.Fact;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Prompt;
+import fourfold.facts.Question;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What stands on a page to print, without a word of any language. */
 public sealed interface PageContent {
@@ -38,10 +42,18 @@ public sealed interface PageContent {
      * @param name the child's nickname
      * @param day of the child, on which the page was made
      * @param families at most {@link PageKind#most()}
+     * @param waiting divisions whose sign has not come yet at home
      */
-    record OfFamilies(PageKind kind, String name, LocalDate day, List<Family> families) implements PageContent {
+    record OfFamilies(PageKind kind, String name, LocalDate day, List<Family> families, Set<Question> waiting)
+            implements PageContent {
         public OfFamilies {
             families = List.copyOf(families);
+            waiting = Set.copyOf(waiting);
+        }
+
+        /** The question of a fact as it may be printed: 7 × ? = 56 while its sign waits. */
+        public Prompt asked(Fact fact) {
+            return waiting.contains(fact.question()) ? new MissingFactor(fact.question()) : fact.question();
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 
 /** Questions and families for a page of paper, chosen from a child's grid. A seed decides all free choices. */
 public final class PaperQuestions {
@@ -214,4 +215,12 @@ public final class PaperQuestions {
     }
 
     private static final int QUESTIONS = 2 * Families.LARGEST_PRODUCT;
+
+    /** The divisions of these families whose sign has not come yet at home. */
+    public static Set<Question> waiting(List<Family> families, Progress progress) {
+        return families.stream()
+                .flatMap(f -> f.questions().stream())
+                .filter(q -> progress.signed(q) instanceof MissingFactor)
+                .collect(Collectors.toSet());
+    }
 }

@@ -37,9 +37,9 @@ final class CardsPage {
         Sheet<Family> sheet = new Sheet<>(page, layout, words, 2, 4, content.name());
         Function<Family, String> front = content.kind() == PageKind.PICTURECARDS
                 ? family -> FamilyDrawing.array(family, words)
-                : family -> FamilyDrawing.square(family, true, words);
+                : family -> FamilyDrawing.square(family, content, true, words);
         sheet.side(content.families(), false, front);
-        sheet.side(content.families(), true, family -> FamilyDrawing.square(family, false, words));
+        sheet.side(content.families(), true, family -> FamilyDrawing.square(family, content, false, words));
     }
 
     /** A sheet of cards with two sides. */

@@ -3,6 +3,9 @@ package fourfold.paper;
 
 import fourfold.facts.Fact;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
+import fourfold.facts.Prompt;
+import fourfold.insight.PageContent;
 import fourfold.words.Words;
 import java.util.List;
 import java.util.Locale;
@@ -71,9 +74,10 @@ final class FamilyDrawing {
     /**
      * The square of four: turn-around sideways, inverse up and down; two facts below each other for a square number.
      *
+     * @param content the page, which knows the divisions that are still asked without their sign
      * @param open whether only the first fact is shown, with lines for the others
      */
-    static String square(Family family, boolean open, Words words) {
+    static String square(Family family, PageContent.OfFamilies content, boolean open, Words words) {
         List<Fact> facts = family.facts();
         StringBuilder html = new StringBuilder("<table class=\"four\">");
         int half = facts.size() / 2;
@@ -82,7 +86,7 @@ final class FamilyDrawing {
             for (int column = 0; column < half; column++) {
                 int place = row * half + column;
                 html.append(column > 0 ? "<td class=\"arrow\">↔</td>" : "").append("<td>");
-                html.append(open && place > 0 ? blank() : HtmlPage.escaped(words.fact(facts.get(place))));
+                html.append(cell(content.asked(facts.get(place)), open && place > 0, words));
                 html.append("</td>");
             }
             html.append("</tr>");
@@ -95,7 +99,15 @@ final class FamilyDrawing {
         return html.append("</table>").toString();
     }
 
-    private static String blank() {
-        return "<span class=\"line\" style=\"width: 28mm\">&nbsp;</span>";
+    /** Where the sign of a division waits, the product stands there and its factor alone is to be filled in. */
+    private static String cell(Prompt prompt, boolean open, Words words) {
+        if (prompt instanceof MissingFactor) {
+            return Written.line(prompt, open ? blank(12) : "<b>" + prompt.expected() + "</b>", words);
+        }
+        return open ? blank(28) : Written.line(prompt, Integer.toString(prompt.expected()), words);
+    }
+
+    private static String blank(int millimetres) {
+        return "<span class=\"line\" style=\"width: " + millimetres + "mm\">&nbsp;</span>";
     }
 }

@@ -52,8 +52,7 @@ final class LifePage {
             Prompt prompt = content.prompts().get(i);
             page.add("<tr><td class=\"place\">" + (i + 1) + "</td>").element("td", told(prompt, i));
             page.add("<td class=\"answer\">");
-            page.add(
-                    key ? HtmlPage.escaped(words.asked(prompt)) + " = <b>" + prompt.expected() + "</b>" : Written.LINE);
+            page.add(key ? Written.line(prompt, "<b>" + prompt.expected() + "</b>", words) : Written.LINE);
             page.add("</td></tr>\n");
         }
         page.add("</table>\n").foot(words.say("paper.enter"), words.say("paper.number", content.number()));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.paper;
 
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Prompt;
 import fourfold.insight.PageContent;
 import fourfold.words.Words;
@@ -59,11 +60,19 @@ final class MinutePage {
             for (int i = r * ACROSS; i < Math.min(prompts.size(), (r + 1) * ACROSS); i++) {
                 Prompt prompt = prompts.get(i);
                 digits += Integer.toString(prompt.expected()).length();
-                page.add("<td>" + HtmlPage.escaped(words.asked(prompt)));
-                page.add(key ? " = <b>" + prompt.expected() + "</b></td>" : " =<br>" + Written.LINE + "</td>");
+                page.add("<td>")
+                        .add(key ? Written.line(prompt, "<b>" + prompt.expected() + "</b>", words) : open(prompt));
+                page.add("</td>");
             }
             page.add("<td class=\"count\">" + (key ? digits : "") + "</td></tr>\n");
         }
         page.add("</table>\n");
+    }
+
+    /** A hidden factor is written below as well, so that all columns are of one width. */
+    private String open(Prompt prompt) {
+        return HtmlPage.escaped(words.asked(prompt))
+                + (prompt instanceof MissingFactor ? "<br>" : " =<br>")
+                + Written.LINE;
     }
 }

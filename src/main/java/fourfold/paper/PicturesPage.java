@@ -8,6 +8,8 @@ import fourfold.words.Words;
 
 /** A family taught by two pictures of it, an array and jumps on a line, with its facts to finish. */
 final class PicturesPage {
+    private static final String LINE = "<span class=\"line\" style=\"width: 12mm\">&nbsp;</span>";
+
     private PicturesPage() {}
 
     static void draw(HtmlPage page, PageContent.OfFamilies content, Layout layout, Words words) {
@@ -22,8 +24,7 @@ final class PicturesPage {
             page.add(FamilyDrawing.array(family, words).replace("<svg ", "<svg style=\"height: 100%\" "));
             page.add("</div>").add(FamilyDrawing.jumps(family, words)).add("<p class=\"facts\">");
             for (Fact fact : family.facts()) {
-                page.add("<span>" + HtmlPage.escaped(words.asked(fact.question())) + " = ");
-                page.add("<span class=\"line\" style=\"width: 12mm\">&nbsp;</span></span>");
+                page.add("<span>" + Written.line(content.asked(fact), LINE, words) + "</span>");
             }
             page.add("</p></div>\n");
         }

@@ -35,7 +35,7 @@ final class SquaresPage {
         page.add("<div class=\"grid\" style=\"--cell: %.2fmm; --letters: %dpt\">\n", cell, layout.large() ? 18 : 14);
         for (Family family : sheet) {
             page.add("<div>").element("h2", family.low() + "   " + family.high() + "   " + family.product());
-            page.add(FamilyDrawing.square(family, open, words)).add("</div>\n");
+            page.add(FamilyDrawing.square(family, content, open, words)).add("</div>\n");
         }
         page.add("</div>\n").foot("", words.date(content.day()));
     }

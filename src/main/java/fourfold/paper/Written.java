@@ -28,6 +28,13 @@ final class Written {
                 + "<td class=\"answer\"> = " + answer + "</td>";
     }
 
+    /** In one line with its answer, which is HTML: 56 ÷ 7 = 8, or 7 × 8 = 56 where the factor was hidden. */
+    static String line(Prompt prompt, String answer, Words words) {
+        return prompt instanceof MissingFactor hidden
+                ? hidden.known() + " " + words.sign(Operation.MULTIPLY) + " " + answer + " = " + hidden.product()
+                : HtmlPage.escaped(words.asked(prompt)) + " = " + answer;
+    }
+
     private static String cell(String kind, Object text) {
         return "<td class=\"" + kind + "\">" + text + "</td>";
     }
