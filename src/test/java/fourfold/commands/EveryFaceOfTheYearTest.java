@@ -9,18 +9,22 @@ import com.google.gson.JsonObject;
 import com.google.gson.JsonParser;
 import fourfold.words.Words;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedClass;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Guards against two numbers for one thing: each number of the JSON of year, plan and rates is looked for in the tables, in
- * the sentences and on the screen. Absent by intent: trends from the rates' table of drills, and weeks, which the plan's
+ * the sentences and on the screen, of random children whose parents begin a family again and hold another. Absent by intent: trends from the rates' table of drills, and weeks, which the plan's
  * sentences leave to the year.
  */
+@ParameterizedClass
+@ValueSource(longs = {201, 202})
 class EveryFaceOfTheYearTest {
     private static final Words WORDS = Words.english();
 
@@ -28,13 +32,22 @@ class EveryFaceOfTheYearTest {
     private Path folder;
 
     private Path file = Path.of("");
-    private Instant next = Instant.EPOCH;
+    private final long seed;
+
+    EveryFaceOfTheYearTest(long seed) {
+        this.seed = seed;
+    }
 
     @BeforeEach
     void sample() {
         file = folder.resolve("sample.db");
-        next = Sample.fill(file);
-        assertEquals(0, CommandRun.of(file, "calendar", "--start", "2026-02-02").code());
+        Sample.random(file, seed);
+        SplittableRandom dice = new SplittableRandom(seed);
+        LocalDate start = LocalDate.parse("2026-01-12").plusWeeks(dice.nextInt(4));
+        said("calendar --start " + start);
+        for (String act : List.of("reset ", "hold ")) {
+            said(act + (2 + dice.nextInt(8)) + "x" + (2 + dice.nextInt(8)));
+        }
     }
 
     private String said(String command) {
@@ -91,7 +104,7 @@ class EveryFaceOfTheYearTest {
         shows(where, "Days done: " + number(year, "done") + ";");
         shows(where, "missed: " + number(year, "missed") + ";");
         shows(where, "families fluent: " + number(year, "fluent") + " of 55");
-        try (Journey journey = new Journey(file, next, 80, 24, true)) {
+        try (Journey journey = new Journey(file, CommandRun.NOW, 80, 24, true)) {
             String page = journey.keys("3 y").picture().replaceAll("\\s+", " ");
             shows(page, "Days done: " + number(year, "done") + ";");
             shows(page, "families fluent: " + number(year, "fluent") + " of 55");
@@ -133,7 +146,7 @@ class EveryFaceOfTheYearTest {
         String table = said("rates");
         String plain = said("rates --plain");
         String page;
-        try (Journey journey = new Journey(file, next, 120, 60, true)) {
+        try (Journey journey = new Journey(file, CommandRun.NOW, 120, 60, true)) {
             page = journey.keys("3 m 5").picture();
         }
         int rates = 0;

@@ -33,14 +33,27 @@ public final class Sample {
         return next;
     }
 
+    /** Another child for each seed, with up to seven weeks behind it: how many drills, how sure and how quick is chance. */
+    static void random(Path file, long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        make(file, seed, new Manner(18 + dice.nextInt(10), 2 + dice.nextInt(5), 600 + dice.nextInt(900)));
+    }
+
+    /** How a child practises: the higher the sureness, the fewer errors; the quickest answer takes so many milliseconds. */
+    private record Manner(int drills, int sureness, int quickest) {}
+
     private static Instant make(Path file) {
+        return make(file, 20_260_112, new Manner(30, 4, 900));
+    }
+
+    private static Instant make(Path file, long seed, Manner manner) {
         Player player = new Player(new LastingGain(), Progress.blank(Steering.NONE), START);
-        SplittableRandom random = new SplittableRandom(20_260_112);
-        for (int drill = 0; drill < 30; drill++) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int drill = 0; drill < manner.drills(); drill++) {
             player.drill(8, drill, (prompt, purpose, position) -> {
                 int size = prompt.expected();
-                boolean right = !purpose.isFromMemory() || random.nextInt(100) >= size / 4;
-                long millis = random.nextLong(900, 1500) + 25L * size;
+                boolean right = !purpose.isFromMemory() || random.nextInt(100) >= size / manner.sureness();
+                long millis = random.nextLong(manner.quickest(), manner.quickest() + 600) + 25L * size;
                 return new Player.Reply(Integer.toString(right ? size : size + 2), millis);
             });
             Instant next = START.plus(Duration.ofDays(drill / 4 * 7L + drill % 4 + 1));
