@@ -5,13 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.home.Home;
+import fourfold.log.AwayPractice;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -131,6 +136,36 @@ class CalendarJourneyTest {
             assertTrue(days.matches(), kept);
             assertEquals(20, ChronoUnit.DAYS.between(LocalDate.parse(days.group(1)), LocalDate.parse(days.group(2))));
         }
+    }
+
+    /** Whether it was ticked off by a key or by the command, the page's undo takes it back, and the day is open again. */
+    @Test
+    void undoTakesBackATickByKeyAndOneByCommand() {
+        Instant next = Sample.fill(file());
+        LocalDate today = LocalDate.ofInstant(next, ZoneId.of("Europe/Berlin"));
+        CommandRun ticked = CommandRun.of(file(), "away", "2026-03-02", "game");
+        assertEquals(0, ticked.code(), ticked.err());
+        try (Journey journey = new Journey(file(), next, 80, 24, true)) {
+            journey.keys("3 k Down Down Enter c");
+            assertEquals(Set.of(AwayPractice.CARDS), away(journey).get(today));
+            journey.keys("u");
+            shows(journey, "Undone");
+            assertFalse(away(journey).containsKey(today));
+            assertEquals(1, away(journey).size(), "the command's tick is still there");
+            journey.keys("u");
+            assertEquals(Map.of(), away(journey));
+        }
+        assertEquals(2, acts().stream().filter(a -> a.startsWith("undo")).count());
+        assertFalse(CommandRun.of(file(), "calendar").out().contains("practised with"));
+    }
+
+    private static Map<LocalDate, Set<AwayPractice>> away(Journey journey) {
+        Home home = journey.home();
+        return home.records()
+                .levels(home.children().list().get(0))
+                .steering()
+                .calendar()
+                .away();
     }
 
     @Test
