@@ -6,7 +6,8 @@ import java.util.List;
 
 /** A row of columns, one for each week: as tall as the number is large; a gap for a week without one. */
 public final class Columns {
-    private static final String TALL = "▁▂▃▄▅▆▇█";
+    /** By eighths of the tallest; three heights, since not every common font has more. */
+    private static final String TALL = "__▄▄▄▄██";
 
     private Columns() {}
 

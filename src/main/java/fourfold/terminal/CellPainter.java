@@ -102,10 +102,6 @@ final class CellPainter {
             case '▄' -> g.fillRect(x, y + half, cell.width, cell.height - half);
             case '▌' -> g.fillRect(x, y, side, cell.height);
             case '▐' -> g.fillRect(x + side, y, cell.width - side, cell.height);
-            case '▁', '▂', '▃', '▅', '▆', '▇' -> {
-                int tall = cell.height * (sign - '▁' + 1) / 8;
-                g.fillRect(x, y + cell.height - tall, cell.width, tall);
-            }
             default -> {
                 return false;
             }

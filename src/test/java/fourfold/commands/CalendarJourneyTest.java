@@ -109,10 +109,10 @@ class CalendarJourneyTest {
             shows(journey, "Day");
             int before = acts().size();
             journey.keys("c");
-            shows(journey, "✓ cards");
+            shows(journey, "● cards");
             assertTrue(acts().get(before).startsWith("away "), acts().get(before));
             journey.keys("u");
-            assertFalse(journey.picture().contains("✓ cards"), journey::picture);
+            assertFalse(journey.picture().contains("● cards"), journey::picture);
             journey.keys("Right n").type("museum").keys("Enter");
             shows(journey, "museum");
             assertTrue(acts().get(acts().size() - 1).contains("day"), acts().get(acts().size() - 1));

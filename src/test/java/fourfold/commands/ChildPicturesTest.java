@@ -13,7 +13,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,7 +29,7 @@ class ChildPicturesTest {
     private static final Path FOLDER = Path.of("src/test/resources/screens");
 
     /** Letters, and of the rest what each of three common fonts for terminals has: lines, whole and half blocks, a few shapes. */
-    private static final String SIGNS = "[\\n -~À-ÿ¿¡«»·×÷−–“”„…←↑→↓↔↕│─┌┐└┘┬┴▀▄█▌▐●▪►◄]";
+    private static final String SIGNS = "[\\n -~À-ÿ¿¡«»·×÷−–“”„…←↑→↓↔↕│─┌┐└┘┬┴▀▄█▌▐●▪►◄■□▲]";
 
     @TempDir
     private Path folder;
@@ -70,6 +73,18 @@ class ChildPicturesTest {
         assertEquals("", pictures.toString().replaceAll(SIGNS, ""), "signs that not every common font has");
         if (!unicode) {
             assertTrue(pictures.chars().allMatch(c -> c < 0x7f), "only ASCII");
+        }
+    }
+
+    /** The parent's pictures and all others lie in one folder; each is held to its page by a test of its own. */
+    @Test
+    void noPictureOfAnyPageHasASignThatNotEveryCommonFontHas() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            List<Path> texts = files.filter(f -> f.toString().endsWith(".txt")).toList();
+            assertTrue(texts.size() > 20, texts.size() + " files");
+            for (Path text : texts) {
+                assertEquals("", Files.readString(text).replaceAll(SIGNS, ""), text.toString());
+            }
         }
     }
 

@@ -122,7 +122,7 @@ final class CalendarPicture {
         if (days.single()) {
             calendar.away().getOrDefault(days.day(), Set.of()).stream()
                     .sorted()
-                    .forEach(w -> parts.add("✓ " + words.say("away.kind." + w.key())));
+                    .forEach(w -> parts.add("● " + words.say("away.kind." + w.key())));
         }
         return String.join("  ", parts);
     }
@@ -133,7 +133,7 @@ final class CalendarPicture {
         String week = taught
                 ? words.say("calendar.row.taught")
                 : CalendarWords.week(words, calendar.lessons(table), operation);
-        String text = week + (open && !taught ? " ✓" : "");
+        String text = week + (open && !taught ? " ●" : "");
         return padded(words.sign(operation) + (marked ? " ◄" : "  ") + text + (marked ? "►" : ""), CELL);
     }
 

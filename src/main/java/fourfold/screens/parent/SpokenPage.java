@@ -49,7 +49,7 @@ record SpokenPage(Speaking page, int first) implements Page {
                 .replace("← →", words().say("spoken.leftright"))
                 .replace("→", words().say("spoken.right"))
                 .replace("←", words().say("spoken.left"))
-                .replaceAll("[►◄✓]", "");
+                .replaceAll("[►◄●]", "");
     }
 
     @Override

@@ -110,7 +110,7 @@ record YearPage(Words words, Child child, YearView year, Today today) implements
         return switch (day) {
             case DONE -> "■";
             case AWAY -> "▲";
-            case MISSED -> "◇";
+            case MISSED -> "x";
             case OFF -> "–";
             case AHEAD -> "□";
             case FREE -> " ";
