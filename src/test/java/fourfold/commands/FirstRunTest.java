@@ -19,6 +19,7 @@ class FirstRunTest {
     @Test
     void theFirstDrillIsTwoKeysAfterTheNameAndTheParentIsToldOnceWhereTheirPagesAre() throws Exception {
         String toTheParent = "your pages are behind \"For parents\"";
+        Instant later = Instant.parse("2026-03-03T16:00:00Z");
         try (Journey journey =
                 new Journey(folder.resolve("family.db"), Instant.parse("2026-03-02T16:00:00Z"), 80, 24, true)) {
             journey.keys("Enter");
@@ -29,6 +30,33 @@ class FirstRunTest {
             assertTrue(journey.picture().contains(toTheParent), journey.picture());
             journey.keys("Enter");
             assertTrue(journey.drill().isPresent(), journey.picture());
+            journey.answer();
+        }
+        try (Journey journey = new Journey(folder.resolve("family.db"), later, 80, 24, true)) {
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("Hello Mina"), journey.picture());
+            assertFalse(journey.picture().contains(toTheParent), journey.picture());
+        }
+        CommandRun.of(folder.resolve("family.db"), "children", "--add", "Ivo");
+        try (Journey journey = new Journey(folder.resolve("family.db"), later, 80, 24, true)) {
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("Hello Ivo"), journey.picture());
+            assertFalse(journey.picture().contains(toTheParent), journey.picture());
+        }
+    }
+
+    @Test
+    void theParentOfTwoIsToldOnceTooWhoeverPractisesFirst() {
+        CommandRun.of(folder.resolve("family.db"), "children", "--add", "Mina");
+        CommandRun.of(folder.resolve("family.db"), "children", "--add", "Ivo");
+        for (boolean first : new boolean[] {true, false}) {
+            Instant start = Instant.parse(first ? "2026-03-02T16:00:00Z" : "2026-03-03T16:00:00Z");
+            try (Journey journey = new Journey(folder.resolve("family.db"), start, 80, 24, true)) {
+                journey.keys(first ? "Down Enter" : "Enter");
+                assertTrue(journey.picture().contains(first ? "Hello Ivo" : "Hello Mina"), journey.picture());
+                assertEquals(first, journey.picture().contains("For the grown-up:"), journey.picture());
+                journey.keys("Enter").answer();
+            }
         }
     }
 

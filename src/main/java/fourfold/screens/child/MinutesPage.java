@@ -44,12 +44,13 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
                                             LocalDate.ofInstant(
                                                     at, home.moments().zone()))),
                     progress.steering().settings().minutes(),
-                    ClockAdvice.of(context.words(), progress, at).orElseGet(() -> toTheParent(home, progress))));
+                    ClockAdvice.of(context.words(), progress, at).orElseGet(() -> toTheParent(home))));
         }
 
         /** Where the grown-ups' pages are, said before the household's first drill and not again. */
-        private String toTheParent(Home home, Progress progress) {
-            boolean first = progress.answers() == 0 && home.children().all().size() == 1;
+        private String toTheParent(Home home) {
+            boolean first = home.children().all().stream()
+                    .allMatch(known -> home.records().sessions(known.child()).isEmpty());
             return first
                     ? context.words().say("minutes.parents", context.words().say("home.parents"))
                     : "";
