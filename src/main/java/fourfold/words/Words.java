@@ -221,9 +221,9 @@ public final class Words {
 
     /** A setting's value: a number with its unit, or the name of the choice. */
     public String value(Setting setting, String value) {
-        return Character.isDigit(value.charAt(0))
-                ? say("settings." + setting.key() + ".unit", value)
-                : say("settings.value." + value);
+        String few = setting != Setting.DAYS ? "" : value.equals("1") ? ".one" : ".many";
+        boolean choice = !Character.isDigit(value.charAt(0));
+        return choice ? say("settings.value." + value) : say("settings." + setting.key() + ".unit" + few, value);
     }
 
     /** A family by its product, as in {@code 7 × 8}. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.progress.Setting;
 import fourfold.screens.parent.GuidePage;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -121,6 +122,25 @@ class WordsTest {
     }
 
     /** The names follow the usual abbreviations of each language; common practice, no source. */
+    @Test
+    void oneDayOfTheWeekIsOneAndNoTextStandsTwiceInALanguage() throws IOException {
+        for (String language : List.of("en/1 day/2 days", "de/1 Tag/2 Tage", "es/1 día/2 días")) {
+            String[] parts = language.split("/");
+            Words words = Words.of(Locale.forLanguageTag(parts[0]));
+            assertEquals(parts[1], words.value(Setting.DAYS, "1"));
+            assertEquals(parts[2], words.value(Setting.DAYS, "2"));
+        }
+        for (String file : List.of("words", "words_de", "words_es")) {
+            List<String> keys =
+                    Files.readAllLines(Path.of("src/main/resources/fourfold/words/" + file + ".properties")).stream()
+                            .filter(line -> line.matches("[a-zA-Z0-9._-]+=.*"))
+                            .map(line -> line.substring(0, line.indexOf('=')))
+                            .toList();
+            TreeSet<String> once = new TreeSet<>();
+            assertEquals(List.of(), keys.stream().filter(key -> !once.add(key)).toList(), file);
+        }
+    }
+
     @Test
     void aDayIsWrittenInTheLanguagesOwnNames() {
         LocalDate day = LocalDate.of(2026, 9, 5);

@@ -38,8 +38,9 @@ record PlanPage(Words words, Child child, Progress progress, Weeks weeks, YearAh
         List<String> lines = new ArrayList<>();
         lines.add(words.say("plan.title", child.name()));
         lines.add("");
-        lines.add(words.say(
+        lines.add(words.counted(
                 "plan.days",
+                weeks.planned(),
                 weeks.planned(),
                 progress.steering().settings().minutes(),
                 words.number(weeks.usualDays())));
