@@ -43,7 +43,9 @@ final class DesktopWindow extends JPanel {
 
     private static final int FEWEST_COLUMNS = 60;
 
-    private final transient WindowTerminal terminal;
+    /** What is shown, and where keys go. */
+    final transient WindowTerminal terminal;
+
     private final transient CellPainter painter;
     private final JFrame frame = new JFrame("Fourfold");
     private final int usualRows;

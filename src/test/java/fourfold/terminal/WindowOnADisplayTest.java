@@ -6,19 +6,33 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.googlecode.lanterna.TextCharacter;
 import com.googlecode.lanterna.input.KeyStroke;
+import fourfold.commands.Fourfold;
+import fourfold.commands.Practised;
+import fourfold.commands.Rows;
+import fourfold.screens.DigitReader;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The window with real keys on a real or virtual display; passed over where there is none. It is run by
@@ -35,12 +49,7 @@ class WindowOnADisplayTest {
         keyboard = new Robot();
         keyboard.setAutoWaitForIdle(true);
         terminal = DesktopWindow.open(WindowSize.USUAL);
-        frame = Stream.of(Window.getWindows())
-                .filter(Window::isShowing)
-                .filter(JFrame.class::isInstance)
-                .map(JFrame.class::cast)
-                .findFirst()
-                .orElseThrow();
+        frame = shown().orElseThrow();
         SwingUtilities.invokeAndWait(frame::toFront);
         keyboard.waitForIdle();
     }
@@ -84,6 +93,71 @@ class WindowOnADisplayTest {
         press(KeyEvent.VK_7);
         KeyStroke key = terminal.readInput();
         assertEquals('7', key.getCharacter());
+    }
+
+    @Test
+    void closingTheWindowInADrillKeepsEveryAnswerThatWasGivenAndNotTheOpenOne(@TempDir Path folder) throws Exception {
+        closeTheWindow();
+        Path file = Practised.children(folder, "Mina");
+        FutureTask<Integer> program = new FutureTask<>(
+                () -> Fourfold.run(new String[] {"drill", "--store", file.toString(), "--child", "Mina"}));
+        new Thread(program, "program").start();
+        await(() -> shown().isPresent() && !text().isBlank());
+        frame = shown().orElseThrow();
+        press(KeyEvent.VK_ENTER);
+        List<String> given = new ArrayList<>();
+        while (given.size() < 4) {
+            String before = given.isEmpty() ? "" : given.get(given.size() - 1);
+            await(() -> asked().matches("\\d+") && !asked().equals(before));
+            given.add(asked());
+            type(asked());
+            press(KeyEvent.VK_ENTER);
+        }
+        await(() -> asked().matches("\\d+") && !asked().equals(given.get(3)));
+        type(asked().substring(0, 1));
+        SwingUtilities.invokeAndWait(() -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
+        assertEquals(0, program.get(60, TimeUnit.SECONDS));
+        await(() -> !frame.isDisplayable());
+        assertEquals(given, Rows.column(file, "select typed from answer order by position"));
+        assertEquals(List.of("2"), Rows.column(file, "select distinct surface from answer"), "2 is the window");
+    }
+
+    private void type(String digits) throws Exception {
+        for (char digit : digits.toCharArray()) {
+            press(KeyEvent.VK_0 + digit - '0');
+        }
+    }
+
+    private static Optional<JFrame> shown() {
+        return Stream.of(Window.getWindows())
+                .filter(Window::isShowing)
+                .filter(JFrame.class::isInstance)
+                .map(JFrame.class::cast)
+                .findFirst();
+    }
+
+    /** What stands in the window now. */
+    private static String text() {
+        StringBuilder text = new StringBuilder();
+        DesktopWindow window = (DesktopWindow) shown().orElseThrow().getContentPane();
+        for (TextCharacter[] row : window.terminal.shown()) {
+            Stream.of(row).map(TextCharacter::getCharacterString).forEach(text::append);
+            text.append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String asked() {
+        return DigitReader.read(text()).orElse("");
+    }
+
+    /** Looks until it is so, a minute at most; the desktop's thread works off what waits there meanwhile. */
+    private static void await(BooleanSupplier so) throws Exception {
+        long end = System.nanoTime() + TimeUnit.MINUTES.toNanos(1);
+        while (!so.getAsBoolean()) {
+            assertTrue(System.nanoTime() < end, "it never came");
+            SwingUtilities.invokeAndWait(() -> {});
+        }
     }
 
     private void press(int key) throws Exception {
