@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  *
  * @param kind what happened
  * @param family to which family
- * @param number the table that was finished, the days it was recalled after, or how many were met
+ * @param number the table that was finished, or the days it was recalled after; otherwise 0
  */
 public record Gain(Kind kind, Family family, long number) {
     /** Kinds of gains, the most telling first. */
@@ -55,14 +55,20 @@ public record Gain(Kind kind, Family family, long number) {
                         recalled(before, changes, fromMemory),
                         hardest(changes.firmer()).map(f -> new Gain(Kind.FIRMER, f, 0)),
                         hardest(changes.quicker()).map(f -> new Gain(Kind.QUICKER, f, 0)),
-                        hardest(changes.met())
-                                .map(f -> new Gain(Kind.MET, f, changes.met().size())))
+                        met(changes).map(f -> new Gain(Kind.MET, f, 0)))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
     private static Optional<Family> hardest(List<Family> families) {
         return families.stream().max(HARDNESS);
+    }
+
+    /** The hardest that was met and not missed, if there is one: what a child got right is what it likes to tell. */
+    private static Optional<Family> met(Summary.Changes changes) {
+        List<Family> known =
+                changes.met().stream().filter(f -> !changes.again().contains(f)).toList();
+        return hardest(known).or(() -> hardest(changes.met()));
     }
 
     private static Optional<Gain> table(Progress before, Progress after) {

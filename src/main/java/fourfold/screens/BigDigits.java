@@ -11,6 +11,10 @@ public final class BigDigits {
 
     /** How tall the pictures are. */
     public enum Size {
+        /** Ten rows, twelve columns to a sign: the tall ones, twice. */
+        TALLEST(10, 12, 4),
+        /** Eight rows, nine columns to a sign: the tall ones, half as large again. */
+        TALLER(8, 9, 3),
         /** Five rows, six columns to a sign. */
         TALL(5, 6, 2),
         /** Three rows, four columns to a sign. */
@@ -70,6 +74,13 @@ public final class BigDigits {
             |__| ._|_ |__. .__| ...| .__| |__| ../. |__| .__| ./\\. .o.. .__. ..o. .... .oo.
             """;
 
+    // Which column and row of a tall sign each dot of a larger one is, so that every stroke is equally thick; -1 is
+    // empty.
+    private static final int[] TALLER_COLUMNS = {0, 1, 1, 2, 2, 3, 4, 4, 5};
+    private static final int[] TALLER_ROWS = {-1, 0, 1, 1, 2, 2, 3, 4, 5, 5, 6, 6, 7, 8, 8, 9};
+    private static final int[] TALLEST_COLUMNS = {0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5};
+    private static final int[] TALLEST_ROWS = {0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 8, 9, 9};
+
     private BigDigits() {}
 
     /** Columns that {@link #rows} needs for a text. */
@@ -87,34 +98,61 @@ public final class BigDigits {
      * @throws IllegalArgumentException if the text has another character
      */
     public static List<String> rows(String text, Size size, boolean unicode) {
-        List<String> dots = picture(text, size, lines(size, unicode));
-        return unicode
-                ? halved(dots)
-                : dots.stream().map(row -> row.replace('.', ' ')).toList();
+        return switch (size) {
+            case SMALL -> unicode ? halved(picture(text, size, SMALL_DOTS)) : ascii(picture(text, size, SMALL_ASCII));
+            case TALL -> unicode ? halved(picture(text, size, TALL_DOTS)) : ascii(picture(text, size, TALL_ASCII));
+            case TALLER, TALLEST -> unicode ? halved(stretched(text, size)) : inked(halved(stretched(text, size)));
+        };
     }
 
-    private static List<String> lines(Size size, boolean unicode) {
-        String block = size == Size.TALL ? (unicode ? TALL_DOTS : TALL_ASCII) : (unicode ? SMALL_DOTS : SMALL_ASCII);
-        return block.lines().toList();
-    }
-
-    private static List<String> picture(String text, Size size, List<String> lines) {
+    private static List<String> picture(String text, Size size, String block) {
         String gap = ".".repeat(size.gap);
         List<String> picture = new ArrayList<>();
-        for (String line : lines) {
+        for (String line : block.lines().toList()) {
             picture.add(String.join(
-                    gap, text.chars().mapToObj(c -> box((char) c, size, line)).toList()));
+                    gap,
+                    text.chars()
+                            .mapToObj(c -> box((char) c, size.columns, line))
+                            .toList()));
         }
         return picture;
     }
 
-    private static String box(char c, Size size, String line) {
+    private static String box(char c, int columns, String line) {
         int place = KNOWN.indexOf(c);
         if (place < 0) {
             throw new IllegalArgumentException("no big picture of \"" + c + "\", only of " + KNOWN);
         }
-        int from = place * (size.columns + 1);
-        return c == ' ' ? ".".repeat(size.columns) : line.substring(from, from + size.columns);
+        int from = place * (columns + 1);
+        return c == ' ' ? ".".repeat(columns) : line.substring(from, from + columns);
+    }
+
+    /** The tall signs, larger. */
+    private static List<String> stretched(String text, Size size) {
+        int[] columns = size == Size.TALLER ? TALLER_COLUMNS : TALLEST_COLUMNS;
+        List<String> lines = TALL_DOTS.lines().toList();
+        List<String> picture = new ArrayList<>();
+        for (int row : size == Size.TALLER ? TALLER_ROWS : TALLEST_ROWS) {
+            StringBuilder dots = new StringBuilder();
+            for (int i = 0; i < text.length(); i++) {
+                String box = box(text.charAt(i), Size.TALL.columns, lines.get(Math.max(0, row)));
+                dots.append(".".repeat(i == 0 ? 0 : size.gap));
+                for (int column : columns) {
+                    dots.append(row < 0 ? '.' : box.charAt(column));
+                }
+            }
+            picture.add(dots.toString());
+        }
+        return picture;
+    }
+
+    private static List<String> ascii(List<String> dots) {
+        return dots.stream().map(row -> row.replace('.', ' ')).toList();
+    }
+
+    /** Ink wherever there is half a block. */
+    private static List<String> inked(List<String> blocks) {
+        return blocks.stream().map(row -> row.replaceAll("[█▀▄]", "#")).toList();
     }
 
     private static List<String> halved(List<String> dots) {

@@ -3,45 +3,47 @@ package fourfold.screens;
 
 import fourfold.terminal.Picture;
 import java.util.List;
+import java.util.Optional;
 
 /** How tall the digits of a question are: as tall as there is room for, and the same throughout a drill. */
 public enum TallDigits {
     /** Letters as they are, where the longest question has no room in tall ones. */
-    PLAIN(BigDigits.Size.SMALL, 0),
-    SMALL(BigDigits.Size.SMALL, 1),
-    TALL(BigDigits.Size.TALL, 1),
-    TALLEST(BigDigits.Size.TALL, 2);
+    PLAIN(Optional.empty(), 0, 0),
+    SMALL(Optional.of(BigDigits.Size.SMALL), 50, 0),
+    TALL(Optional.of(BigDigits.Size.TALL), 76, 22),
+    TALLER(Optional.of(BigDigits.Size.TALLER), 118, 37),
+    TALLEST(Optional.of(BigDigits.Size.TALLEST), 157, 41);
 
-    /** Room for 100 ÷ 10 = and an answer of three digits in small ones. */
-    private static final int NARROWEST = 50;
+    private final Optional<BigDigits.Size> size;
+    private final int narrowest;
+    private final int lowest;
 
-    private final BigDigits.Size size;
-    private final int times;
-
-    TallDigits(BigDigits.Size size, int times) {
+    /** From a sheet of so many columns and rows on. */
+    TallDigits(Optional<BigDigits.Size> size, int narrowest, int lowest) {
         this.size = size;
-        this.times = times;
+        this.narrowest = narrowest;
+        this.lowest = lowest;
     }
 
-    /** On a sheet of this size. */
+    /** The tallest with which 10 × 10 = 100 and a picture beneath have room on a sheet of this size. */
     public static TallDigits on(Picture picture) {
-        if (picture.width() < NARROWEST) {
-            return PLAIN;
+        TallDigits tallest = PLAIN;
+        for (TallDigits digits : values()) {
+            if (picture.width() >= digits.narrowest && picture.height() >= digits.lowest) {
+                tallest = digits;
+            }
         }
-        if (picture.width() >= 130 && picture.height() >= 36) {
-            return TALLEST;
-        }
-        return picture.width() >= 76 && picture.height() >= 22 ? TALL : SMALL;
+        return tallest;
     }
 
     /** Rows of a digit. */
     public int height() {
-        return times == 0 ? 1 : size.rows() * times;
+        return size.map(BigDigits.Size::rows).orElse(1);
     }
 
     /** Columns of so many digits side by side. */
     public int width(int places) {
-        return times == 0 ? places : BigDigits.width("0".repeat(places), size) * times;
+        return size.map(s -> BigDigits.width("0".repeat(places), s)).orElse(places);
     }
 
     /** Columns from one digit's left edge to the next one's. */
@@ -51,10 +53,6 @@ public enum TallDigits {
 
     /** A text in these digits. */
     public List<String> rows(String text, Picture picture) {
-        if (times == 0) {
-            return List.of(text);
-        }
-        List<String> rows = BigDigits.rows(text, size, picture.unicode());
-        return times == 1 ? rows : Doubling.of(rows);
+        return size.map(s -> BigDigits.rows(text, s, picture.unicode())).orElse(List.of(text));
     }
 }

@@ -175,7 +175,13 @@ class SummaryTest {
                 answer(Question.product(2, 2), Purpose.INTRODUCE, 5, true, 500),
                 answer(Question.product(8, 9), Purpose.INTRODUCE, 5, true, 500),
                 answer(Question.product(1, 10), Purpose.INTRODUCE, 5, true, 500));
-        assertEquals(Optional.of(new Gain(Gain.Kind.MET, Family.of(8, 9), 3)), met.gain(), "the hardest is named");
+        assertEquals(Optional.of(new Gain(Gain.Kind.MET, Family.of(8, 9), 0)), met.gain(), "the hardest is named");
+        Summary missed = summary(
+                before,
+                answer(Question.product(2, 2), Purpose.INTRODUCE, 5, true, 500),
+                answer(Question.product(8, 9), Purpose.INTRODUCE, 5, true, 500),
+                answer(Question.product(8, 9), Purpose.PRACTISE, 5, false, 9_000));
+        assertEquals(Family.of(2, 2), missed.gain().orElseThrow().family(), "what was missed is no gain to tell");
         Summary recalled = summary(before, answer(PRODUCT, Purpose.PRACTISE, 9, true, 9_000));
         assertEquals(Gain.Kind.RECALLED, recalled.gain().orElseThrow().kind());
         assertTrue(recalled.gain().orElseThrow().number() >= 7);

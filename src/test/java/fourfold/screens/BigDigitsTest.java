@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.screens.BigDigits.Size;
+import fourfold.terminal.Picture;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -58,6 +59,34 @@ class BigDigitsTest {
                  __   __   __   __        __
                 |  | |__  |__| |__|  /|     /
                 |__| |__| |__|  __|  _|_   /""", picture("068917", Size.SMALL, false));
+    }
+
+    @Test
+    void tallerInHalfBlocksHasStrokesOfOneThickness() {
+        assertEquals("""
+                 ▄▄▄▄▄▄▄                ▄▄▄▄▄▄▄▄
+                █████████   ███   ███   █████████
+                ███   ███    ███████          ███
+                ▀██▄▄▄██▀      ███       ▄▄▄▄▄██▀
+                 ███████     ███████     ███████
+                ███   ███   ███   ███         ███
+                ███▄▄▄███               ▄▄▄▄▄▄███
+                ▀███████▀               ████████▀""", picture("8×3", Size.TALLER, true));
+    }
+
+    @Test
+    void theLongestQuestionWithItsAnswerAndAPictureHaveRoomOnEverySheetThatHasTallerDigits() {
+        for (int width = 76; width <= 240; width++) {
+            for (int height = 22; height <= 80; height++) {
+                TallDigits digits = TallDigits.on(new Picture(width, height, true));
+                assertTrue(digits.width("100÷10=10".length()) < width, digits + " on " + width + "x" + height);
+                boolean taller = digits.compareTo(TallDigits.TALL) > 0;
+                assertTrue(!taller || 2 * (digits.height() + 1) + 10 + 9 <= height, digits + " on " + height + " rows");
+            }
+        }
+        assertEquals(TallDigits.TALL, TallDigits.on(new Picture(80, 24, true)));
+        assertEquals(TallDigits.TALLER, TallDigits.on(new Picture(120, 40, true)));
+        assertEquals(TallDigits.TALLEST, TallDigits.on(new Picture(200, 60, true)));
     }
 
     @Test

@@ -13,25 +13,6 @@ public final class DigitReader {
 
     private static final Map<String, List<String>> GLYPHS = new ConcurrentHashMap<>();
 
-    /** How the digits may be drawn. */
-    private enum Look {
-        DOUBLED(true, 2),
-        BLOCKS(true, 1),
-        PLAIN(false, 1);
-
-        private final boolean unicode;
-        private final int times;
-
-        Look(boolean unicode, int times) {
-            this.unicode = unicode;
-            this.times = times;
-        }
-
-        List<String> rows(List<String> rows) {
-            return times == 1 ? rows : Doubling.of(rows);
-        }
-    }
-
     private DigitReader() {}
 
     /** The first line of big signs from the top, such as {@code 7×8=}; empty if there is none. */
@@ -39,8 +20,8 @@ public final class DigitReader {
         List<String> lines = picture.lines().toList();
         for (int y = 0; y < lines.size(); y++) {
             for (BigDigits.Size size : BigDigits.Size.values()) {
-                for (Look look : Look.values()) {
-                    Optional<String> found = readAt(lines, y, size, look);
+                for (boolean unicode : new boolean[] {true, false}) {
+                    Optional<String> found = readAt(lines, y, size, unicode);
                     if (found.isPresent()) {
                         return found;
                     }
@@ -50,31 +31,30 @@ public final class DigitReader {
         return Optional.empty();
     }
 
-    private static Optional<String> readAt(List<String> lines, int y, BigDigits.Size size, Look look) {
-        if (y + size.rows() * look.times > lines.size()) {
+    private static Optional<String> readAt(List<String> lines, int y, BigDigits.Size size, boolean unicode) {
+        if (y + size.rows() > lines.size()) {
             return Optional.empty();
         }
-        int step = (BigDigits.width("00", size) - BigDigits.width("0", size)) * look.times;
+        int step = BigDigits.width("00", size) - BigDigits.width("0", size);
         int widest = lines.stream().mapToInt(String::length).max().orElse(0);
         List<String> found = new ArrayList<>();
         for (int x = 0; x < widest; x++) {
             StringBuilder text = new StringBuilder();
             int at = x;
-            Optional<Character> sign = sign(lines, y, at, size, look);
+            Optional<Character> sign = sign(lines, y, at, size, unicode);
             while (sign.isPresent()) {
                 text.append(sign.get());
                 at += step;
-                sign = sign(lines, y, at, size, look);
+                sign = sign(lines, y, at, size, unicode);
                 // A single sign stands in the middle of a place for two, as nearly as whole cells allow.
                 for (int half : List.of(step / 2, step - step / 2)) {
                     boolean follows = sign.isEmpty()
-                            && sign(lines, y, at + half, size, look).isPresent();
+                            && sign(lines, y, at + half, size, unicode).isPresent();
                     at += follows ? half : 0;
-                    sign = follows ? sign(lines, y, at, size, look) : sign;
+                    sign = follows ? sign(lines, y, at, size, unicode) : sign;
                 }
             }
-            boolean alone = blank(lines, y, 0, x, size.rows() * look.times)
-                    && blank(lines, y, at, widest + 1, size.rows() * look.times);
+            boolean alone = blank(lines, y, 0, x, size.rows()) && blank(lines, y, at, widest + 1, size.rows());
             if (text.length() > 0 && alone) {
                 found.add(text.toString());
             }
@@ -82,10 +62,10 @@ public final class DigitReader {
         return found.stream().max((a, b) -> Integer.compare(a.length(), b.length()));
     }
 
-    private static Optional<Character> sign(List<String> lines, int y, int x, BigDigits.Size size, Look look) {
+    private static Optional<Character> sign(List<String> lines, int y, int x, BigDigits.Size size, boolean unicode) {
         for (char c : SIGNS.toCharArray()) {
             List<String> rows = GLYPHS.computeIfAbsent(
-                    size + " " + look + c, key -> look.rows(BigDigits.rows(String.valueOf(c), size, look.unicode)));
+                    size + " " + unicode + c, key -> BigDigits.rows(String.valueOf(c), size, unicode));
             boolean same = true;
             for (int i = 0; i < rows.size() && same; i++) {
                 same = part(lines.get(y + i), x, x + rows.get(i).length()).equals(rows.get(i));

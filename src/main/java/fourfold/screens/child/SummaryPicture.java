@@ -232,10 +232,7 @@ record SummaryPicture(
         return switch (gain.kind()) {
             case TABLE -> words.say("summary.aloud.table", gain.number());
             case RECALLED -> words.say("summary.aloud.recalled", name, gain.number());
-            case MET ->
-                gain.number() == 1
-                        ? words.say("summary.aloud.met.one", name)
-                        : words.say("summary.aloud.met.many", gain.number(), name);
+            case MET -> words.say("summary.aloud.met", name, gain.family().product());
             case FLUENT, FIRMER, QUICKER -> words.say("summary.aloud." + key(gain.kind()), name);
         };
     }
