@@ -2,7 +2,6 @@
 package fourfold.paper;
 
 import fourfold.facts.Family;
-import fourfold.facts.Operation;
 import fourfold.insight.PageContent;
 import fourfold.insight.Portfolio;
 import fourfold.progress.Mastery;
@@ -40,12 +39,6 @@ final class CanDoPage {
         page.foot(words.say("paper.period", first, words.date(portfolio.period().last())), "");
     }
 
-    /** A line never ends inside a product. */
-    private static String together(String names, Words words) {
-        char sign = words.sign(Operation.MULTIPLY);
-        return names.replace(" " + sign + " ", "\u00a0" + sign + "\u00a0");
-    }
-
     private static void line(HtmlPage page, Words words, String key, int count) {
         if (count > 0) {
             page.element("li", words.counted(key, count, count)).add("\n");
@@ -54,7 +47,7 @@ final class CanDoPage {
 
     private static void gained(HtmlPage page, Words words, String key, List<Family> families) {
         if (!families.isEmpty()) {
-            page.element("li", words.say(key, together(words.names(families, NAMED), words)))
+            page.element("li", words.say(key, Written.names(families, NAMED, words)))
                     .add("\n");
         }
     }

@@ -102,12 +102,12 @@ final class FamilyDrawing {
     /** Where the sign of a division waits, the product stands there and its factor alone is to be filled in. */
     private static String cell(Prompt prompt, boolean open, Words words) {
         if (prompt instanceof MissingFactor) {
-            return Written.line(prompt, open ? blank(12) : "<b>" + prompt.expected() + "</b>", words);
+            return Written.line(prompt, open ? blank("1.9em") : "<b>" + prompt.expected() + "</b>", words);
         }
-        return open ? blank(28) : Written.line(prompt, Integer.toString(prompt.expected()), words);
+        return open ? blank("4.4em") : Written.line(prompt, Integer.toString(prompt.expected()), words);
     }
 
-    private static String blank(int millimetres) {
-        return "<span class=\"line\" style=\"width: " + millimetres + "mm\">&nbsp;</span>";
+    private static String blank(String width) {
+        return "<span class=\"line\" style=\"width: " + width + "\">&nbsp;</span>";
     }
 }

@@ -88,7 +88,7 @@ final class GamePage {
         opening();
         board(prompts.subList(0, each));
         board(prompts.subList(each, 2 * each));
-        page.foot("", "");
+        page.foot(words.say("paper.cut"), "");
         page.sheet("").add("<p class=\"note\">").element("span", words.say("paper.cut"));
         page.element("span", content.name()).add("</p>\n");
         List<String> cards = new ArrayList<>();
@@ -99,13 +99,13 @@ final class GamePage {
 
     private void board(List<Prompt> prompts) {
         int across = prompts.size() < 2 * ACROSS ? 2 : ACROSS;
-        page.add("<table class=\"board\">\n");
+        page.add("<div class=\"cutout\"><table class=\"board\">\n");
         for (int i = 0; i < prompts.size(); i++) {
             page.add(i % across == 0 ? "<tr>" : "");
             page.element("td", Integer.toString(prompts.get(i).expected()));
             page.add(i % across == across - 1 || i == prompts.size() - 1 ? "</tr>\n" : "");
         }
-        page.add("</table>\n");
+        page.add("</table></div>\n");
     }
 
     private void cut(List<String> faces, int across, double cell) {

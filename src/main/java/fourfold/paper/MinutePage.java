@@ -64,7 +64,7 @@ final class MinutePage {
                         .add(key ? Written.line(prompt, "<b>" + prompt.expected() + "</b>", words) : open(prompt));
                 page.add("</td>");
             }
-            page.add("<td class=\"count\">" + (key ? digits : "") + "</td></tr>\n");
+            page.add(key ? "<td class=\"count\">" + digits + "</td></tr>\n" : "</tr>\n");
         }
         page.add("</table>\n");
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
 
 /** A period of practice for whoever asks for a report: two sheets; every number is one of the portfolio's. */
 final class ReportPage {
-    private static final int COLUMNS = 3;
+    private static final int COLUMNS = 2;
 
     private final HtmlPage page;
     private final Words words;

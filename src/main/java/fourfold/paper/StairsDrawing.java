@@ -13,15 +13,16 @@ final class StairsDrawing {
 
     /** The stairs at the beginning or at the end of a period. */
     static void draw(HtmlPage page, Portfolio portfolio, Function<Portfolio.OfFamily, Mastery> level, String label) {
-        page.add("<svg viewBox=\"0 0 414 264\" role=\"img\" aria-label=\"" + HtmlPage.escaped(label) + "\">\n");
+        page.add("<svg viewBox=\"0 0 454 264\" role=\"img\" aria-label=\"" + HtmlPage.escaped(label) + "\">\n");
         for (Portfolio.OfFamily one : portfolio.families()) {
             Family family = one.family();
-            int x = (family.low() - 1) * 41;
+            // The one product of three digits stands a little apart.
+            int x = (family.low() - 1) * 45 + (family.product() == 100 ? 9 : 0);
             int y = (family.high() - 1) * 26;
             page.add(
-                    "<text x=\"%d\" y=\"%d\" font-size=\"11\" text-anchor=\"end\">%d</text>\n",
-                    x + 20, y + 16, family.product());
-            square(page, x + 22, y + 4, level.apply(one));
+                    "<text x=\"%d\" y=\"%d\" font-size=\"14.5\" text-anchor=\"end\">%d</text>\n",
+                    x + 20, y + 17, family.product());
+            square(page, x + 24, y + 4, level.apply(one));
         }
         page.add("</svg>\n");
     }

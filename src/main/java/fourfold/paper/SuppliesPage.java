@@ -39,7 +39,7 @@ final class SuppliesPage {
                 .collect(Collectors.joining(", "));
         tell("p", "", words.say("paper.supplies.pages", kinds));
         if (!weeks.shaky().isEmpty()) {
-            tell("p", "", words.say("paper.supplies.shaky", words.names(weeks.shaky(), MOST_NAMED)));
+            tell("p", "", words.say("paper.supplies.shaky", Written.names(weeks.shaky(), MOST_NAMED, words)));
         }
         weeks.opening()
                 .forEach((table, day) -> tell("p", "", words.say("paper.supplies.table", words.date(day), table)));

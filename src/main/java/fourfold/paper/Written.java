@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.paper;
 
+import fourfold.facts.Family;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.words.Words;
+import java.util.List;
 
 /** Questions as they are written on paper. */
 final class Written {
@@ -13,6 +15,12 @@ final class Written {
     static final String LINE = "<span class=\"line\">&nbsp;</span>";
 
     private Written() {}
+
+    /** Families by their products; a line never ends inside one. */
+    static String names(List<Family> families, int most, Words words) {
+        char sign = words.sign(Operation.MULTIPLY);
+        return words.names(families, most).replace(" " + sign + " ", "\u00a0" + sign + "\u00a0");
+    }
 
     /** Four cells of a row, so that signs and lines stand under each other; the answer is HTML. */
     static String cells(Prompt prompt, String answer, Words words) {
