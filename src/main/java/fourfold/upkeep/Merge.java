@@ -165,7 +165,6 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
         rows.addDrills();
         rows.addAnswers();
         rows.addActions();
-        rows.removeSecondEntries();
         Removal.carryOut(c);
         rows.addPages();
         RowCounts came = RowCounts.NONE;

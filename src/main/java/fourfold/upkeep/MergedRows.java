@@ -139,28 +139,6 @@ final class MergedRows {
     }
 
     /**
-     * A page that was entered on both computers before they met counts once: what was entered first stays, and the other
-     * drill is removed as if it had been taken back. Both computers choose the same one.
-     */
-    void removeSecondEntries() throws SQLException {
-        add("""
-                INSERT INTO main.removed_record (id, child_id, kind, answers, removed_at)
-                SELECT DISTINCT d.id, c.id, 2, (SELECT COALESCE(MAX(a.position), 0) FROM main.answer a WHERE a.drill_nr = d.nr),
-                  d.started_at
-                FROM main.home_setting m
-                JOIN other.home_setting o ON o.name = m.name
-                  AND SUBSTR(o.text, 1, LENGTH(o.text) - 36) = SUBSTR(m.text, 1, LENGTH(m.text) - 36)
-                JOIN main.drill one ON one.id = SUBSTR(m.text, -36)
-                JOIN main.drill two ON two.id = SUBSTR(o.text, -36) AND two.child_nr = one.child_nr AND two.id <> one.id
-                JOIN main.drill d
-                  ON d.id = IIF((one.started_at, one.id) > (two.started_at, two.id), one.id, two.id)
-                JOIN main.child c ON c.nr = d.child_nr
-                WHERE m.name GLOB '%s'
-                  AND NOT EXISTS (SELECT 1 FROM main.removed_record r WHERE r.id IN (one.id, two.id))
-                """.formatted(PAGES));
-    }
-
-    /**
      * Pages that were printed elsewhere come along, each of a child who is here, and so does the drill that holds the answers of
      * one that waits here. Where two computers gave one number to two pages of a child, each keeps its own.
      */
@@ -175,13 +153,6 @@ final class MergedRows {
                 WHERE o.name GLOB '%1$s' AND NOT EXISTS (SELECT 1 FROM main.home_setting m WHERE m.name = o.name)
                   AND EXISTS (SELECT 1 FROM main.child c WHERE REPLACE(c.id, '-', '') = SUBSTR(o.name, 9))
                 ORDER BY o.name
-                """.formatted(PAGES));
-        add("""
-                UPDATE main.home_setting SET text = (SELECT o.text FROM other.home_setting o WHERE o.name = home_setting.name)
-                WHERE name GLOB '%1$s' AND NOT EXISTS (SELECT 1 FROM main.drill d WHERE d.id = SUBSTR(text, -36))
-                  AND EXISTS (SELECT 1 FROM other.home_setting o JOIN main.drill d ON d.id = SUBSTR(o.text, -36)
-                  WHERE o.name = home_setting.name
-                    AND SUBSTR(o.text, 1, LENGTH(o.text) - 36) = SUBSTR(home_setting.text, 1, LENGTH(home_setting.text) - 36))
                 """.formatted(PAGES));
     }
 

@@ -133,40 +133,6 @@ class PaperEntryTest {
         }
     }
 
-    /** A family with two computers enters one page on each, with other marks: what was entered first stays, on both. */
-    @Test
-    void aPageThatIsEnteredOnBothComputersBeforeTheyMeetCountsOnceAndCanBeTakenBack() throws IOException {
-        String number = made("print", "practice", "--questions", "10");
-        Path kitchen = file;
-        Path study = Files.createDirectories(folder.resolve("study")).resolve("family.db");
-        merged(study, kitchen);
-        entered(kitchen, next, number, "r r x");
-        entered(study, next.plusSeconds(60), number, "r r r r");
-        merged(kitchen, study);
-        merged(study, kitchen);
-        merged(kitchen, study);
-        for (Path one : List.of(kitchen, study)) {
-            assertEquals(List.of("3"), Rows.column(one, PAPER), one.toString());
-            assertEquals(List.of("1"), Rows.column(one, PAPER + " AND typed IS NULL"));
-            CommandRun verified = CommandRun.of(one, "verify");
-            assertEquals(0, verified.code(), verified.err());
-        }
-        file = study;
-        try (Journey journey = journey()) {
-            journey.keys("3 m 4 " + typed(number) + " Enter u");
-            assertTrue(journey.picture().contains("Taken back"), journey.picture());
-        }
-        assertEquals(List.of("0"), Rows.column(study, PAPER));
-    }
-
-    private void entered(Path one, Instant at, String number, String marks) {
-        file = one;
-        try (Journey journey = new Journey(one, at, 80, 24, true)) {
-            journey.keys("3 m 4 " + typed(number) + " Enter " + marks + " Enter");
-            assertTrue(journey.picture().contains("Kept"), journey.picture());
-        }
-    }
-
     /** A text under a page's name that no program of ours wrote is passed over; the page beside it is found. */
     @Test
     void aRecordOfAPageThatIsNoneIsPassedOver() {
