@@ -144,16 +144,16 @@ final class StairsPicture {
         List<String> state = Wrapping.lines(state(words, cell, shown(cell), highest), picture.width() - x);
         List<String> lines = new ArrayList<>(List.of(square.get(0), square.get(square.size() - 1)));
         lines.addAll(state);
-        lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
-        progress.mastery(chosen.traces().get(0))
-                .medianThinking()
-                .ifPresent(t -> lines.add(words.say("grid.thinking", words.seconds(t))));
         if (progress.steering().opened().contains(chosen.high())) {
             lines.add(words.say("grid.opened", chosen.high()));
         } else if (progress.steering().closed().contains(chosen.high())) {
             lines.add(words.say("grid.closed", chosen.high()));
         }
-        // Below the fifth step there are cells.
+        lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
+        progress.mastery(chosen.traces().get(0))
+                .medianThinking()
+                .ifPresent(t -> lines.add(words.say("grid.thinking", words.seconds(t))));
+        // Below the fifth step there are cells: what is last is left out first.
         for (int i = 0; i < Math.min(lines.size(), 5 * stepHeight); i++) {
             boolean strong = i >= 2 && i < 2 + state.size();
             picture.text(x, top + i, lines.get(i), strong ? Ink.STRONG : Ink.PLAIN);
