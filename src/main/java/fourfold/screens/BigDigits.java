@@ -74,10 +74,10 @@ public final class BigDigits {
             |__| ._|_ |__. .__| ...| .__| |__| ../. |__| .__| ./\\. .o.. .__. ..o. .... .oo.
             """;
 
-    // Which column and row of a tall sign each dot of a larger one is, so that every stroke is equally thick; -1 is
-    // empty.
+    // Which column and row of a tall sign each dot of a larger one is, so that every stroke is equally thick and × and
+    // ÷ are the same above and below: a ÷ with its dots close to the line would be read as a plus. -1 is empty.
     private static final int[] TALLER_COLUMNS = {0, 1, 1, 2, 2, 3, 4, 4, 5};
-    private static final int[] TALLER_ROWS = {-1, 0, 1, 1, 2, 2, 3, 4, 5, 5, 6, 6, 7, 8, 8, 9};
+    private static final int[] TALLER_ROWS = {-1, 0, 1, 1, 2, 3, 3, 4, 4, 5, 6, 6, 7, 8, 8, 9};
     private static final int[] TALLEST_COLUMNS = {0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5};
     private static final int[] TALLEST_ROWS = {0, 0, 1, 1, 2, 2, 3, 3, 4, 4, 5, 5, 6, 6, 7, 7, 8, 8, 9, 9};
 

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.screens.BigDigits.Size;
 import fourfold.terminal.Picture;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -14,6 +16,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Guards against digits that a child takes for one another, and rows that do not line up. */
 class BigDigitsTest {
@@ -66,9 +70,9 @@ class BigDigitsTest {
         assertEquals("""
                  ▄▄▄▄▄▄▄                ▄▄▄▄▄▄▄▄
                 █████████   ███   ███   █████████
-                ███   ███    ███████          ███
+                ███   ███    ▀▀███▀▀          ███
                 ▀██▄▄▄██▀      ███       ▄▄▄▄▄██▀
-                 ███████     ███████     ███████
+                 ███████     ▄▄███▄▄     ███████
                 ███   ███   ███   ███         ███
                 ███▄▄▄███               ▄▄▄▄▄▄███
                 ▀███████▀               ████████▀""", picture("8×3", Size.TALLER, true));
@@ -141,5 +145,35 @@ class BigDigitsTest {
                 assertTrue(unicode || row.chars().allMatch(c -> c < 0x80));
             }
         }
+    }
+
+    /** A ÷ whose upper dot touches its line would be read as a plus. */
+    @ParameterizedTest
+    @EnumSource(BigDigits.Size.class)
+    void timesAndDividedByAreTheSameAboveAndBelow(BigDigits.Size size) {
+        for (String sign : List.of("×", "÷")) {
+            List<String> dots = new ArrayList<>();
+            for (String row : BigDigits.rows(sign, size, true)) {
+                dots.add(row.replace('▀', '█').replace('▄', ' '));
+                dots.add(row.replace('▀', ' ').replace('▄', '█'));
+            }
+            List<String> ink = dots.subList(first(dots), dots.size());
+            List<String> turned = new ArrayList<>(dots);
+            Collections.reverse(turned);
+            List<String> other = turned.subList(first(turned), turned.size());
+            assertEquals(trimmed(ink), trimmed(other), sign + " " + size);
+        }
+    }
+
+    private static int first(List<String> dots) {
+        int first = 0;
+        while (dots.get(first).isBlank()) {
+            first++;
+        }
+        return first;
+    }
+
+    private static String trimmed(List<String> dots) {
+        return String.join("\n", dots).stripTrailing();
     }
 }
