@@ -34,6 +34,8 @@ import java.util.UUID;
  */
 final class DrillLaws {
     static final double SURE = 0.95;
+    private static final double HARD = 0.8;
+    private static final int WELL_APART = 5;
     private static final int FEW = 8;
 
     /** With so many families a fact missed twice rests until the next drill. */
@@ -161,6 +163,18 @@ final class DrillLaws {
             if (inARow >= 2) {
                 count("after two errors");
                 count(chances.get(i) >= SURE ? "after two errors: sure" : "after two errors: less than sure");
+            }
+            // Told and no law: what is owed may be hard twice over, and little material brings a fact back sooner.
+            count("questions");
+            if (chances.get(i) < HARD) {
+                count("hard");
+                count(i > 0 && chances.get(i - 1) < HARD ? "hard after hard" : "hard after easy");
+            }
+            if (before.families(Mastery.ACQUIRING) >= ENOUGH_TO_REST && last.containsKey(trace)) {
+                count("again, twelve families and more");
+                if (i - last.get(trace) < WELL_APART) {
+                    count("again within five, twelve families and more");
+                }
             }
             int time = times.merge(trace, 1, Integer::sum);
             // Rather once more than a product without its inverse, or an error as the last of all.
