@@ -93,7 +93,8 @@ public final class YearAhead {
             return with(play(Optional.of(change)), left, earlierDays);
         }
         if (earlierDays.isEmpty()) {
-            return this;
+            // What need not be tried any more is done with, or this would never be.
+            return new YearAhead(basis, progress, plays, left, earlierDays);
         }
         List<Long> rest = earlierDays.subList(1, earlierDays.size());
         return earlier(earlierDays.get(0))

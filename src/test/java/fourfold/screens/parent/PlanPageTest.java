@@ -32,9 +32,9 @@ import org.junit.jupiter.api.Test;
 class PlanPageTest {
     private static final Instant NOW = Instant.parse("2025-10-01T10:00:00Z");
 
-    private static PlanPage page() {
+    private static PlanPage page(int weeks) {
         List<Answer> answers = new ArrayList<>();
-        new SchoolYear(new TwoStrengthKind().create(3), new LastingGain(), 3, answers::add).run(4);
+        new SchoolYear(new TwoStrengthKind().create(3), new LastingGain(), 3, answers::add).run(weeks);
         long today = NOW.getEpochSecond() / 86_400;
         YearAhead ahead = YearAhead.of(new Basis(
                 new UUID(1, 1), List.of(), answers, today, today + 1, Map.of(today, PracticeDays.aWeek(3)), 1));
@@ -49,9 +49,32 @@ class PlanPageTest {
         return picture.toString().replaceAll("\\s+", " ");
     }
 
+    /** The page when it has no further step to ask for; more than a hundred would be no end. */
+    private static Page workedOut(Page page) {
+        PageResult result = page.on(new PageEvent.Opened(NOW));
+        for (int steps = 0; !result.effects().isEmpty(); steps++) {
+            assertTrue(steps < 100, "it never ends");
+            PageEffect.Calculation next = result.effects().stream()
+                    .filter(PageEffect.Calculation.class::isInstance)
+                    .map(PageEffect.Calculation.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            assertFalse(next.holdsKeys());
+            result = result.next().on(new PageEvent.Done(next.result(), NOW));
+        }
+        return result.next();
+    }
+
+    @Test
+    void itEndsThoughTheLastChangeThatIsTriedHelpsAndTheRestNeedNoTrial() {
+        for (int weeks = 3; weeks <= 5; weeks++) {
+            assertFalse(drawn(workedOut(page(weeks))).contains("Working out"));
+        }
+    }
+
     @Test
     void itIsWorkedOutStepByStepBesideTheKeysUntilItIsSaid() {
-        Page page = page();
+        Page page = page(2);
         assertTrue(drawn(page).contains("Working out when all 55 families may be fluent."), drawn(page));
         PageResult result = page.on(new PageEvent.Opened(NOW));
         int steps = 0;
