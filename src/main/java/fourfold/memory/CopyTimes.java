@@ -3,15 +3,8 @@ package fourfold.memory;
 
 import java.util.Arrays;
 
-/**
- * The latest copies of numbers with one digit count on one surface, and their medians. Times are in milliseconds.
- *
- * @param askedAt when each copy was shown, milliseconds since 1970, oldest first
- * @param firstKeys time to the first digit of each
- * @param wholes time to Enter of each
- */
-@SuppressWarnings("ArrayRecordComponent") // Never compared, never handed out: the record only names the columns.
-record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
+/** The latest copies of numbers with one digit count on one surface, and their medians. Times are in milliseconds. Immutable. */
+final class CopyTimes {
     /** Copies kept; more would follow growing hands too slowly. Our own choice. */
     static final int KEPT = 20;
 
@@ -22,6 +15,22 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
     static final long FRESH_MILLIS = 8L * 7 * 86_400_000;
 
     static final CopyTimes NONE = new CopyTimes(new long[0], new int[0], new int[0]);
+
+    /** When each copy was shown, milliseconds since 1970, oldest first. */
+    private final long[] askedAt;
+
+    private final int[] firstKeys;
+    private final int[] wholes;
+
+    // Worked out when they are first asked for; whoever comes twice finds the same.
+    private double firstKey = Double.NaN;
+    private double whole = Double.NaN;
+
+    private CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
+        this.askedAt = askedAt;
+        this.firstKeys = firstKeys;
+        this.wholes = wholes;
+    }
 
     /** Whether there are enough copies to believe the medians. */
     boolean isKnown() {
@@ -42,12 +51,18 @@ record CopyTimes(long[] askedAt, int[] firstKeys, int[] wholes) {
 
     /** The median of the first keys in force; there must be one. */
     double firstKey() {
-        return Median.of(firstKeys);
+        if (Double.isNaN(firstKey)) {
+            firstKey = Median.of(firstKeys);
+        }
+        return firstKey;
     }
 
     /** The median of the whole times in force; there must be one. */
     double whole() {
-        return Median.of(wholes);
+        if (Double.isNaN(whole)) {
+            whole = Median.of(wholes);
+        }
+        return whole;
     }
 
     private static long[] appended(long[] kept, int from, long last) {

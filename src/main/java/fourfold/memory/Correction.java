@@ -63,9 +63,8 @@ final class Correction {
     }
 
     private static double[] features(double chance, double days) {
-        return new double[] {
-            1, logOdds(chance), Math.max(0, Math.log(days / A_DAY)), Math.max(0, Math.log(days / A_WEEK))
-        };
+        double beyondADay = days > A_DAY ? Math.log(days / A_DAY) : 0;
+        return new double[] {1, logOdds(chance), beyondADay, days > A_WEEK ? Math.log(days / A_WEEK) : 0};
     }
 
     /** The corrected log odds of a chance of the model, so many days after the trace was last asked. */

@@ -6,6 +6,7 @@ import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
+import java.util.Optional;
 
 /** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
 final class MemoryState {
@@ -28,6 +29,7 @@ final class MemoryState {
     private final RelatedFactPrior related;
     private final double[] strengths;
     private final double[] likelihoods;
+    private final double[] left = new double[FadingSum.TERMS];
     Pace pace;
     double rightAgain = USUAL_AGAIN;
     UntaughtKnowledge untaught = UntaughtKnowledge.NOTHING_KNOWN;
@@ -44,7 +46,7 @@ final class MemoryState {
         this.pace = Pace.usual(parameters);
         this.strengths = new double[parameters.rates];
         this.likelihoods = new double[parameters.rates];
-        this.hands = MotorTime.USUAL_FIRST_KEY / 1000;
+        this.hands = HandsOnASurface.USUAL_FIRST_KEY / 1000;
     }
 
     MemoryState(MemoryState other) {
@@ -138,19 +140,21 @@ final class MemoryState {
 
     /** Whether an answer is right, and its first key within the child's limit; slow hands have half of it to think in. */
     boolean isQuick(Answer answer, double hands) {
-        if (MotorTime.firstMillis(answer) < 0) {
+        long first = MotorTime.firstMillis(answer);
+        if (first < 0) {
             return HeardPace.isQuick(answer);
         }
         double most = Math.max(parameters.limit, hands + parameters.limit / 2);
-        return answer.isCorrect() && MotorTime.firstMillis(answer) <= 1000 * most;
+        return answer.isCorrect() && first <= 1000 * most;
     }
 
     /** Takes one more answer. Numbers to copy change nothing. */
     void take(Answer answer, MotorTime motor, double thinkingMillis) {
-        if (answer.purpose() == Purpose.COPY || !(answer.prompt() instanceof Question question)) {
+        Optional<Question> question = answer.question();
+        if (answer.purpose() == Purpose.COPY || question.isEmpty()) {
             return;
         }
-        int index = question.traceIndex();
+        int index = question.get().traceIndex();
         long at = answer.askedAt().toEpochMilli();
         clock = clockAt(at);
         millis = started ? Math.max(millis, at) : at;
@@ -161,7 +165,7 @@ final class MemoryState {
         }
         TraceState trace = traces[index];
         java.util.Arrays.fill(strengths, 0);
-        trace.settle(clock, strengths);
+        trace.settle(clock, left, strengths);
         if (answer.purpose().isFromMemory()) {
             double typing = hands;
             hands = MotorTime.firstMillis(answer) >= 0 ? hands(answer, motor) : hands;

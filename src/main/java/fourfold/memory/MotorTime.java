@@ -6,7 +6,7 @@ import fourfold.log.Purpose;
 import fourfold.log.Surface;
 import java.time.Duration;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 
 /**
  * How fast one child's hands are: the running median time of copying a shown number, for each digit count and each
@@ -30,39 +30,14 @@ public final class MotorTime {
     /** An answer that takes longer than this says nothing about thinking: 60 s, our own choice. */
     public static final Duration ANSWER_WALK_AWAY = Duration.ofSeconds(60);
 
-    /** The bounds within which a believed median first key is kept, milliseconds. Our own choice. */
-    static final double LEAST_FIRST_KEY = 200;
-
-    static final double MOST_FIRST_KEY = 3_000;
-
-    /** The most a believed median whole time can be, milliseconds. Our own choice. */
-    static final double MOST_WHOLE = 6_000;
-
-    /** What is taken for the first key before five copies: 800 ms. Our own choice. */
-    static final double USUAL_FIRST_KEY = 800;
-
-    /** What is taken for Enter after the first key, and for each further digit: 300 ms. Our own choice. */
-    static final double USUAL_NEXT_KEY = 300;
-
-    /**
-     * What is taken for reading a question on paper and going on to it, and for writing each digit: 800 ms each. Our own
-     * choice: nobody copies numbers on paper here, so a hand that writes slowly is not known from others.
-     */
-    static final double USUAL_READING = 800;
-
-    static final double USUAL_WRITTEN_DIGIT = 800;
-
     private static final int USUAL_ANSWER = 42;
-    private static final int DIGITS = 3;
-    private static final MotorTime UNKNOWN = new MotorTime(blankCells());
+    private static final MotorTime UNKNOWN = new MotorTime(
+            Stream.of(Surface.values()).map(HandsOnASurface::unknown).toArray(HandsOnASurface[]::new));
 
-    private final CopyTimes[] cells;
+    private final HandsOnASurface[] hands;
 
-    /** Worked out when first asked for, since copies come several in a row; whoever comes twice finds the same. */
-    private @Nullable Estimates estimates;
-
-    private MotorTime(CopyTimes[] cells) {
-        this.cells = cells;
+    private MotorTime(HandsOnASurface[] hands) {
+        this.hands = hands;
     }
 
     /** Of a child who has copied nothing yet. */
@@ -83,9 +58,10 @@ public final class MotorTime {
         if (first < ANTICIPATION.toMillis() || whole < first || whole > COPY_WALK_AWAY.toMillis()) {
             return this;
         }
-        CopyTimes[] more = cells.clone();
-        int cell = cell(answer.prompt().expected(), answer.surface());
-        more[cell] = more[cell].with(answer.askedAt().toEpochMilli(), (int) first, (int) whole);
+        HandsOnASurface[] more = hands.clone();
+        int place = row(answer.surface());
+        more[place] = more[place].with(
+                digits(answer.prompt().expected()), answer.askedAt().toEpochMilli(), (int) first, (int) whole);
         return new MotorTime(more);
     }
 
@@ -111,9 +87,9 @@ public final class MotorTime {
         if (first < ANTICIPATION.toMillis() || whole > ANSWER_WALK_AWAY.toMillis()) {
             return Double.NaN;
         }
-        int cell = cell(answer.prompt().expected(), answer.surface());
-        Estimates hands = estimates();
-        return Math.max(0, Math.max(first - hands.firstKeys[cell], whole - hands.wholes[cell]));
+        HandsOnASurface known = on(answer.surface());
+        int digits = digits(answer.prompt().expected());
+        return Math.max(0, Math.max(first - known.firstKey(digits), whole - known.whole(digits)));
     }
 
     /**
@@ -134,22 +110,22 @@ public final class MotorTime {
 
     /** The time from a number's paint to its first digit that is taken for the hands' own; at plain lines and on paper, all of it. */
     public Duration firstKey(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(estimates().firstKeys[cell(expected, surface)]));
+        return Duration.ofMillis(Math.round(on(surface).firstKey(digits(expected))));
     }
 
     /** The same for a number of two digits, as most answers are, in milliseconds. */
     double firstKeyMillis(Surface surface) {
-        return estimates().firstKeys[cell(USUAL_ANSWER, surface)];
+        return on(surface).firstKey(digits(USUAL_ANSWER));
     }
 
     /** The time from a number's paint to Enter that is taken for the hands' own. */
     public Duration whole(int expected, Surface surface) {
-        return Duration.ofMillis(Math.round(estimates().wholes[cell(expected, surface)]));
+        return Duration.ofMillis(Math.round(on(surface).whole(digits(expected))));
     }
 
     /** Whether five copies of that many digits have been seen on that surface. */
     public boolean isKnown(int expected, Surface surface) {
-        return cells[cell(expected, surface)].isKnown();
+        return on(surface).isKnown(digits(expected));
     }
 
     /** Whether five copies of one digit and five of two have been seen on that surface. */
@@ -157,66 +133,8 @@ public final class MotorTime {
         return isKnown(9, surface) && isKnown(99, surface);
     }
 
-    private Estimates estimates() {
-        Estimates known = estimates;
-        if (known == null) {
-            known = new Estimates(cells);
-            estimates = known;
-        }
-        return known;
-    }
-
-    /** What each cell's copies come to, milliseconds. Immutable. */
-    private static final class Estimates {
-        private final double[] firstKeys;
-        private final double[] wholes;
-
-        Estimates(CopyTimes[] cells) {
-            double[] knownFirst = new double[cells.length];
-            double[] knownWhole = new double[cells.length];
-            for (int cell = 0; cell < cells.length; cell++) {
-                if (cells[cell].isKnown()) {
-                    knownFirst[cell] = cells[cell].firstKey();
-                    knownWhole[cell] = cells[cell].whole();
-                }
-            }
-            this.firstKeys = new double[cells.length];
-            this.wholes = new double[cells.length];
-            for (int cell = 0; cell < cells.length; cell++) {
-                int nearest = nearestKnown(cells, cell);
-                double first = USUAL_FIRST_KEY;
-                boolean written = cell / DIGITS == row(Surface.PAPER);
-                double whole = written
-                        ? USUAL_READING + USUAL_WRITTEN_DIGIT * (cell % DIGITS + 1)
-                        : USUAL_FIRST_KEY + USUAL_NEXT_KEY * (cell % DIGITS + 1);
-                if (nearest >= 0) {
-                    first = knownFirst[nearest];
-                    whole = knownWhole[nearest] + USUAL_NEXT_KEY * (cell - nearest);
-                }
-                boolean byLine = written || cell / DIGITS == row(Surface.PLAIN);
-                firstKeys[cell] = byLine
-                        ? Math.max(LEAST_FIRST_KEY, Math.min(MOST_WHOLE, whole))
-                        : Math.max(LEAST_FIRST_KEY, Math.min(MOST_FIRST_KEY, first));
-                wholes[cell] = Math.max(firstKeys[cell], Math.min(MOST_WHOLE, whole));
-            }
-        }
-    }
-
-    /** The cell itself, or the known one of the same surface with the closest digit count; −1 if there is none. */
-    private static int nearestKnown(CopyTimes[] cells, int cell) {
-        int start = cell - cell % DIGITS;
-        int nearest = -1;
-        for (int other = start; other < start + DIGITS; other++) {
-            if (cells[other].isKnown() && (nearest < 0 || Math.abs(other - cell) < Math.abs(nearest - cell))) {
-                nearest = other;
-            }
-        }
-        return nearest;
-    }
-
-    private static int cell(int expected, Surface surface) {
-        int digits = expected < 10 ? 1 : expected < 100 ? 2 : 3;
-        return row(surface) * DIGITS + digits - 1;
+    private HandsOnASurface on(Surface surface) {
+        return hands[row(surface)];
     }
 
     private static int row(Surface surface) {
@@ -229,9 +147,7 @@ public final class MotorTime {
         };
     }
 
-    private static CopyTimes[] blankCells() {
-        CopyTimes[] blank = new CopyTimes[Surface.values().length * DIGITS];
-        java.util.Arrays.fill(blank, CopyTimes.NONE);
-        return blank;
+    private static int digits(int number) {
+        return number < 10 ? 1 : number < 100 ? 2 : 3;
     }
 }

@@ -63,19 +63,21 @@ final class RelatedFactPrior {
 
     /** The rate a trace is expected to have, its own evidence left aside. */
     double expected(int trace) {
-        double own = put[trace];
-        double ownCount = Double.isNaN(own) ? 0 : 1;
-        double ownSum = Double.isNaN(own) ? 0 : own;
+        boolean has = !Double.isNaN(put[trace]);
+        double ownCount = has ? 1 : 0;
+        double ownSum = has ? put[trace] : 0;
         double mean = meanDeviation(OPERATION[trace]);
-        double deviation = 0;
-        double weight = 1;
-        double[] weights = {parameters.family, parameters.table, parameters.table, parameters.size};
-        int[] groups = {FAMILY[trace], LOW[trace], HIGH[trace], SIZE[trace]};
-        for (int g = 0; g < groups.length; g++) {
-            double others = counts[groups[g]] - ownCount;
-            deviation += weights[g] * (sums[groups[g]] - ownSum - others * mean);
-            weight += weights[g] * others;
-        }
+        int family = FAMILY[trace];
+        int low = LOW[trace];
+        int high = HIGH[trace];
+        int size = SIZE[trace];
+        double inFamily = counts[family] - ownCount;
+        double inTables = counts[low] + counts[high] - 2 * ownCount;
+        double inSize = counts[size] - ownCount;
+        double deviation = parameters.family * (sums[family] - ownSum - inFamily * mean)
+                + parameters.table * (sums[low] + sums[high] - 2 * ownSum - inTables * mean)
+                + parameters.size * (sums[size] - ownSum - inSize * mean);
+        double weight = 1 + parameters.family * inFamily + parameters.table * inTables + parameters.size * inSize;
         return parameters.usualRate + mean + base(trace) + deviation / weight;
     }
 

@@ -82,12 +82,15 @@ final class TraceState {
         return sum;
     }
 
-    /** The strength for each rate on the grid; every sum is left faded to that moment. */
-    void settle(double at, double[] strengths) {
+    /**
+     * The strength for each rate on the grid; every sum is left faded to that moment.
+     *
+     * @param left room for {@link FadingSum#TERMS} numbers
+     */
+    void settle(double at, double[] left, double[] strengths) {
         if (presentations == 0) {
             return;
         }
-        double[] left = new double[FadingSum.TERMS];
         FadingSum.fade(age(at), left);
         for (int k = 0; k < strengths.length; k++) {
             strengths[k] = FadingSum.apply(sums, k * FadingSum.TERMS, left);

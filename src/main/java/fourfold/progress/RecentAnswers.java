@@ -32,16 +32,18 @@ final class RecentAnswers {
     /** Local days, counted from 1 January 1970, newest first. */
     private final long[] days;
 
+    /** A bit for each, the newest lowest: set if it was right. */
+    private int rights;
+
     private int size;
 
     RecentAnswers() {
-        this(new int[MOST], new long[MOST], 0);
+        this(new int[MOST], new long[MOST]);
     }
 
-    private RecentAnswers(int[] thinking, long[] days, int size) {
+    private RecentAnswers(int[] thinking, long[] days) {
         this.thinking = thinking;
         this.days = days;
-        this.size = size;
     }
 
     /** The time of a right answer as it is added here: measured, or heard in two steps. */
@@ -53,7 +55,10 @@ final class RecentAnswers {
     }
 
     RecentAnswers copy() {
-        return new RecentAnswers(thinking.clone(), days.clone(), size);
+        RecentAnswers copy = new RecentAnswers(thinking.clone(), days.clone());
+        copy.rights = rights;
+        copy.size = size;
+        return copy;
     }
 
     /** How many answers are there: 0 to {@value #MOST}. */
@@ -80,6 +85,7 @@ final class RecentAnswers {
         System.arraycopy(days, 0, days, 1, MOST - 1);
         thinking[0] = millis;
         days[0] = day;
+        rights = (rights << 1) | (millis == WRONG ? 0 : 1);
         size = Math.min(MOST, size + 1);
     }
 
@@ -90,12 +96,7 @@ final class RecentAnswers {
 
     /** How many of the last {@code n} were right. */
     int right(int n) {
-        int count = 0;
-        int last = Math.min(n, size);
-        for (int i = 0; i < last; i++) {
-            count += thinking[i] == WRONG ? 0 : 1;
-        }
-        return count;
+        return Integer.bitCount(rights & ((1 << Math.min(n, MOST)) - 1));
     }
 
     /** Whether the last {@code n} lie on two days or more; there must be an answer. */

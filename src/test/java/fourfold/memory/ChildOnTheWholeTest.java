@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.facts.Families;
 import fourfold.facts.Family;
+import fourfold.facts.MissingFactor;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
@@ -118,6 +119,22 @@ class ChildOnTheWholeTest {
                     HANDS);
         }
         return fold.memory();
+    }
+
+    /** A hidden factor asks the same division in another form: 7 × ? = 56 for 56 ÷ 7. */
+    @Test
+    void aDivisionAskedAsAProductWithAHiddenFactorIsRememberedAsTheDivision() {
+        Question quotient = Question.quotient(new Family(7, 8), 7);
+        Instant later = Given.START.plus(Duration.ofDays(3));
+        Memory nothing = Memory.blank(USUAL);
+        Memory plain = nothing.after(Given.right(quotient, Given.START, 1.2), HANDS);
+        Duration first = HANDS.firstKey(8, Surface.TERMINAL).plusMillis(1200);
+        Duration whole = HANDS.whole(8, Surface.TERMINAL).plusMillis(1200);
+        Memory hidden = nothing.after(
+                Given.timed(new MissingFactor(quotient), Given.START, "8", Purpose.PRACTISE, first, whole), HANDS);
+        double forecast = plain.forecast(quotient.trace(), later).activation();
+        assertEquals(forecast, hidden.forecast(quotient.trace(), later).activation(), 0);
+        assertTrue(forecast > nothing.forecast(quotient.trace(), later).activation() + 1);
     }
 
     @Property(tries = 20)
