@@ -65,11 +65,16 @@ final class PracticeValue {
 
     /** Whether the trace would be weak at the next drill, with what was practised today. */
     boolean isWeak(int trace) {
-        return chancesNext()[trace] < Math.min(rules.firm(), FIRM_SHARE * best());
+        return chancesNext()[trace] < firm();
     }
-    /** Whether the trace, not asked yet, would not be quick enough after some weeks without practice. */
+
+    /** Whether the trace, not asked yet, would be weak after some weeks without practice. */
     boolean isFading(int trace) {
-        return here.asked.times(trace) == 0 && chancesLater()[trace] < target();
+        return here.asked.times(trace) == 0 && chancesLater()[trace] < firm();
+    }
+
+    private double firm() {
+        return Math.min(rules.firm(), FIRM_SHARE * best());
     }
 
     private boolean isEnough(int trace) {

@@ -28,7 +28,7 @@ public final class Rules implements Cloneable {
     private int againAfter = 8;
     private int againSoon = 3;
     private double usuallyRight = 0.5;
-    private int weakApart = 12;
+    private int weakApart = 60;
     private boolean pairs = true;
 
     private Rules() {}

@@ -159,7 +159,8 @@ class FirstDaysTest {
         List<Answer> climb = fromMemory(drill(1, (prompt, purpose, position) -> {
                     boolean knows = !(prompt instanceof Question q)
                             || purpose != Purpose.PROBE
-                            || q.family().product() <= 30;
+                            || q.family().product() <= 30
+                            || q.family().contains(10);
                     return knows ? right(prompt) : wrong(prompt);
                 }))
                 .stream()

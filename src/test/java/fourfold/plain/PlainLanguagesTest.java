@@ -81,6 +81,8 @@ class PlainLanguagesTest {
             assertTrue(text.contains(there.get(1)), text);
             Set<String> both = new TreeSet<>(english);
             both.retainAll(words(text));
+            // A short name of a month that two languages share.
+            both.remove("Apr");
             assertEquals(Set.of(), both, text);
         }
     }

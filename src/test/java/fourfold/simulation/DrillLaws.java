@@ -168,7 +168,8 @@ final class DrillLaws {
             count("questions");
             if (chances.get(i) < HARD) {
                 count("hard");
-                count(i > 0 && chances.get(i - 1) < HARD ? "hard after hard" : "hard after easy");
+                String many = before.families(Mastery.ACQUIRING) >= ENOUGH_TO_REST ? ", twelve families and more" : "";
+                count((i > 0 && chances.get(i - 1) < HARD ? "hard after hard" : "hard after easy") + many);
             }
             if (before.families(Mastery.ACQUIRING) >= ENOUGH_TO_REST && last.containsKey(trace)) {
                 count("again, twelve families and more");

@@ -51,6 +51,10 @@ class DrillLawsTest {
         assertEquals(144, counts.get("drills"));
         // Measured: 143 of 144.
         assertTrue(counts.getOrDefault("ended right", 0) >= 140, counts::toString);
+        // Where there is enough to choose from, a hard question seldom follows another: 12 in a hundred, measured.
+        int apart = counts.get("hard after easy, twelve families and more");
+        int together = counts.get("hard after hard, twelve families and more");
+        assertTrue(together <= 0.2 * (apart + together), counts::toString);
     }
 
     /** Right by chance alone, whatever is asked; as fast or slow as may be. */

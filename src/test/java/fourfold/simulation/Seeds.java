@@ -18,8 +18,10 @@ public enum Seeds {
     REPORTING_2026_11_27_SECOND(30_001),
     /** For the tables of the policy and of the look ahead of 28 November 2026. */
     REPORTING_2026_11_28(40_001),
+    /** For the table of the second policy of that day. */
+    REPORTING_2026_11_28_SECOND(80_001),
     /** For the table of the next policy. */
-    REPORTING_NEXT(80_001);
+    REPORTING_NEXT(90_001);
 
     private static final int MOST = 1000;
 

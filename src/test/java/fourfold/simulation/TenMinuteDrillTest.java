@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fourfold.drill.Player;
+import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.facts.Prompt;
 import fourfold.facts.Question;
@@ -21,9 +22,11 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -85,11 +88,19 @@ class TenMinuteDrillTest {
         List<Answer> memory =
                 drill.stream().filter(a -> a.purpose().isFromMemory()).toList();
         Map<Integer, Integer> errors = new HashMap<>();
+        Set<Family> owed = new HashSet<>();
         int right = 0;
         int notRested = 0;
         for (Answer answer : memory) {
             right += answer.isCorrect() ? 1 : 0;
-            notRested += errors.getOrDefault(answer.question().orElseThrow().traceIndex(), 0) >= 2 ? 1 : 0;
+            Question question = answer.question().orElseThrow();
+            boolean product = question.operation() == Operation.MULTIPLY;
+            // An inverse that is owed comes all the same: no product stays without it.
+            boolean owing = !product && owed.remove(question.family());
+            notRested += !owing && errors.getOrDefault(question.traceIndex(), 0) >= 2 ? 1 : 0;
+            if (product) {
+                owed.add(question.family());
+            }
             if (!answer.isCorrect()) {
                 errors.merge(answer.question().orElseThrow().traceIndex(), 1, Integer::sum);
             }
