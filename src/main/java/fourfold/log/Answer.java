@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.log;
 
-import fourfold.facts.Families;
 import fourfold.facts.MissingFactor;
 import fourfold.facts.NumberToCopy;
 import fourfold.facts.Prompt;
@@ -13,7 +12,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -31,11 +29,6 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
     public static final int LONGEST_TYPED = 4;
 
     private static final int MOST_ERASURES = 100_000;
-
-    /** The numbers that a prompt can ask for, as they are written. */
-    private static final String[] WRITTEN = IntStream.rangeClosed(0, Families.LARGEST_PRODUCT)
-            .mapToObj(Integer::toString)
-            .toArray(String[]::new);
 
     /** The highest position in a drill. */
     public static final int LAST_POSITION = 10_000;
@@ -242,10 +235,11 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
 
     /** Whether what was typed is the right number; leading zeros are ignored. */
     public boolean isCorrect() {
-        int expected = prompt.expected();
-        String typed = typing.digits;
-        // Most answers are right, and as they are written: a log of years is read through here.
-        return typed.equals(WRITTEN[expected]) || (!typed.isEmpty() && Integer.parseInt(typed) == expected);
+        int number = 0;
+        for (int i = 0; i < typed().length(); i++) {
+            number = 10 * number + typed().charAt(i) - '0';
+        }
+        return !typed().isEmpty() && number == prompt.expected();
     }
 
     /** Whether nothing was typed. */

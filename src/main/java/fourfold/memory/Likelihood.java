@@ -29,7 +29,7 @@ final class Likelihood {
         this.level = level;
         this.parameters = parameters;
         this.worked = right
-                ? parameters.workedOut * heeded(logThinking - Math.log(parameters.workingOut), parameters.workingSpread)
+                ? parameters.workedOut * heeded(logThinking - parameters.logWorkingOut, parameters.workingSpread)
                 : 1 - parameters.workedOut;
     }
 

@@ -121,7 +121,10 @@ public final class Parameters implements Cloneable {
     double workedOut = 0.4;
 
     /** Median seconds of working out, 2 to 20. Our own choice. */
-    double workingOut = 7;
+    final double workingOut = 7;
+
+    /** Its logarithm: every answer of a log of years needs it. */
+    final double logWorkingOut = Math.log(workingOut);
 
     /** Standard deviation of its logarithm, 0.1 to 1. Our own choice. */
     double workingSpread = 0.5;

@@ -21,7 +21,7 @@ final class Recall {
         this.parameters = parameters;
         this.logLimit = Math.log(seconds);
         this.level = level;
-        this.workedOut = Equations.normalBelow((logLimit - Math.log(parameters.workingOut)) / parameters.workingSpread);
+        this.workedOut = Equations.normalBelow((logLimit - parameters.logWorkingOut) / parameters.workingSpread);
     }
 
     /** The chance of a right answer in time, 0 to 1, before the child's own record corrects it. */
