@@ -177,6 +177,13 @@ final class DrillLaws {
                     count("again within five, twelve families and more");
                 }
             }
+            if (before.families(Mastery.ACQUIRING) >= ENOUGH_TO_REST) {
+                List<Answer> shortlyBefore = asked.subList(Math.max(0, i - 3), i);
+                count(
+                        shortlyBefore.stream().anyMatch(a -> isMixedUp(before, a, family))
+                                ? "a family easily mixed up within three, twelve families and more"
+                                : "none easily mixed up within three, twelve families and more");
+            }
             int time = times.merge(trace, 1, Integer::sum);
             // Rather once more than a product without its inverse, or an error as the last of all.
             boolean owing = owed.keySet().stream().anyMatch(after::isMet);
@@ -220,6 +227,18 @@ final class DrillLaws {
                 .forEach(f -> breach("promised and not kept", where + ": " + f));
         lessons(where, before, after, answers, asked, end);
         ending(where, before, after, asked, chances, end);
+    }
+
+    /** Whether they share a factor, their products lie within twice that factor, and one of them is not accurate yet. */
+    private static boolean isMixedUp(Progress before, Answer earlier, Family family) {
+        Family other = earlier.question().orElseThrow().family();
+        int distance = Math.abs(other.product() - family.product());
+        boolean near = !other.equals(family)
+                && ((family.contains(other.low()) && distance <= 2 * other.low())
+                        || (family.contains(other.high()) && distance <= 2 * other.high()));
+        return near
+                && !(before.level(other).atLeast(Mastery.ACCURATE)
+                        && before.level(family).atLeast(Mastery.ACCURATE));
     }
 
     private static int most(boolean few, boolean missed) {
