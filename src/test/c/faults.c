@@ -124,9 +124,19 @@ static uint64_t number_of(int fd, int *is_folder) {
     return (uint64_t) about.st_ino;
 }
 
+/* A number that the system gives anew: closedir(3) closed it for the file before without our close. */
+static void forget(int fd) {
+    if (fd >= 0 && fd < 65536 && names[fd]) {
+        free(names[fd]);
+        names[fd] = NULL;
+    }
+}
+
 static int opened(const char *path, int flags, mode_t mode) {
     if (!watched_path(path)) {
-        return (int) syscall(SYS_openat, AT_FDCWD, path, flags, mode);
+        int other = (int) syscall(SYS_openat, AT_FDCWD, path, flags, mode);
+        forget(other);
+        return other;
     }
     if (fails(OPEN)) {
         if (control->error == 0) {
@@ -137,6 +147,7 @@ static int opened(const char *path, int flags, mode_t mode) {
     struct stat before;
     int was = stat(path, &before) == 0;
     int fd = (int) syscall(SYS_openat, AT_FDCWD, path, flags, mode);
+    forget(fd);
     if (fd >= 0 && fd < 65536) {
         names[fd] = strdup(path);
         uint64_t number = number_of(fd, NULL);
@@ -166,10 +177,7 @@ int open64(const char *path, int flags, ...) {
 }
 
 int close(int fd) {
-    if (fd >= 0 && fd < 65536 && names[fd]) {
-        free(names[fd]);
-        names[fd] = NULL;
-    }
+    forget(fd);
     return (int) syscall(SYS_close, fd);
 }
 

@@ -90,8 +90,8 @@ public final class RecordsCare {
     }
 
     /** What going back to a backup, or to a copy from another computer, would bring and cost. */
-    public Difference difference(Path backup) {
-        return Difference.of(family(), backup);
+    public Difference difference(Path backup, Advance advance) {
+        return Difference.of(family(), backup, advance);
     }
 
     /**

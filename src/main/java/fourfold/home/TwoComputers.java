@@ -129,7 +129,7 @@ public final class TwoComputers {
                 return Optional.empty();
             }
             Backups.of(family()).ofDay(LocalDate.ofInstant(at, ZoneOffset.UTC));
-            Merge merge = Merge.of(store, laid.file(), new Merge.Said(Set.of(), Map.of(), at, 0));
+            Merge merge = Merge.ofLaid(store, laid.file(), new Merge.Said(Set.of(), Map.of(), at, 0));
             store.keepHomeSetting(number, stamp);
             return Optional.of(new Report(laid.computer(), Optional.of(merge), Optional.empty()));
         } catch (RecordsFailure e) {

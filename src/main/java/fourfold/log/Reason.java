@@ -30,6 +30,7 @@ public enum Reason {
     LOG_LEFT,
     NAME_NOT_EXPRESSIBLE,
     NEWER_PROGRAM,
+    OLDER_PROGRAM,
     NO_FILE,
     NO_FOLDER,
     /** Nothing says where the person's files are. */

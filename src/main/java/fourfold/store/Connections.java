@@ -121,6 +121,14 @@ public final class Connections {
         return source(config, file).getConnection();
     }
 
+    /** Connections that fill a new file which nobody else knows, with no journal beside it: forced is it as a whole. */
+    static SQLiteDataSource making(Path file) {
+        SQLiteConfig config = config(StoreFile.PATIENCE);
+        config.setJournalMode(SQLiteConfig.JournalMode.MEMORY);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
+        return source(config, file);
+    }
+
     /**
      * What is written in a file's own schema may from now on call nothing that could do harm (SQLite's page on defence
      * against dark arts).

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -56,6 +57,11 @@ public final class DrillLock implements AutoCloseable {
         } catch (OverlappingFileLockException e) {
             return Optional.empty();
         }
+    }
+
+    /** Takes the side file away too: only where nobody who comes later could mind two seats. */
+    void takeAway(Path file) throws IOException {
+        Files.deleteIfExists(Journal.beside(file, ENDING));
     }
 
     /** Gives the seat back. */

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.store;
 
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -8,6 +11,7 @@ import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteDataSource;
 
 /** Brings a file to the newest schema with Flyway. */
 final class Migration {
@@ -33,6 +37,15 @@ final class Migration {
                 .validateMigrationNaming(true)
                 .placeholders(Map.of("identity", identity))
                 .load();
+    }
+
+    /** Makes all tables in an empty file, and marks it as ours. */
+    static void fill(Path empty, Schema schema) throws SQLException, FlywayException {
+        SQLiteDataSource source = Connections.making(empty);
+        try (Connection connection = source.getConnection()) {
+            Connections.mark(connection);
+        }
+        run(source, schema);
     }
 
     /** Migrates an SQLite file; the reason it could not, if so, is in the exception. */

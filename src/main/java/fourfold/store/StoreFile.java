@@ -8,6 +8,7 @@ import fourfold.log.RecordsFailure.Task;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.sql.Connection;
@@ -26,8 +27,8 @@ public final class StoreFile {
     /** How long a write waits for another program's. */
     public static final Duration PATIENCE = Duration.ofSeconds(5);
 
-    /** Larger files, those of many years and children, are looked at only when they are backed up or verified. */
-    private static final long LOOKED_AT_WHOLE = 64L << 20;
+    /** Larger files, of 250,000 answers and more, are looked at only when they are backed up, each day, or verified. */
+    private static final long LOOKED_AT_WHOLE = 16L << 20;
 
     /** Held for good: a logger that nobody holds forgets that it was silenced. */
     private static final Logger DRIVER = Logger.getLogger("org.sqlite");
@@ -64,22 +65,33 @@ public final class StoreFile {
     }
 
     private Database open() {
-        boolean made = false;
         try {
             checkName();
             checkFolder();
             Replacement.endBegun(file);
-            made = Rights.makeFile(file);
+            if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS) || checkFile() == FileHead.EMPTY) {
+                beginAnew();
+            }
             FileHead head = checkFile();
-            refuseToBeginAnew(head);
             NativeLibrary.prepareUsual();
             return connect(head);
         } catch (SQLException e) {
-            throw undone(made, failed(Failure.isDamage(e) ? withLastGood(Failure.problem(e)) : Failure.problem(e), e));
+            throw failed(Failure.isDamage(e) ? withLastGood(Failure.problem(e)) : Failure.problem(e), e);
         } catch (IOException e) {
-            throw undone(made, failed(Failure.problem(e), e));
-        } catch (RecordsFailure e) {
-            throw undone(made, e);
+            throw failed(Failure.problem(e), e);
+        }
+    }
+
+    /** The first start: the file has its name only when it is whole. */
+    private void beginAnew() throws SQLException, IOException {
+        refuseToBeginAnew();
+        NativeLibrary.prepareUsual();
+        try {
+            if (!FirstStart.make(file, patience, empty -> Migration.fill(empty, schema))) {
+                throw failed(Reason.ANOTHER_PROGRAM);
+            }
+        } catch (FlywayException e) {
+            throw failed(Problem.of(Reason.UPDATE_FAILED, Failure.problem(e)), e);
         }
     }
 
@@ -184,11 +196,11 @@ public final class StoreFile {
     }
 
     /** An empty file beside backups is a loss and no beginning. */
-    private void refuseToBeginAnew(FileHead head) throws IOException {
-        if (head == FileHead.EMPTY && Journal.isHot(Journal.log(file))) {
+    private void refuseToBeginAnew() throws IOException {
+        if (Journal.isHot(Journal.log(file))) {
             throw failed(Reason.LOG_LEFT, Failure.shown(Journal.log(file)));
         }
-        if (head == FileHead.EMPTY && BackupFiles.of(file).lastGood().isPresent()) {
+        if (BackupFiles.of(file).lastGood().isPresent()) {
             throw failed(withLastGood(
                     Problem.of(Reason.GONE, Failure.shown(BackupFiles.of(file).folder()))));
         }
@@ -282,17 +294,5 @@ public final class StoreFile {
 
     private RecordsFailure failed(Problem problem, Exception cause) {
         return new RecordsFailure(Task.OPEN, Failure.shown(file), problem, cause);
-    }
-
-    /** Takes an empty file away again that was made for nothing. */
-    private RecordsFailure undone(boolean made, RecordsFailure reason) {
-        try {
-            if (made && Files.size(file) == 0) {
-                Files.delete(file);
-            }
-        } catch (IOException e) {
-            reason.addSuppressed(e);
-        }
-        return reason;
     }
 }

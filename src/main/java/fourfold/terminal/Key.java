@@ -9,8 +9,9 @@ import com.googlecode.lanterna.input.KeyType;
  *
  * @param kind what sort of key
  * @param letter the character, for letters, digits and signs; otherwise 0
+ * @param text what was pasted; otherwise empty
  */
-public record Key(Kind kind, char letter) {
+public record Key(Kind kind, char letter, String text) {
     /** Sorts of keys. */
     public enum Kind {
         LETTER,
@@ -25,7 +26,13 @@ public record Key(Kind kind, char letter) {
         INTERRUPT,
         SUSPEND,
         REDRAW,
+        PASTE,
         OTHER
+    }
+
+    /** A key that is no paste. */
+    public Key(Kind kind, char letter) {
+        this(kind, letter, "");
     }
 
     /** A key of a sort that has no letter. */
@@ -46,6 +53,9 @@ public record Key(Kind kind, char letter) {
             }
             int digit = Character.digit(c, 10);
             return digit >= 0 ? new Key(Kind.DIGIT, (char) ('0' + digit)) : new Key(Kind.LETTER, c);
+        }
+        if (stroke instanceof Pasted pasted && pasted.isLine()) {
+            return new Key(Kind.PASTE, '\0', pasted.text());
         }
         return switch (type) {
             case Enter -> of(Kind.ENTER);
@@ -90,11 +100,20 @@ public record Key(Kind kind, char letter) {
         return Math.max(0, Math.min(last, Math.min(first, last) + by));
     }
 
-    /** A text after this key: a character more, the last one less, or as it was. */
+    /** Whether it types digits and nothing else. */
+    public boolean isDigits() {
+        return kind == Kind.DIGIT || (kind == Kind.PASTE && text.chars().allMatch(c -> c >= '0' && c <= '9'));
+    }
+
+    /** A text after this key: a character or a paste more, the last character less, or as it was. */
     public String typedAfter(String text, int longest) {
         return switch (kind) {
             case ERASE -> text.isEmpty() ? text : text.substring(0, text.offsetByCodePoints(text.length(), -1));
             case LETTER, DIGIT -> text.codePointCount(0, text.length()) < longest ? text + letter : text;
+            case PASTE ->
+                (text + this.text).codePointCount(0, text.length() + this.text.length()) <= longest
+                        ? text + this.text
+                        : text;
             default -> text;
         };
     }

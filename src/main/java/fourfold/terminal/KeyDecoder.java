@@ -13,7 +13,7 @@ import java.util.Optional;
  *
  * <p>An escape sequence (ECMA-48, sections 5.4 and 5.6) is taken whole, however it is cut into pieces: one that is not
  * known becomes a single {@link KeyType#Unknown} and never types its digits. Which key a known sequence means is the
- * library's table. A bracketed paste becomes one unknown key as well: nobody pastes an answer.
+ * library's table. A bracketed paste becomes one key as well, {@link Pasted}.
  */
 final class KeyDecoder {
     private static final char ESC = 0x1b;
@@ -231,11 +231,13 @@ final class KeyDecoder {
 
     private void paste(char c) {
         held.append(c);
-        if (held.length() > PASTE_ENDS.length()) {
-            held.deleteCharAt(0);
+        // Of a long one only the end is kept, where its end shows; it is no text that is asked for.
+        if (held.length() > Pasted.LONGEST + 2 * PASTE_ENDS.length()) {
+            held.delete(0, PASTE_ENDS.length());
         }
-        if (PASTE_ENDS.contentEquals(held)) {
-            unknown();
+        int end = held.length() - PASTE_ENDS.length();
+        if (end >= 0 && PASTE_ENDS.contentEquals(held.subSequence(end, held.length()))) {
+            keys.add(new Pasted(held.substring(0, end)));
             become(Part.TEXT);
         }
     }

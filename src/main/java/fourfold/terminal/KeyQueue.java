@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.terminal;
 
+import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
 import java.time.Duration;
 import java.util.List;
@@ -101,11 +102,35 @@ final class KeyQueue {
 
     private void pass(List<KeyPress> piece) {
         woken |= piece.isEmpty();
+        List<KeyPress> whole = pasted(piece);
+        if (!whole.isEmpty()) {
+            guard.settle(whole.get(0).nanos());
+            whole.forEach(guard::arrive);
+            return;
+        }
         for (KeyPress press : piece) {
             if (!isEnd(press)) {
                 guard.arrive(press);
             }
         }
+    }
+
+    /** What is too much for a hand to have typed in one piece, as one key if it is one line of text; else nothing. */
+    private static List<KeyPress> pasted(List<KeyPress> piece) {
+        if (piece.size() <= PasteGuard.MOST) {
+            return List.of();
+        }
+        StringBuilder text = new StringBuilder();
+        for (KeyPress press : piece) {
+            KeyStroke key = press.key();
+            boolean sign = key.getKeyType() == KeyType.Character && !key.isCtrlDown() && !key.isAltDown();
+            if (!sign && key.getKeyType() != KeyType.Enter) {
+                return List.of();
+            }
+            text.append(sign ? key.getCharacter() : '\n');
+        }
+        Pasted pasted = new Pasted(text.toString());
+        return pasted.isLine() ? List.of(new KeyPress(pasted, piece.get(0).nanos())) : List.of();
     }
 
     private Optional<KeyPress> firstYoungEnough() {

@@ -41,13 +41,18 @@ public record Difference(RowCounts gained, Optional<RowCounts> lost) {
      * @throws RecordsFailure if the backup is not whole or none of ours
      */
     public static Difference of(Path file, Path backup) {
-        try (ForeignFile taken = ForeignFile.of(backup, Task.RESTORE, Reason.NO_BACKUP)) {
-            return of(file, taken);
+        return of(file, backup, Advance.UNSEEN);
+    }
+
+    /** The same, and tells how far it has come. */
+    public static Difference of(Path file, Path backup, Advance advance) {
+        try (ForeignFile taken = ForeignFile.of(backup, Task.RESTORE, Reason.NO_BACKUP, advance.part(0, 70))) {
+            return of(file, taken, advance.part(70, 95));
         }
     }
 
-    private static Difference of(Path file, ForeignFile backup) {
-        try (PrivateCopy copy = PrivateCopy.of(file);
+    private static Difference of(Path file, ForeignFile backup, Advance advance) {
+        try (PrivateCopy copy = PrivateCopy.of(file, advance);
                 Store store = Store.open(copy.file())) {
             return store.database().read(Task.RESTORE, c -> {
                 backup.attachTo(c);

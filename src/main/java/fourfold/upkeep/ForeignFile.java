@@ -44,6 +44,7 @@ public final class ForeignFile implements AutoCloseable {
     private static volatile byte[] emptyFile = {};
 
     private final PrivateFolder folder;
+    private boolean older;
 
     private ForeignFile(PrivateFolder folder) {
         this.folder = folder;
@@ -145,6 +146,11 @@ public final class ForeignFile implements AutoCloseable {
         return folder.file("fresh.db");
     }
 
+    /** Whether an older program wrote it. */
+    boolean isOlder() {
+        return older;
+    }
+
     /** Makes its tables known to a connection under the name {@code other}. */
     void attachTo(Connection connection) throws SQLException {
         String quoted = file().toString().replace("'", "''");
@@ -161,7 +167,8 @@ public final class ForeignFile implements AutoCloseable {
         try (Connection connection = open(copy, limit)) {
             state = checkTables(connection);
         }
-        if (state == Schema.State.OLDER || !EarlierSlips.beside(copy).isEmpty()) {
+        older = state == Schema.State.OLDER;
+        if (older || !EarlierSlips.beside(copy).isEmpty()) {
             Store.open(copy).close();
             Journal.intoOneFile(copy);
         }

@@ -5,6 +5,7 @@ import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
 import fourfold.log.ParentAction;
+import fourfold.log.Problem;
 import fourfold.log.Reason;
 import fourfold.log.RecordsFailure;
 import fourfold.log.RecordsFailure.Task;
@@ -111,8 +112,23 @@ public record Merge(RowCounts came, List<Clash> unsettled, List<String> leftOut,
      * @throws RecordsFailure if a name is unsettled, or if the same id means different things in the two files
      */
     public static Merge of(Store store, Path other, Said said) {
+        return of(store, other, said, true);
+    }
+
+    /**
+     * The same with what another computer laid in the folder where computers meet. An older program there could not read
+     * what this one lays: until it is brought up to date, each passes the other's file over and says so.
+     */
+    public static Merge ofLaid(Store store, Path laid, Said said) {
+        return of(store, laid, said, false);
+    }
+
+    private static Merge of(Store store, Path other, Said said, boolean olderToo) {
         List<Merge> done = new ArrayList<>();
         try (ForeignFile taken = ForeignFile.of(other, Task.MERGE, Reason.NOT_TO_MERGE)) {
+            if (taken.isOlder() && !olderToo) {
+                throw new RecordsFailure(Task.MERGE, Failure.shown(other), Problem.of(Reason.OLDER_PROGRAM));
+            }
             mergeInto(store, taken, said, true, done);
         }
         if (done.get(0).removed().isEmpty()) {

@@ -22,6 +22,7 @@ import fourfold.screens.child.PageContext;
 import fourfold.store.Store;
 import fourfold.terminal.Look;
 import fourfold.terminal.PageLoop;
+import fourfold.terminal.Pasted;
 import fourfold.terminal.SessionClock;
 import fourfold.terminal.TerminalSession;
 import fourfold.terminal.Theme;
@@ -144,6 +145,12 @@ public final class Journey implements AutoCloseable {
     /** Pastes a text: all of it arrives in the same moment. */
     Journey paste(String text) {
         text.chars().forEach(c -> stage.press(new KeyStroke((char) c, false, false), nanos));
+        return turn();
+    }
+
+    /** Pastes a text in a terminal that hands it over as what it is. */
+    public Journey pasteWhole(String text) {
+        stage.press(new Pasted(text), nanos);
         return turn();
     }
 

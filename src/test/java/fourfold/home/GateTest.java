@@ -147,7 +147,7 @@ class GateTest {
             journey.keys("3");
             assertTrue(journey.picture().contains("Type the PIN"), journey.picture());
             journey.keys("Enter");
-            assertTrue(journey.picture().contains("typed one by one"), "a pasted PIN was called wrong");
+            assertTrue(journey.picture().contains("A PIN has 4 to 8 digits."), "what can be no PIN was called wrong");
             journey.keys("1 2 3 4 Enter");
             assertTrue(journey.picture().contains("That is not it."), journey.picture());
             assertFalse(journey.picture().contains("1234"));
@@ -159,6 +159,10 @@ class GateTest {
             assertTrue(journey.picture().contains("A PIN is set."), journey.picture());
             journey.keys("Esc Esc Esc 3");
             assertTrue(journey.picture().contains("Type the PIN"), journey.picture());
+            journey.pasteWhole("password").keys("Enter");
+            assertTrue(journey.picture().contains("A PIN has 4 to 8 digits."), journey.picture());
+            journey.pasteWhole("2468\n").keys("Enter");
+            assertTrue(journey.picture().contains("of 55 families fluent"), "a PIN in one piece was not taken");
         }
         assertTrue(CommandRun.of(file, "gate", "--reset").out().contains("open to all"));
         assertTrue(CommandRun.typed(file, "86420\n", "gate", "--set").out().contains("A PIN keeps a child out"));

@@ -11,15 +11,19 @@ import fourfold.commands.Practised;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.store.Invented;
+import fourfold.store.Later;
 import fourfold.store.Store;
+import fourfold.store.StoreFile;
 import fourfold.upkeep.Verification;
 import fourfold.words.InEnglish;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -122,16 +126,24 @@ class TwoComputersTest {
                     .orElseThrow());
             Files.write(stick.resolve("fourfold-half-00000001.db"), Arrays.copyOf(whole, whole.length / 2));
             Files.writeString(stick.resolve("fourfold-letter-00000002.db"), "Dear Ana");
+            try (InputStream older =
+                    TwoComputersTest.class.getResourceAsStream("/fourfold/store/earlier/version-3.db")) {
+                Files.copy(Objects.requireNonNull(older), stick.resolve("fourfold-attic-00000003.db"));
+            }
+            StoreFile.open(stick.resolve("fourfold-school-00000004.db"), StoreFile.PATIENCE, Later.schema())
+                    .close();
             Files.writeString(stick.resolve("holiday.jpg"), "no file of ours");
             Files.writeString(stick.resolve("fourfold-study-00000009.unfinished"), "half");
             List<TwoComputers.Report> reports = on(one, kitchen).takeIn(NOW);
-            assertEquals(2, reports.size());
+            assertEquals(4, reports.size());
             for (TwoComputers.Report report : reports) {
                 String line = InEnglish.failure(() -> {
                     throw report.failure().orElseThrow();
                 });
                 assertEquals(1, line.lines().count(), line);
                 assertTrue(line.contains(report.computer()), line);
+                assertEquals(report.computer().startsWith("attic"), line.contains("an older Fourfold"), line);
+                assertEquals(report.computer().startsWith("school"), line.contains("a newer Fourfold"), line);
             }
             assertEquals(2, one.answers(ANA.id()).size());
         }

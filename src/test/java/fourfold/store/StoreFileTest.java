@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import fourfold.log.Child;
 import fourfold.log.DrillSession;
 import fourfold.log.RecordsFailure;
+import fourfold.upkeep.Verification;
 import fourfold.words.InEnglish;
 import fourfold.words.Words;
 import java.io.IOException;
@@ -21,9 +22,12 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -300,6 +304,46 @@ class StoreFileTest {
         Path file = Files.createFile(temporary.resolve("empty.db"));
         try (Store store = Store.open(file)) {
             assertEquals(List.of(), store.children());
+        }
+    }
+
+    @Test
+    void aFirstStartThatWasStoppedAnywhereIsBegunAnewAndNothingStaysOfIt() throws IOException {
+        byte[] whole = Files.readAllBytes(MadeOnce.EMPTY.at(temporary.resolve("whole.db")));
+        Path file = temporary.resolve("first.db");
+        Path unfinished = temporary.resolve("first.db.new");
+        for (int cut = 0; cut <= whole.length; cut += whole.length / 5) {
+            Files.write(unfinished, Arrays.copyOf(whole, cut));
+            Files.write(Journal.rollback(file), Arrays.copyOf(whole, cut));
+            Store.open(file).close();
+            assertEquals(List.of(), Verification.of(file), "cut at " + cut);
+            try (Stream<Path> left = Files.list(temporary)) {
+                assertEquals(
+                        Set.of("first.db", "whole.db"),
+                        left.map(f -> String.valueOf(f.getFileName())).collect(Collectors.toSet()));
+            }
+            Files.delete(file);
+        }
+    }
+
+    @Test
+    void ofProgramsThatBeginAtOnceOneMakesTheFileAndAllUseIt() throws Exception {
+        Path file = temporary.resolve("first.db");
+        List<Thread> programs = new ArrayList<>();
+        for (int i = 1; i <= 4; i++) {
+            Child child = Invented.child(i, "N" + i);
+            programs.add(new Thread(() -> {
+                try (Store store = Store.open(file)) {
+                    store.add(child);
+                }
+            }));
+        }
+        programs.forEach(Thread::start);
+        for (Thread program : programs) {
+            program.join();
+        }
+        try (Store store = Store.open(file)) {
+            assertEquals(4, store.children().size());
         }
     }
 

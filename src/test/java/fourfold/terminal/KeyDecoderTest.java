@@ -86,7 +86,14 @@ class KeyDecoderTest {
     }
 
     @Test
-    void aPasteIsOneUnknownKeyWhateverIsInIt() {
+    void aPasteIsOneKeyWhateverIsInIt() {
+        KeyDecoder decoder = new KeyDecoder();
+        (ESC + "[200~/home/ana/family.db\r" + ESC + "[201~").chars().forEach(c -> decoder.take((char) c));
+        assertEquals(
+                new Key(Key.Kind.PASTE, '\0', "/home/ana/family.db"),
+                Key.of(decoder.next().orElseThrow()));
+        (ESC + "[200~" + "7".repeat(5000) + ESC + "[201~").chars().forEach(c -> decoder.take((char) c));
+        assertEquals(Key.of(Key.Kind.OTHER), Key.of(decoder.next().orElseThrow()), "too long for any text");
         assertEquals(List.of("Unknown", "7"), keys(ESC + "[200~56\r" + ESC + "[A" + ESC + "[201~" + "7"));
         assertEquals(List.of("Unknown"), keys(ESC + "[200~5656"));
     }

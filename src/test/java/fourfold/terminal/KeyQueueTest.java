@@ -4,7 +4,9 @@ package fourfold.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.googlecode.lanterna.input.KeyStroke;
+import com.googlecode.lanterna.input.KeyType;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.LongStream;
@@ -25,13 +27,25 @@ class KeyQueueTest {
 
     @Test
     void keysOfOnePieceAreSeenTogetherHoweverLateTheyAreAskedFor() {
-        keys.add(piece(PasteGuard.MOST + 1, 0));
+        List<KeyPress> many = new ArrayList<>(piece(PasteGuard.MOST + 1, 0));
+        many.add(1, new KeyPress(new KeyStroke(KeyType.Enter), 0));
+        keys.add(many);
         now = 40 * MS;
-        assertEquals(Optional.empty(), keys.next(Duration.ZERO));
+        assertEquals(Optional.empty(), keys.next(Duration.ZERO), "answers are not pasted");
         keys.add(piece(2, 200 * MS));
         now = 300 * MS;
         assertEquals(Optional.of(200 * MS), keys.next(Duration.ZERO).map(KeyPress::nanos));
         assertEquals(Optional.of(200 * MS), keys.next(Duration.ZERO).map(KeyPress::nanos));
+        assertEquals(Optional.empty(), keys.next(Duration.ZERO));
+    }
+
+    @Test
+    void oneLineInOnePieceIsOneKeyWithItsText() {
+        keys.add(piece(4, 0));
+        now = 40 * MS;
+        assertEquals(
+                Optional.of(new Key(Key.Kind.PASTE, '\0', "7777")),
+                keys.next(Duration.ZERO).map(press -> Key.of(press.key())));
         assertEquals(Optional.empty(), keys.next(Duration.ZERO));
     }
 }

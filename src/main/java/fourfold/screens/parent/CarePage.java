@@ -240,7 +240,7 @@ public record CarePage(Words words, ZoneId zone, RecordsCare.State state, Step s
                 ? PageResult.of(
                         asks(new Step.Which(new Menu(next.lines(), next.chosen(), false))),
                         new CareWork.Compare(
-                                words, state.backups().get(next.chosen()).file().toString()))
+                                words, state.backups().get(next.chosen()).file().toString(), new SoFar()))
                 : PageResult.of(asks(new Step.Name(Deed.RESTORE, "")));
     }
 
@@ -258,7 +258,7 @@ public record CarePage(Words words, ZoneId zone, RecordsCare.State state, Step s
             case MERGE -> CareWork.Take.of(words, text, at);
             case MOVE -> new CareWork.CopyTo(words, text, new SoFar());
             case EXPORT -> new CareWork.WriteOut(words, text);
-            default -> new CareWork.Compare(words, text);
+            default -> new CareWork.Compare(words, text, new SoFar());
         };
     }
 

@@ -69,11 +69,11 @@ final class CareWork {
     }
 
     /** Looks what going back to a backup or a copy would bring and cost. */
-    record Compare(Words words, String name) implements HomeEffect {
+    record Compare(Words words, String name, SoFar soFar) implements SoFar.Told {
         @Override
         public Outcome perform(Home home) {
             Path backup = Home.path(name);
-            Difference difference = home.care().difference(backup);
+            Difference difference = home.care().difference(backup, soFar);
             List<String> lines = new ArrayList<>();
             lines.add(words.say("care.restore.from", backup));
             lines.add(words.say("care.restore.gained", CarePage.counts(words, difference.gained())));

@@ -7,6 +7,7 @@ import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
+import fourfold.terminal.Key;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
@@ -39,9 +40,11 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
 
     @Override
     public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().isDigits() || key.key().kind() == Key.Kind.ERASE) {
+            return PageResult.of(with(key.key().typedAfter(pin, LONGEST), message));
+        }
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
-            case DIGIT, ERASE -> PageResult.of(with(key.key().typedAfter(pin, LONGEST), message));
             case ENTER -> PageResult.of(with("", message), new Try(pin, key.at()));
             default -> PageResult.of(this);
         };
@@ -64,7 +67,7 @@ record GatePage(Words words, HomeEffect behind, String pin, String message) impl
             return PageResult.of(this, behind);
         }
         if (!tried.possible()) {
-            return PageResult.of(with(pin, words.say("gate.typed")));
+            return PageResult.of(with(pin, words.say("gate.short")));
         }
         return PageResult.of(with(
                 pin,

@@ -6,6 +6,7 @@ import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
 import fourfold.terminal.Ink;
+import fourfold.terminal.Key;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
@@ -47,9 +48,11 @@ record GateSettingPage(Words words, boolean isSet, String pin, String first, Str
 
     @Override
     public PageResult pressed(PageEvent.Pressed key) {
+        if (key.key().isDigits() || key.key().kind() == Key.Kind.ERASE) {
+            return with(key.key().typedAfter(pin, LONGEST), first, message);
+        }
         return switch (key.key().kind()) {
             case ESCAPE -> PageResult.of(this, PageEffect.BACK);
-            case DIGIT, ERASE -> with(key.key().typedAfter(pin, LONGEST), first, message);
             case ENTER -> typed(key.at());
             default ->
                 key.key().is('x') && isSet
