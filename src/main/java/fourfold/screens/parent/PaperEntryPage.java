@@ -68,7 +68,15 @@ record PaperEntryPage(
                 Collections.nCopies(page.prompts().size(), Mark.OPEN),
                 0,
                 new When(today, today, minute),
-                page.entered().isPresent() ? words.say("paper.already") : "");
+                already(words, page));
+    }
+
+    private static String already(Words words, NumberedPage page) {
+        return switch (page.entered().size()) {
+            case 0 -> "";
+            case 1 -> words.say("paper.already");
+            default -> words.say("paper.twice");
+        };
     }
 
     private boolean aloud() {
@@ -130,7 +138,7 @@ record PaperEntryPage(
         if (pressed.kind() == Key.Kind.ESCAPE) {
             return PageResult.of(this, PageEffect.BACK);
         }
-        if (page.entered().isPresent()) {
+        if (!page.entered().isEmpty()) {
             return pressed.is('u') ? PageResult.of(this, new TakeBack(child, page, key.at())) : PageResult.of(this);
         }
         int last = marks.size() - 1;
@@ -209,12 +217,20 @@ record PaperEntryPage(
             return PageResult.of(with(page, marks, chosen, when, words.failure(failed.failure())));
         }
         if (outcome instanceof Changed changed) {
-            boolean kept = changed.page().entered().isPresent();
-            PaperAnswers.Filled filled = new PaperAnswers.Filled(marks, when.day(), when.time());
-            String line = kept ? words.say("paper.kept", filled.right(), filled.done()) : words.say("paper.back");
-            return PageResult.of(with(changed.page(), marks, chosen, when, line));
+            return PageResult.of(with(changed.page(), marks, chosen, when, said(changed.page())));
         }
         return PageResult.of(with(page, marks, chosen, when, words.say("drill.elsewhere", child.name())));
+    }
+
+    /** What is said of a page after a change. */
+    private String said(NumberedPage now) {
+        if (now.entered().isEmpty()) {
+            return words.say("paper.back");
+        }
+        PaperAnswers.Filled filled = new PaperAnswers.Filled(marks, when.day(), when.time());
+        return page.entered().isEmpty()
+                ? words.say("paper.kept", filled.right(), filled.done())
+                : words.say("paper.back.one");
     }
 
     /** The page as it is now. */
