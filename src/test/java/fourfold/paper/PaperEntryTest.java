@@ -84,6 +84,25 @@ class PaperEntryTest {
         }
     }
 
+    /** Forty questions have room in a small window beside the keys; in a lower one those around the chosen one are shown. */
+    @Test
+    void everyQuestionIsSeenInASmallWindow() {
+        made("print", "practice", "--questions", "40");
+        try (Journey journey = new Journey(file, next, 60, 20, true)) {
+            journey.keys("3 m 4 Enter a");
+            assertEquals(40, questions(journey));
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("Kept: 40 of 40 right."), journey.picture());
+        }
+    }
+
+    private static long questions(Journey journey) {
+        return Pattern.compile("[+·] \\d+ [×÷] \\d+ = \\d+")
+                .matcher(journey.picture())
+                .results()
+                .count();
+    }
+
     @Test
     void whatWasEnteredIsTakenBackAndThePageWaitsAgain() {
         String number = made("print", "practice", "--questions", "10");
@@ -239,7 +258,10 @@ class PaperEntryTest {
             journey.keys("3 m Up Up Up Up Up Up Up Enter");
             assertTrue(journey.picture().contains("coarser"), journey.picture());
             // Right, slow, not right; the last is taken back and was right.
+            assertTrue(journey.picture().contains("out loud   1/"), journey.picture());
             journey.keys("Right Down Left Up Right");
+            assertTrue(journey.picture().contains("out loud   4/"), journey.picture());
+            assertTrue(journey.picture().contains(" = "), "the last fact, whole: " + journey.picture());
             assertEquals(List.of("0"), Rows.column(file, aloud));
             journey.keys("Enter");
             assertTrue(journey.picture().contains("Kept: 3 of 3 right."), journey.picture());

@@ -35,7 +35,7 @@ import java.util.Optional;
 record PaperEntryPage(
         Words words, Child child, NumberedPage page, List<Mark> marks, int chosen, When when, String message)
         implements KeyPage {
-    private static final int WIDE = 20;
+    private static final int WIDE = 18;
     private static final int LONGEST_TIME = 4;
 
     PaperEntryPage {
@@ -100,26 +100,32 @@ record PaperEntryPage(
         picture.centred(tall ? 1 : 0, head, Ink.STRONG);
         String time = aloud() ? "" : "   " + words.say("paper.clock", when.clock());
         picture.centred(tall ? 2 : 1, words.say("paper.day", words.namedDate(when.day())) + time, Ink.PLAIN);
-        questions(picture, tall ? 4 : 2);
         int above = Footer.draw(
                 picture,
                 List.of(words.say(aloud() ? "paper.foot.cards" : "paper.foot.page")
                         .split("   ")));
         List<String> lines = Wrapping.lines(message, picture.width() - 4);
+        int top = tall ? 4 : 2;
+        questions(picture, top, Math.max(1, above - lines.size() - top));
         for (int i = 0; i < lines.size(); i++) {
             picture.centred(above - lines.size() + i, lines.get(i), Ink.STRONG);
         }
     }
 
-    private void questions(Picture picture, int top) {
+    /** In columns; where there are more rows than room, those around the chosen one. */
+    private void questions(Picture picture, int top, int room) {
         int rows = rows(picture.width());
+        int first = Math.max(0, Math.min(chosen % rows - room / 2, rows - room));
         int left = (picture.width() - columns(picture.width()) * WIDE) / 2;
         for (int i = 0; i < marks.size(); i++) {
             Prompt prompt = page.prompts().get(i);
             String answer = prompt instanceof fourfold.facts.Question ? " = " + prompt.expected() : "";
             String line = (i == chosen ? "►" : " ") + sign(marks.get(i)) + " " + words.asked(prompt) + answer;
             Ink ink = i == chosen ? Ink.STRONG : marks.get(i) == Mark.OPEN ? Ink.QUIET : Ink.PLAIN;
-            picture.text(left + i / rows * WIDE, top + i % rows, line, ink);
+            int row = i % rows - first;
+            if (row >= 0 && row < room) {
+                picture.text(left + i / rows * WIDE, top + row, line, ink);
+            }
         }
     }
 
