@@ -5,7 +5,6 @@ import fourfold.facts.Prompt;
 import fourfold.insight.PageKind;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -15,15 +14,17 @@ import java.util.UUID;
  * @param kind which page it is
  * @param day on which it was made
  * @param prompts what it asks, in order
- * @param entered the drill that holds its answers; empty as long as they are not entered
+ * @param entered the drills that hold its answers: none as long as they are not entered, and more than one where they were
+ *     entered on two computers before these met; each of them counts
  */
-public record NumberedPage(int number, PageKind kind, LocalDate day, List<Prompt> prompts, Optional<UUID> entered) {
+public record NumberedPage(int number, PageKind kind, LocalDate day, List<Prompt> prompts, List<UUID> entered) {
     public NumberedPage {
         prompts = List.copyOf(prompts);
+        entered = List.copyOf(entered);
     }
 
     /** The same page with other answers, or none. */
-    NumberedPage enteredAs(Optional<UUID> drill) {
-        return new NumberedPage(number, kind, day, prompts, drill);
+    NumberedPage enteredAs(List<UUID> drills) {
+        return new NumberedPage(number, kind, day, prompts, drills);
     }
 }

@@ -11,6 +11,7 @@ import fourfold.store.Store;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,7 @@ final class PageRegister {
         for (int tried = 0; tried < NUMBERS; tried++) {
             int number = FIRST + (place + tried) % NUMBERS;
             if (known.keySet().stream().noneMatch(name -> name.startsWith(NAME + number))) {
-                keep(child, new NumberedPage(number, kind, day, prompts, Optional.empty()));
+                keep(child, new NumberedPage(number, kind, day, prompts, List.of()));
                 return number;
             }
         }
@@ -73,7 +74,8 @@ final class PageRegister {
             if (ids.stream().anyMatch(id -> name.endsWith(hex(id)))) {
                 // A drill that was taken back, here or elsewhere, holds no answers any more.
                 read(name, text)
-                        .map(page -> page.enteredAs(page.entered().filter(drills::contains)))
+                        .map(page -> page.enteredAs(
+                                page.entered().stream().filter(drills::contains).toList()))
                         .ifPresent(pages::add);
             }
         });
@@ -83,7 +85,7 @@ final class PageRegister {
 
     void keep(Child child, NumberedPage page) {
         String text = page.kind().key() + " " + page.day() + " " + codes(page.prompts())
-                + page.entered().map(drill -> " " + drill).orElse("");
+                + page.entered().stream().map(drill -> " " + drill).collect(Collectors.joining());
         Map<String, String> known = store.homeSettings(NAME + page.number());
         String name = store.ids(child.id()).stream()
                 .map(id -> NAME + page.number() + hex(id))
@@ -114,7 +116,7 @@ final class PageRegister {
                 PageKind.valueOf(words[0].toUpperCase(java.util.Locale.ROOT)),
                 LocalDate.parse(words[1]),
                 prompts,
-                words.length > 3 ? Optional.of(UUID.fromString(words[3])) : Optional.empty());
+                Arrays.stream(words).skip(3).map(UUID::fromString).toList());
     }
 
     private static String codes(List<Prompt> prompts) {

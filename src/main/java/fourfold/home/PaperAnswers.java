@@ -91,7 +91,7 @@ public final class PaperAnswers {
                 ? keepAloud(child, page.prompts(), filled.marks(), at)
                 : keepPaper(child, page.prompts(), filled, at);
         return drill.map(id -> {
-            NumberedPage entered = page.enteredAs(Optional.of(id));
+            NumberedPage entered = page.enteredAs(List.of(id));
             register.keep(child, entered);
             return entered;
         });
@@ -159,13 +159,17 @@ public final class PaperAnswers {
 
     /**
      * Takes back what was entered of a page: its drill is removed for good, here and wherever this file is merged, and the
-     * page waits again.
+     * page waits again. Of a page that was entered twice one drill is taken back at a time, the other computer's first.
      */
     public NumberedPage takeBack(Child child, NumberedPage page, Instant at) {
-        page.entered().ifPresent(drill -> takeBack(drill, at));
-        NumberedPage waiting = page.enteredAs(Optional.empty());
-        register.keep(child, waiting);
-        return waiting;
+        int last = page.entered().size() - 1;
+        if (last < 0) {
+            return page;
+        }
+        takeBack(page.entered().get(last), at);
+        NumberedPage left = page.enteredAs(page.entered().subList(0, last));
+        register.keep(child, left);
+        return left;
     }
 
     /** Takes back what was just kept of a child who answered aloud. */

@@ -92,7 +92,7 @@ final class HtmlPage {
         for (DrillRates.Range range : DrillRates.WRITTEN) {
             DrillRates.Grades years = range.grades();
             add(escaped(words.say("paper.range", years.first(), years.last(), range.low(), range.high())))
-                    .add("; ");
+                    .add(" ");
         }
         return add(escaped(words.say("paper.range.source"))).add("</p>\n");
     }

@@ -7,6 +7,7 @@ import fourfold.insight.Portfolio;
 import fourfold.progress.Mastery;
 import fourfold.words.Words;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -139,7 +140,7 @@ final class ReportPage {
         if (!portfolio.rates().isEmpty()) {
             page.add("<table class=\"small\">\n");
             page.add("<tr>").element("th", words.say("paper.report.month"));
-            portfolio.rates().forEach(r -> page.element("td", r.month().toString()));
+            portfolio.rates().forEach(r -> page.element("td", month(r.month())));
             page.add("</tr>\n");
             for (Operation operation : Operation.values()) {
                 page.add("<tr>")
@@ -150,6 +151,10 @@ final class ReportPage {
             page.add("</table>\n");
         }
         page.ranges();
+    }
+
+    private String month(YearMonth month) {
+        return words.say("date.months").split(" ", -1)[month.getMonthValue() - 1] + " " + month.getYear();
     }
 
     private String number(Optional<Double> rate) {

@@ -7,6 +7,7 @@ import fourfold.insight.Grid;
 import fourfold.insight.TraceRecord;
 import fourfold.progress.Steering;
 import fourfold.words.AdviceWords;
+import fourfold.words.CalendarWords;
 import fourfold.words.SafeText;
 import fourfold.words.Stones;
 import fourfold.words.Words;
@@ -88,6 +89,7 @@ public final class FamilyText {
             }
         }
         told.add(AdviceWords.told(words, report, q -> words.say("plain.is", Spoken.asked(words, q), q.expected())));
+        told.addAll(CalendarWords.taught(words, steering.calendar(), family));
         return Spoken.lines(told, unicode);
     }
 

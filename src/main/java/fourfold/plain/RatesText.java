@@ -66,7 +66,7 @@ public final class RatesText {
     private static String ends(Words words, List<DrillRates.OfDrill> drills) {
         StringBuilder out = new StringBuilder();
         for (Operation operation : Operation.values()) {
-            String which = name(words, operation);
+            String which = Spoken.sentence(words, name(words, operation));
             out.append(DrillRates.digitsTrend(drills, operation)
                             .map(t -> words.say(
                                     "plain.rates.trend",

@@ -35,6 +35,10 @@ public final class Spoken {
     /** What a page says, as it is heard: one sentence or more, signs in words, a stop at the end. */
     public static String heard(Words words, String text) {
         String told = SafeText.safe(text).strip().replaceAll(" {2,}", " ");
+        Matcher hidden = Pattern.compile("(\\d+) " + Pattern.quote(Character.toString(words.sign(Operation.MULTIPLY)))
+                        + " \\? = (\\d+)\\.?")
+                .matcher(told);
+        told = hidden.replaceAll(m -> Matcher.quoteReplacement(words.say("plain.ask.factor", m.group(1), m.group(2))));
         for (Operation operation : Operation.values()) {
             String key = operation == Operation.MULTIPLY ? "plain.times" : "plain.divided";
             String sign = Pattern.quote(Character.toString(words.sign(operation)));
@@ -44,6 +48,12 @@ public final class Spoken {
                     "(?<= )" + sign + "(?=[ ;.])",
                     Matcher.quoteReplacement(words.say("plain.operation." + operation.word())));
         }
+        told = Pattern.compile("([^ ]+) = ([^ ]+)")
+                .matcher(told)
+                .replaceAll(m -> Matcher.quoteReplacement(words.say("plain.is", m.group(1), m.group(2))));
+        told = Pattern.compile("(\\d) s(?![^ .,;)])")
+                .matcher(told)
+                .replaceAll(m -> Matcher.quoteReplacement(words.say("plain.seconds", m.group(1))));
         return told.matches("(?s).*[.?!]") ? told : told + ".";
     }
 

@@ -9,13 +9,26 @@ import fourfold.facts.Prompt;
 import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What the dates of the home's calendar mean for what a child has reached. */
 public final class Dates {
     /** Where divisions come later by progress, they come so many weeks after their product. Our own choice. */
     public static final int WEEKS_TO_DIVISION = 4;
 
+    /** So many days a parent is reminded that a table was taught. Our own choice. */
+    private static final int DAYS_LATELY = 7;
+
     private Dates() {}
+
+    /** The tables whose multiplication or division the parent said was taught, on the day looked at or in the week before. */
+    public static Set<Integer> taughtLately(Progress progress) {
+        return progress.steering().calendar().taught().entrySet().stream()
+                .filter(said -> progress.openings().isWithin(said.getValue(), DAYS_LATELY))
+                .map(said -> said.getKey().table())
+                .collect(Collectors.toUnmodifiableSet());
+    }
 
     /**
      * Whether the family waits for the date of its first table: the parent's calendar has not reached it, and the parent

@@ -173,6 +173,11 @@ final class Openings {
                         .filter(opened -> opened <= day);
     }
 
+    /** Whether the day that is looked at is another or one of the so many days after it. */
+    boolean isWithin(LocalDate other, int days) {
+        return other.toEpochDay() <= day && day - other.toEpochDay() < days;
+    }
+
     /** Whether the day that is looked at lies so many weeks after another, or is not known. */
     boolean isAfter(long other, int weeks) {
         return day == NO_DAY || (other <= day && day - other >= 7L * weeks);

@@ -19,6 +19,12 @@ final class MergedRows {
     /** The names under which a page's number, and whose it is, are kept for the home. */
     static final String PAGES = "page[1-9][0-9][0-9][0-9]*";
 
+    /** A page's text that ends in the id of a drill. */
+    private static final String ENTERED = "* ????-??-?? * ????????-????-????-????-????????????";
+
+    /** The characters of a page's text that leave room for one drill more. */
+    private static final int ROOM = 360;
+
     private final Connection connection;
 
     MergedRows(Connection connection) {
@@ -140,7 +146,8 @@ final class MergedRows {
 
     /**
      * Pages that were printed elsewhere come along, each of a child who is here, and so does the drill that holds the answers of
-     * one that waits here. Where two computers gave one number to two pages of a child, each keeps its own.
+     * one that waits here. A page that was entered on both has both drills, and the parent is told; of more than two the first
+     * and the last are taken in. Where two computers gave one number to two pages of a child, each keeps its own.
      */
     void addPages() throws SQLException {
         add("""
@@ -148,6 +155,15 @@ final class MergedRows {
                 WHERE name GLOB '%1$s' AND EXISTS (SELECT 1 FROM other.home_setting o
                   WHERE o.name = home_setting.name AND SUBSTR(o.text, 1, LENGTH(o.text) - 37) = home_setting.text)
                 """.formatted(PAGES));
+        for (String drill : List.of("SUBSTR(o.text, LENGTH(" + bare("o.text") + ") + 2, 36)", "SUBSTR(o.text, -36)")) {
+            add("""
+                    UPDATE main.home_setting
+                    SET text = text || ' ' || (SELECT %1$s FROM other.home_setting o WHERE o.name = home_setting.name)
+                    WHERE name GLOB '%2$s' AND LENGTH(text) < %3$d AND text GLOB '%4$s' AND EXISTS (
+                      SELECT 1 FROM other.home_setting o WHERE o.name = home_setting.name AND o.text GLOB '%4$s'
+                        AND %5$s = %6$s AND INSTR(home_setting.text, %1$s) = 0)
+                    """.formatted(drill, PAGES, ROOM, ENTERED, bare("o.text"), bare("home_setting.text")));
+        }
         add("""
                 INSERT INTO main.home_setting (name, text) SELECT o.name, o.text FROM other.home_setting o
                 WHERE o.name GLOB '%1$s' AND NOT EXISTS (SELECT 1 FROM main.home_setting m WHERE m.name = o.name)
@@ -166,5 +182,11 @@ final class MergedRows {
 
     private void add(String sql) throws SQLException {
         Database.run(connection, sql, none -> {});
+    }
+
+    /** A page's text without the drills: its kind, its day of ten characters, and what it asks, each after a blank. */
+    private static String bare(String text) {
+        return "SUBSTR(%1$s, 1, INSTR(%1$s, ' ') + 10 + INSTR(SUBSTR(%1$s, INSTR(%1$s, ' ') + 12) || ' ', ' '))"
+                .formatted(text);
     }
 }

@@ -48,6 +48,7 @@ public final class ActionWords {
         addFamilies(told, words, "acts.held", progress::isHeld);
         addFamilies(told, words, "acts.again", progress::isToBeginAgain);
         addTables(told, words, "acts.opened", progress.steering().opened().stream());
+        addTables(told, words, "acts.taught", Dates.taughtLately(progress).stream());
         addTables(told, words, "acts.closed", progress.steering().closed().stream());
         return told;
     }

@@ -47,7 +47,7 @@ public final class AheadWords {
                         projection.outcome() == Projection.Outcome.NOT_SURE ? "plan.unsure" : "plan.open",
                         Families.COUNT,
                         words.date(projection.until()),
-                        words.number(projection.daysAWeek()),
+                        days(words, projection.daysAWeek()),
                         minutes);
     }
 
@@ -77,9 +77,20 @@ public final class AheadWords {
                 Families.COUNT - fewer.families().size());
     }
 
-    private static String earlier(Words words, EarlierForecast earlier) {
+    /** Days a week: no decimals where there are none to tell. */
+    private static String days(Words words, double aWeek) {
+        return aWeek == Math.rint(aWeek) ? Long.toString(Math.round(aWeek)) : words.number(aWeek);
+    }
+
+    /** How an earlier forecast came true. A range whose ends are equal is one number. */
+    static String earlier(Words words, EarlierForecast earlier) {
         String key = earlier.holds() ? "held" : earlier.came() < earlier.low() ? "fewer" : "more";
         return words.say(
-                "plan.earlier." + key, words.date(earlier.made()), earlier.low(), earlier.high(), earlier.came());
+                "plan.earlier." + key,
+                words.date(earlier.made()),
+                earlier.low() == earlier.high()
+                        ? Integer.toString(earlier.low())
+                        : words.say("plan.earlier.range", earlier.low(), earlier.high()),
+                earlier.came());
     }
 }

@@ -2,6 +2,7 @@
 package fourfold.words;
 
 import fourfold.facts.Families;
+import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.log.ParentAction;
 import fourfold.progress.Calendar;
@@ -178,6 +179,20 @@ public final class CalendarWords {
         return calendar.opens(table, operation)
                 .map(day -> words.say(day.isAfter(today) ? "calendar.opens" : "calendar.open", week, words.date(day)))
                 .orElse(week);
+    }
+
+    /** When the parent said that the family's tables were taught, a sentence each. */
+    public static List<String> taught(Words words, Calendar calendar, Family family) {
+        List<String> told = new ArrayList<>();
+        for (int table : family.low() == family.high() ? List.of(family.low()) : List.of(family.low(), family.high())) {
+            for (Operation operation : Operation.values()) {
+                LocalDate said = calendar.taught().get(new Calendar.Lesson(table, operation));
+                if (said != null) {
+                    told.add(words.say("acts.taught." + operation.word(), table, words.date(said)));
+                }
+            }
+        }
+        return told;
     }
 
     /** How many families that were met rest until their date; empty if none does. */

@@ -5,8 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.words.Words;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -16,6 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Guards against an act of the parent that no page shows, and a drill that asks nothing and does not say why. */
 class ActsShownTest {
+    private static final Words WORDS = Words.of(Locale.ENGLISH);
+
     @TempDir
     private Path folder;
 
@@ -76,6 +83,34 @@ class ActsShownTest {
             shows(journey, "table 9: opened");
             journey.keys("Enter");
             shows(journey, "Opened: table 9.");
+        }
+    }
+
+    /** On the stairs for a week, on a family's page and in the year for good. */
+    @ParameterizedTest
+    @CsvSource({"80, 24", "60, 20"})
+    void aTableThatWasTaughtIsShownOnTheStairsOnAFamilysPageAndInTheYear(int columns, int rows) {
+        Path file = folder.resolve("sample.db");
+        Instant next = Sample.fill(file);
+        said(file, "calendar", "--start", "2026-01-05");
+        said(file, "taught", "9");
+        String day = WORDS.date(LocalDate.ofInstant(CommandRun.NOW, ZoneOffset.UTC));
+        assertTrue(said(file, "year").contains("The 9 times table: multiplication from " + day), said(file, "year"));
+        assertTrue(said(file, "plan", "--runs", "0").contains("Taught lately: table 9."));
+        assertTrue(said(file, "family", "4x9", "--plain").contains("Table 9 was taught on " + day + "."));
+        try (Journey journey = new Journey(file, next, columns, rows, true)) {
+            journey.keys("3");
+            assertTrue(journey.picture().lines().anyMatch(l -> l.strip().startsWith("9>")), journey::picture);
+            journey.keys("Down Down Down Down Down Down Down Down Down Down Up");
+            shows(journey, "table 9: taught lately");
+            journey.keys("Enter");
+            shows(journey, "Table 9 was taught on");
+            journey.keys("Esc y");
+            shows(journey, "9: × " + WORDS.dayOfYear(LocalDate.ofInstant(CommandRun.NOW, ZoneOffset.UTC)));
+        }
+        try (Journey journey = new Journey(file, next.plus(Duration.ofDays(8)), columns, rows, true)) {
+            journey.keys("3");
+            assertFalse(journey.picture().contains("9>"), journey::picture);
         }
     }
 

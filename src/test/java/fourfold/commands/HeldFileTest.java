@@ -351,7 +351,7 @@ class HeldFileTest {
             journey.waitsForFile();
             assertFalse(journey.picture().contains("One moment"), journey.picture());
             assertTrue(journey.picture().contains("keys f h r act on the table of 2"), journey.picture());
-            assertTrue(journey.picture().contains("v quotients"), journey.picture());
+            assertTrue(journey.picture().contains("v divisions"), journey.picture());
             journey.keys("u");
             assertTrue(journey.picture().contains("Undone: "), journey.picture());
         }

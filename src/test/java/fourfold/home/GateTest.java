@@ -149,7 +149,7 @@ class GateTest {
             journey.keys("Enter");
             assertTrue(journey.picture().contains("A PIN has 4 to 8 digits."), "what can be no PIN was called wrong");
             journey.keys("1 2 3 4 Enter");
-            assertTrue(journey.picture().contains("That is not it."), journey.picture());
+            assertTrue(journey.picture().contains("This PIN is not the right one."), journey.picture());
             assertFalse(journey.picture().contains("1234"));
             journey.keys("4 7 1 1 Enter");
             assertTrue(journey.picture().contains("of 55 families fluent"), journey.picture());

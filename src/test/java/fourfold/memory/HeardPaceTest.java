@@ -88,6 +88,34 @@ class HeardPaceTest {
                 progress.mastery(ASKED.trace()).medianThinking());
     }
 
+    /** Lines come whole: what hands and ears need is measured on five copied lines, and what is left of a line was thinking. */
+    @ParameterizedTest
+    @CsvSource({"4400, FLUENT, 2500", "6000, ACCURATE, 4100"})
+    void aChildWhoPractisesByPlainLinesAloneBecomesFluent(long whole, Mastery level, long thinking) {
+        Progress progress = Progress.blank(Steering.NONE);
+        for (int i = 0; i < 5; i++) {
+            progress = progress.after(byLine(Given.copy(37, History.START.plusSeconds(i), 500, 1900), 1900));
+        }
+        for (int i = 0; i < 5; i++) {
+            progress = progress.after(byLine(given(i / 3, 'q', 6 + i), whole));
+        }
+        assertEquals(level, progress.mastery(ASKED.trace()).level());
+        assertEquals(
+                Optional.of(Duration.ofMillis(thinking)),
+                progress.mastery(ASKED.trace()).medianThinking());
+    }
+
+    private static Answer byLine(Answer a, long whole) {
+        Answer.Times times = new Answer.Times(Optional.empty(), Optional.of(Duration.ofMillis(whole)));
+        return new Answer(
+                a.place(),
+                new Moment(a.askedAt(), 0),
+                a.purpose() == Purpose.ALOUD ? Purpose.PRACTISE : a.purpose(),
+                a.prompt(),
+                new Answer.Typing(a.typed(), times, 0),
+                Surface.PLAIN);
+    }
+
     @Test
     void memoryBelievesATimedPageMoreThanOneThatNobodyTimed() {
         assertTrue(quick("0t 1t") > quick("0p 1p"), "quick on a page is quick");

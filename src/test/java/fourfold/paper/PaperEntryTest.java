@@ -84,6 +84,25 @@ class PaperEntryTest {
         }
     }
 
+    /** Forty questions have room in a small window beside the keys; in a lower one those around the chosen one are shown. */
+    @Test
+    void everyQuestionIsSeenInASmallWindow() {
+        made("print", "practice", "--questions", "40");
+        try (Journey journey = new Journey(file, next, 60, 20, true)) {
+            journey.keys("3 m 4 Enter a");
+            assertEquals(40, questions(journey));
+            journey.keys("Enter");
+            assertTrue(journey.picture().contains("Kept: 40 of 40 right."), journey.picture());
+        }
+    }
+
+    private static long questions(Journey journey) {
+        return Pattern.compile("[+·] \\d+ [×÷] \\d+ = \\d+")
+                .matcher(journey.picture())
+                .results()
+                .count();
+    }
+
     @Test
     void whatWasEnteredIsTakenBackAndThePageWaitsAgain() {
         String number = made("print", "practice", "--questions", "10");
@@ -131,6 +150,51 @@ class PaperEntryTest {
                 assertFalse(journey.picture().contains("This page is entered"), journey.picture());
             }
         }
+    }
+
+    /** Two parents enter one page before their computers meet: both entries are kept, the page says so, and one is taken back. */
+    @Test
+    void aPageThatWasEnteredTwiceSaysSoOnBothComputersUntilOneIsTakenBack() throws IOException {
+        String number = made("print", "practice", "--questions", "10");
+        Path kitchen = file;
+        Path study = Files.createDirectories(folder.resolve("study")).resolve("family.db");
+        merged(study, kitchen);
+        String entered = "3 m 4 " + typed(number) + " Enter ";
+        for (Path one : List.of(kitchen, study)) {
+            file = one;
+            try (Journey journey = journey()) {
+                journey.keys(entered + "r r x Enter");
+            }
+        }
+        merged(kitchen, study);
+        merged(study, kitchen);
+        merged(kitchen, study);
+        for (Path one : List.of(kitchen, study)) {
+            file = one;
+            assertEquals(List.of("6"), Rows.column(file, PAPER), "nothing is dropped silently");
+            try (Journey journey = journey()) {
+                journey.keys("3 m 4");
+                assertTrue(journey.picture().contains("entered twice"), journey.picture());
+                journey.keys(typed(number) + " Enter");
+                assertTrue(journey.picture().contains("entered twice, on two computers"), journey.picture());
+            }
+        }
+        try (Journey journey = journey()) {
+            journey.keys(entered + "u");
+            assertTrue(journey.picture().contains("The page counts once now."), journey.picture());
+        }
+        assertEquals(List.of("3"), Rows.column(file, PAPER));
+        merged(kitchen, study);
+        file = kitchen;
+        assertEquals(List.of("3"), Rows.column(file, PAPER));
+        try (Journey journey = journey()) {
+            journey.keys(entered);
+            assertTrue(journey.picture().contains("This page is entered."), journey.picture());
+            journey.keys("u");
+            assertTrue(journey.picture().contains("The page waits again."), journey.picture());
+        }
+        assertEquals(List.of("0"), Rows.column(file, PAPER));
+        assertEquals(0, CommandRun.of(file, "verify").code());
     }
 
     /** A text under a page's name that no program of ours wrote is passed over; the page beside it is found. */
@@ -194,7 +258,10 @@ class PaperEntryTest {
             journey.keys("3 m Up Up Up Up Up Up Up Enter");
             assertTrue(journey.picture().contains("coarser"), journey.picture());
             // Right, slow, not right; the last is taken back and was right.
+            assertTrue(journey.picture().contains("out loud   1/"), journey.picture());
             journey.keys("Right Down Left Up Right");
+            assertTrue(journey.picture().contains("out loud   4/"), journey.picture());
+            assertTrue(journey.picture().contains(" = "), "the last fact, whole: " + journey.picture());
             assertEquals(List.of("0"), Rows.column(file, aloud));
             journey.keys("Enter");
             assertTrue(journey.picture().contains("Kept: 3 of 3 right."), journey.picture());

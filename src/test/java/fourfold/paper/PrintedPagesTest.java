@@ -545,6 +545,7 @@ class PrintedPagesTest {
                                 "Jiban",
                                 "Letter",
                                 "Jan",
+                                "Feb",
                                 "Mar",
                                 "min",
                                 "Enter")

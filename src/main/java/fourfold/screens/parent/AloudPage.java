@@ -2,6 +2,7 @@
 package fourfold.screens.parent;
 
 import fourfold.facts.Prompt;
+import fourfold.facts.Question;
 import fourfold.home.Home;
 import fourfold.home.Mark;
 import fourfold.insight.Grid;
@@ -59,7 +60,8 @@ record AloudPage(Words words, Child child, List<Prompt> prompts, List<Mark> mark
     @Override
     public void draw(Picture picture) {
         boolean tall = picture.height() >= 22;
-        picture.centred(tall ? 1 : 0, words.say("aloud.title", child.name()), Ink.STRONG);
+        String place = isOver() || kept.isPresent() ? "" : "   " + (marks.size() + 1) + "/" + prompts.size();
+        picture.centred(tall ? 1 : 0, words.say("aloud.title", child.name()) + place, Ink.STRONG);
         int middle = picture.height() / 2;
         if (prompts.isEmpty()) {
             picture.centred(middle, words.say("aloud.none"), Ink.PLAIN);
@@ -70,7 +72,7 @@ record AloudPage(Words words, Child child, List<Prompt> prompts, List<Mark> mark
             Prompt last = prompts.get(marks.size() - 1);
             String mark =
                     words.say("aloud." + marks.get(marks.size() - 1).name().toLowerCase(java.util.Locale.ROOT));
-            picture.centred(tall ? 3 : 1, words.asked(last) + "   " + last.expected() + "   " + mark, Ink.QUIET);
+            picture.centred(tall ? 3 : 1, told(last) + "   " + mark, Ink.QUIET);
         }
         int above = Footer.draw(
                 picture,
@@ -82,6 +84,12 @@ record AloudPage(Words words, Child child, List<Prompt> prompts, List<Mark> mark
         for (int i = 0; i < lines.size(); i++) {
             picture.centred(above - lines.size() + i - 1, lines.get(i), message.isEmpty() ? Ink.QUIET : Ink.STRONG);
         }
+    }
+
+    private String told(Prompt last) {
+        return last instanceof Question question
+                ? words.fact(question.fact())
+                : words.asked(last) + "   " + last.expected();
     }
 
     private void question(Picture picture, Prompt prompt) {

@@ -24,6 +24,7 @@ import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.terminal.Wrapping;
 import fourfold.words.AdviceWords;
+import fourfold.words.CalendarWords;
 import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.time.Instant;
@@ -225,7 +226,10 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
                         ? " " + words().say("family.held")
                         : progress().isFocused(family) ? " " + words().say("family.focused") : "")
                 + tables("acts.opened", Set.copyOf(progress().steering().opened()))
-                + tables("acts.closed", progress().steering().closed());
+                + tables("acts.closed", progress().steering().closed())
+                + CalendarWords.taught(words(), progress().steering().calendar(), family).stream()
+                        .map(told -> " " + told)
+                        .collect(Collectors.joining());
         return AdviceWords.told(words(), report, q -> words().fact(q.fact())) + state;
     }
 

@@ -9,9 +9,10 @@ import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
 import fourfold.words.TeachingNotes;
 import fourfold.words.Words;
+import java.util.List;
 
 /** The note on how to teach a table. */
-record NotePage(Words words, int table, ScrolledText text) implements KeyPage {
+record NotePage(Words words, int table, ScrolledText text) implements KeyPage, Speaking {
     static NotePage of(Words words, int table) {
         return new NotePage(words, table, ScrolledText.of(TeachingNotes.of(words, table)));
     }
@@ -19,6 +20,21 @@ record NotePage(Words words, int table, ScrolledText text) implements KeyPage {
     @Override
     public void draw(Picture picture) {
         text.draw(picture, words.say("note.foot"));
+    }
+
+    @Override
+    public List<String> said() {
+        return text.text();
+    }
+
+    @Override
+    public String keys() {
+        return words.say("note.foot");
+    }
+
+    @Override
+    public boolean isOnlyRead() {
+        return true;
     }
 
     @Override

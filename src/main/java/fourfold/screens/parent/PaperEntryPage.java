@@ -35,7 +35,7 @@ import java.util.Optional;
 record PaperEntryPage(
         Words words, Child child, NumberedPage page, List<Mark> marks, int chosen, When when, String message)
         implements KeyPage {
-    private static final int WIDE = 20;
+    private static final int WIDE = 18;
     private static final int LONGEST_TIME = 4;
 
     PaperEntryPage {
@@ -68,7 +68,15 @@ record PaperEntryPage(
                 Collections.nCopies(page.prompts().size(), Mark.OPEN),
                 0,
                 new When(today, today, minute),
-                page.entered().isPresent() ? words.say("paper.already") : "");
+                already(words, page));
+    }
+
+    private static String already(Words words, NumberedPage page) {
+        return switch (page.entered().size()) {
+            case 0 -> "";
+            case 1 -> words.say("paper.already");
+            default -> words.say("paper.twice");
+        };
     }
 
     private boolean aloud() {
@@ -92,26 +100,32 @@ record PaperEntryPage(
         picture.centred(tall ? 1 : 0, head, Ink.STRONG);
         String time = aloud() ? "" : "   " + words.say("paper.clock", when.clock());
         picture.centred(tall ? 2 : 1, words.say("paper.day", words.namedDate(when.day())) + time, Ink.PLAIN);
-        questions(picture, tall ? 4 : 2);
         int above = Footer.draw(
                 picture,
                 List.of(words.say(aloud() ? "paper.foot.cards" : "paper.foot.page")
                         .split("   ")));
         List<String> lines = Wrapping.lines(message, picture.width() - 4);
+        int top = tall ? 4 : 2;
+        questions(picture, top, Math.max(1, above - lines.size() - top));
         for (int i = 0; i < lines.size(); i++) {
             picture.centred(above - lines.size() + i, lines.get(i), Ink.STRONG);
         }
     }
 
-    private void questions(Picture picture, int top) {
+    /** In columns; where there are more rows than room, those around the chosen one. */
+    private void questions(Picture picture, int top, int room) {
         int rows = rows(picture.width());
+        int first = Math.max(0, Math.min(chosen % rows - room / 2, rows - room));
         int left = (picture.width() - columns(picture.width()) * WIDE) / 2;
         for (int i = 0; i < marks.size(); i++) {
             Prompt prompt = page.prompts().get(i);
             String answer = prompt instanceof fourfold.facts.Question ? " = " + prompt.expected() : "";
             String line = (i == chosen ? "►" : " ") + sign(marks.get(i)) + " " + words.asked(prompt) + answer;
             Ink ink = i == chosen ? Ink.STRONG : marks.get(i) == Mark.OPEN ? Ink.QUIET : Ink.PLAIN;
-            picture.text(left + i / rows * WIDE, top + i % rows, line, ink);
+            int row = i % rows - first;
+            if (row >= 0 && row < room) {
+                picture.text(left + i / rows * WIDE, top + row, line, ink);
+            }
         }
     }
 
@@ -130,7 +144,7 @@ record PaperEntryPage(
         if (pressed.kind() == Key.Kind.ESCAPE) {
             return PageResult.of(this, PageEffect.BACK);
         }
-        if (page.entered().isPresent()) {
+        if (!page.entered().isEmpty()) {
             return pressed.is('u') ? PageResult.of(this, new TakeBack(child, page, key.at())) : PageResult.of(this);
         }
         int last = marks.size() - 1;
@@ -209,12 +223,20 @@ record PaperEntryPage(
             return PageResult.of(with(page, marks, chosen, when, words.failure(failed.failure())));
         }
         if (outcome instanceof Changed changed) {
-            boolean kept = changed.page().entered().isPresent();
-            PaperAnswers.Filled filled = new PaperAnswers.Filled(marks, when.day(), when.time());
-            String line = kept ? words.say("paper.kept", filled.right(), filled.done()) : words.say("paper.back");
-            return PageResult.of(with(changed.page(), marks, chosen, when, line));
+            return PageResult.of(with(changed.page(), marks, chosen, when, said(changed.page())));
         }
         return PageResult.of(with(page, marks, chosen, when, words.say("drill.elsewhere", child.name())));
+    }
+
+    /** What is said of a page after a change. */
+    private String said(NumberedPage now) {
+        if (now.entered().isEmpty()) {
+            return words.say("paper.back");
+        }
+        PaperAnswers.Filled filled = new PaperAnswers.Filled(marks, when.day(), when.time());
+        return page.entered().isEmpty()
+                ? words.say("paper.kept", filled.right(), filled.done())
+                : words.say("paper.back.one");
     }
 
     /** The page as it is now. */

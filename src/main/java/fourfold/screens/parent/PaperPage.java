@@ -56,7 +56,11 @@ record PaperPage(Words words, Child child, ZoneId zone, List<NumberedPage> pages
     }
 
     private String line(NumberedPage page) {
-        String done = page.entered().isPresent() ? "   " + words.say("paper.entered") : "";
+        String done = switch (page.entered().size()) {
+            case 0 -> "";
+            case 1 -> "   " + words.say("paper.entered");
+            default -> "   " + words.say("paper.entered.twice");
+        };
         return page.number() + "   " + words.date(page.day()) + "   "
                 + words.say("paper." + page.kind().key() + ".title") + done;
     }

@@ -6,6 +6,7 @@ import fourfold.facts.Family;
 import fourfold.facts.Operation;
 import fourfold.insight.Grid;
 import fourfold.insight.LifetimeProgress;
+import fourfold.progress.Dates;
 import fourfold.progress.Mastery;
 import fourfold.progress.Progress;
 import fourfold.screens.Colours;
@@ -18,6 +19,7 @@ import fourfold.words.Stones;
 import fourfold.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The stairs as a picture: step n holds n × 1 to n × n, so that every family stands once. The empty corner is where the
@@ -58,9 +60,10 @@ final class StairsPicture {
         for (Family family : Families.all()) {
             cell(grid.cell(family), steers.stones());
         }
+        Set<Integer> lately = Dates.taughtLately(progress);
         for (int n = 1; n <= Families.LARGEST_FACTOR; n++) {
             boolean marked = reach == SelectionScope.TABLE && n == chosen.high();
-            boolean opened = progress.steering().opened().contains(n);
+            boolean opened = progress.steering().opened().contains(n) || lately.contains(n);
             String sign = opened ? ">" : progress.steering().closed().contains(n) ? "x" : "";
             picture.text(left, row(n), String.format("%2d%s", n, sign), marked ? Ink.STRONG : Ink.QUIET);
         }
@@ -148,6 +151,8 @@ final class StairsPicture {
             lines.add(words.say("grid.opened", chosen.high()));
         } else if (progress.steering().closed().contains(chosen.high())) {
             lines.add(words.say("grid.closed", chosen.high()));
+        } else if (Dates.taughtLately(progress).contains(chosen.high())) {
+            lines.add(words.say("grid.taught", chosen.high()));
         }
         lines.add(cell.asked() == 0 ? words.say("grid.unasked") : words.say("grid.right", cell.right(), cell.asked()));
         progress.mastery(chosen.traces().get(0))

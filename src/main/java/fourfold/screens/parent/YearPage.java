@@ -92,7 +92,8 @@ record YearPage(Words words, Child child, YearView year, Today today) implements
         int y = top + names.length;
         for (int i = first; i < Math.min(weeks.size(), first + room); i++) {
             int number = weeks.get(i).number().orElse(0);
-            if (number > 0 && (number == 1 || number % NUMBERED == 0) && i + 1 < first + room) {
+            boolean marked = i == thisWeek() || (number > 9 && i + 1 == thisWeek());
+            if (number > 0 && (number == 1 || number % NUMBERED == 0) && i + 1 < first + room && !marked) {
                 picture.text(x + 3 + i - first, y, Integer.toString(number), Ink.QUIET);
             }
         }

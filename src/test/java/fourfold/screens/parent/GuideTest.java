@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Guards against a guide whose table of keys is not that of the program. */
@@ -74,6 +75,46 @@ class GuideTest {
         String row =
                 guide.lines().filter(l -> l.startsWith(level + ":")).findFirst().orElseThrow();
         return row.replaceAll("[^0-9]+", " ").strip();
+    }
+
+    /** Each part of a year has its place in the guide, and each page it names is called what the program calls it. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            en | Summer, and coming back     | Two children | A new laptop       | A report    | In sentences | On paper  | slow hands:
+            de | Sommer, und das Wiederkommen | Zwei Kinder  | Ein neuer Computer | Ein Bericht | In Sätzen    | Auf Papier | langsame Hände:
+            es | El verano y la vuelta       | Dos niños    | Un equipo nuevo    | Un informe  | En frases    | En papel  | manos lentas:
+            """)
+    void theGuideCoversTheYearAndNamesEachPageAsItIsCalled(
+            String language,
+            String summer,
+            String children,
+            String laptop,
+            String report,
+            String sentences,
+            String paper,
+            String hands) {
+        Words words = Words.of(Locale.forLanguageTag(language));
+        String guide = GuidePage.text(words.language());
+        told(words, guide, summer, "more.children");
+        told(words, guide, children);
+        told(words, guide, laptop, "more.care", "care.move", "home.bring");
+        told(words, guide, report, "more.print", "print.report", "print.cando");
+        told(words, guide, sentences, "more.household", "household.parents.sentences");
+        told(words, guide, paper, "more.print", "more.paper", "more.aloud");
+        told(words, guide, words.say("more.together"), "more.together");
+        assertTrue(guide.contains("\n" + hands + " "), hands);
+        assertTrue(guide.contains("fourfold calendar --off") && guide.contains("fourfold away cards"), guide);
+    }
+
+    private static void told(Words words, String guide, String heading, String... names) {
+        int from = guide.indexOf("\n\n" + heading + "\n");
+        assertTrue(from >= 0, heading);
+        int to = guide.indexOf("\n\n", from + 2);
+        String told = guide.substring(from + heading.length() + 3, to < 0 ? guide.length() : to);
+        assertTrue(told.length() > 100, told);
+        for (String name : names) {
+            assertTrue(told.contains(words.say(name)), name + ": " + told);
+        }
     }
 
     /** What the page of paper is entered with has its own signs: no second meaning of the mark. */
