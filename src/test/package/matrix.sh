@@ -3,12 +3,14 @@
 # Tries the portable archive wherever a family may put it, a line for each case; ends with 1 if one fails.
 #   src/test/package/matrix.sh [ARCHIVE]     after mvn -DskipTests -Pportable package
 # JAVAS=folder:folder names the Javas to try; without it, those in /usr/lib/jvm. ONLY=accounts tries none of them but
-# the usual one. Needs root for accounts of other people.
+# the usual one. SUITE=yes has mvn verify pass in an odd folder too (minutes). Needs root for accounts of other people.
 set -u
 archive=$(readlink -f "${1:-$(ls "$(dirname "$0")"/../../../target/fourfold-*-portable.zip)}")
 work=$(mktemp -d); trap 'rm -rf "$work"' EXIT
 chmod 755 "$work"
 failed=0
+tree=$(cd "$(dirname "$0")/../../.." && pwd)
+family=$HOME
 unset FOURFOLD_STORE FOURFOLD_LANGUAGE XDG_DATA_HOME XDG_CACHE_HOME JAVA_TOOL_OPTIONS
 
 # In columns, by letters: printf counts bytes where the language setting is C.
@@ -112,4 +114,13 @@ line "an account without an entry, with HOME" "Mina" own
 line "no folder named by a question mark" "none" sh -c "ls -d '$work/theirs/?' 2> /dev/null || echo none"
 line "export into a pipe whose reader has enough" "0" \
     bash -c "set -o pipefail; '$plain' export answers --demo 2>&1 | head -1 > /dev/null; echo \${PIPESTATUS[0]}"
+
+suite() {
+    local folder="$work/a b/Übung ×/suite"
+    git clone -q "$tree" "$folder"
+    (cd "$folder" && HOME=$family LC_ALL=de_DE.UTF-8 mvn -B -ntp -Dstyle.color=never verify) > "$work/suite.log" 2>&1 \
+        && sed -n '/Tests run:.*Skipped: [0-9]*$/p; /BUILD SUCCESS/p' "$work/suite.log" \
+        || { cp "$work/suite.log" "$tree/target/suite.log"; grep -m 2 '^\[ERROR\]' "$work/suite.log"; }
+}
+[ "${SUITE:-}" != yes ] || line "mvn verify in a b/Übung ×, de_DE.UTF-8" "BUILD SUCCESS" suite
 exit $failed

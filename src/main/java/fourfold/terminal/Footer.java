@@ -28,4 +28,14 @@ public final class Footer {
         }
         return top;
     }
+
+    /** Says a line right above the keys, in as many lines as it needs; what stood there gives way to it. */
+    public static void say(Picture picture, int above, String said) {
+        List<String> lines = said.isEmpty() ? List.of() : Wrapping.lines(said, picture.width());
+        for (int i = 0; i < lines.size(); i++) {
+            int row = above - lines.size() + i;
+            picture.text(0, row, " ".repeat(picture.width()), Ink.PLAIN);
+            picture.centred(row, lines.get(i), Ink.STRONG);
+        }
+    }
 }

@@ -57,5 +57,9 @@ public record Menu(List<String> lines, int chosen, boolean picked) {
             String line = (i == chosen ? " ► " : "   ") + number + "  " + lines.get(i) + " ";
             picture.text(x, y + i - first, line, i == chosen ? Ink.STRONG : Ink.PLAIN);
         }
+        // That there is more above or below.
+        int edge = Math.min(picture.width() - 1, x + widest);
+        picture.text(edge, y, first > 0 ? "↑" : " ", Ink.QUIET);
+        picture.text(edge, y + room - 1, first + room < lines.size() ? "↓" : " ", Ink.QUIET);
     }
 }

@@ -107,12 +107,16 @@ class WordsTest {
     }
 
     @Test
-    void aLanguageIsAddedByItsTwoFilesAlone() throws IOException {
+    void aLanguageIsAddedByItsFourFilesAlone() throws IOException {
         assertTrue(languages().containsAll(List.of("de", "es")), languages().toString());
         for (String language : languages()) {
             Locale spoken = Locale.forLanguageTag(language);
             assertEquals(spoken, Words.of(spoken).language());
             assertFalse(GuidePage.text(spoken).isBlank(), language);
+            assertEquals(
+                    TeachingNotes.of(Words.english(), 7).size(),
+                    TeachingNotes.of(Words.of(spoken), 7).size(),
+                    language);
             try (Stream<Path> sources = Files.walk(Path.of("src/main/java"))) {
                 for (Path source : sources.filter(Files::isRegularFile).toList()) {
                     assertFalse(Files.readString(source).contains('"' + language + '"'), source.toString());

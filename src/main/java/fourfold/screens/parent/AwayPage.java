@@ -47,7 +47,7 @@ record AwayPage(SteeringKeys steers, List<AwayChoice> choices) implements KeyPag
             picture.centred(last, words.say("away.how"), Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("away.foot").split("   ")));
-        picture.centred(above - 1, steers.message(), Ink.STRONG);
+        Footer.say(picture, above, steers.message());
     }
 
     /** The question and the way to it at the left, the picture at the right where there is room. */

@@ -17,7 +17,7 @@ import java.util.Set;
 
 /** The page of the home's calendar, drawn. */
 final class CalendarPicture {
-    private static final int NAME = 20;
+    private static final int NAME = 17;
     private static final int CELL = 18;
 
     private final CalendarPage page;
@@ -47,11 +47,9 @@ final class CalendarPicture {
         String said =
                 page.note().map(n -> words.say("calendar.typing", n + "_")).orElse(help());
         for (String text : Wrapping.lines(said, Math.min(76, picture.width() - 2))) {
-            if (y < above - (page.steers().message().isEmpty() ? 0 : 1)) {
-                picture.centred(y++, text, Ink.PLAIN);
-            }
+            picture.centred(y++, text, Ink.PLAIN);
         }
-        picture.centred(above - 1, page.steers().message(), Ink.STRONG);
+        Footer.say(picture, above, page.steers().message());
     }
 
     /** The same in sentences: what the last key did, the marked line and its keys, then the whole calendar. */

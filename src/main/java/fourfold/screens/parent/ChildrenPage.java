@@ -75,7 +75,7 @@ record ChildrenPage(
                 picture,
                 List.of(words.say(asking == Asking.NOTHING ? "children.foot" : "children.foot.typing")
                         .split("   ")));
-        picture.centred(above - 1, message, Ink.STRONG);
+        Footer.say(picture, above, message);
     }
 
     @Override

@@ -107,13 +107,13 @@ record FamilyPage(SteeringKeys steers, Family family, FamilyRecord record, Insta
         }
         String line = askReset ? words().say("family.reset") : steers.message();
         int above = Footer.draw(picture, List.of(keys().split("   ")));
-        picture.centred(above - 1, line, Ink.STRONG);
+        Footer.say(picture, above, line);
     }
 
     /** A line for each trace; the spread, the level and the due day only where there is room. */
     private int table(Picture picture, int top, FamilyReport told) {
         boolean wide = picture.width() >= WIDE;
-        String form = wide ? "%-17s%-10s%-7s%-14s%-12s%-8s%s" : "%-17s%3$-9s%4$-7s%5$-11s%7$s";
+        String form = wide ? "%-17s%-10s%-7s%-14s%-12s%-8s%s" : "%-18s%3$-8s%4$-7s%5$-11s%7$s";
         int x = Math.max(0, (picture.width() - (wide ? WIDE : 58)) / 2);
         int y = top;
         picture.text(

@@ -10,7 +10,6 @@ import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
 import fourfold.terminal.Footer;
-import fourfold.terminal.Ink;
 import fourfold.terminal.Key;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
@@ -77,12 +76,7 @@ record GridPage(SteeringKeys steers, Progress lastWeek, Instant now, Family chos
     public void draw(Picture picture) {
         new StairsPicture(picture, words(), Grid.of(steers.progress(), now), lastWeek, look, chosen)
                 .draw(title(), steers);
-        String line = line();
-        int above = Footer.draw(picture, keys(true));
-        if (!line.isEmpty()) {
-            picture.text(0, above - 1, " ".repeat(picture.width()));
-        }
-        picture.centred(above - 1, line, Ink.STRONG);
+        Footer.say(picture, Footer.draw(picture, keys(true)), line());
     }
 
     private String line() {

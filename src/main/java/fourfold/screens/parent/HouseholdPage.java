@@ -96,7 +96,7 @@ record HouseholdPage(Words words, List<Integer> values, int chosen, String messa
             picture.centred(y++, text, Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("household.foot").split("   ")));
-        picture.centred(above - 1, message, Ink.STRONG);
+        Footer.say(picture, above, message);
     }
 
     private String value(Line line) {

@@ -42,7 +42,7 @@ record OrderPage(SteeringKeys steers, List<Integer> order, int chosen) implement
             picture.centred(y++, text, Ink.PLAIN);
         }
         int above = Footer.draw(picture, List.of(words.say("order.foot").split("   ")));
-        picture.centred(above - 1, steers.message(), Ink.STRONG);
+        Footer.say(picture, above, steers.message());
     }
 
     @Override

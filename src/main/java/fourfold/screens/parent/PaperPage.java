@@ -12,6 +12,7 @@ import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
 import fourfold.terminal.PageResult;
 import fourfold.terminal.Picture;
+import fourfold.terminal.Wrapping;
 import fourfold.words.Words;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -38,7 +39,10 @@ record PaperPage(Words words, Child child, ZoneId zone, List<NumberedPage> pages
         picture.centred(y, words.say("paper.title", child.name()), Ink.STRONG);
         y += 2;
         if (pages.isEmpty()) {
-            picture.centred(y + 2, words.say("paper.none"), Ink.PLAIN);
+            y += 2;
+            for (String line : Wrapping.lines(words.say("paper.none"), picture.width() - 2)) {
+                picture.centred(y++, line, Ink.PLAIN);
+            }
         } else {
             picture.centred(y, words.say("paper.which", typed + "_"), Ink.PLAIN);
             y += 2;
@@ -52,7 +56,7 @@ record PaperPage(Words words, Child child, ZoneId zone, List<NumberedPage> pages
         }
         int above = Footer.draw(picture, List.of(words.say("paper.foot").split("   ")));
         boolean unknown = typed.length() == DIGITS && typedPage().isEmpty();
-        picture.centred(above - 1, unknown ? words.say("paper.unknown", typed) : "", Ink.STRONG);
+        Footer.say(picture, above, unknown ? words.say("paper.unknown", typed) : "");
     }
 
     private String line(NumberedPage page) {

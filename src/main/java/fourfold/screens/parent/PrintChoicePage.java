@@ -30,7 +30,7 @@ import java.util.List;
  */
 record PrintChoicePage(Words words, Child child, PrintRow.Chosen chosen, int row, String folder, String message)
         implements KeyPage {
-    private static final int NAME = 20;
+    private static final int NAME = 22;
 
     static PrintChoicePage of(Words words, Child child, PageKind kind, String folder) {
         return new PrintChoicePage(words, child, PrintRow.Chosen.usual(kind), 0, folder, "");

@@ -37,7 +37,7 @@ record PrintPage(Words words, Child child, Menu menu, String message) implements
         picture.centred(top, words.say("print.title", child.name()), Ink.STRONG);
         menu.draw(picture, top + 2);
         int above = Footer.draw(picture, List.of(words.say("print.foot").split("   ")));
-        picture.centred(above - 1, message, Ink.STRONG);
+        Footer.say(picture, above, message);
     }
 
     @Override

@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
 
 /** A child's settings, one line each: what holds, what else there is, and one sentence of help. */
 record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage, Speaking {
+    /** The most lines that are said of one setting. */
+    private static final int HELP = 3;
+
     private static final int NAME = 26;
 
     private Settings settings() {
@@ -70,19 +73,21 @@ record SettingsPage(SteeringKeys steers, int chosen) implements KeyPage, Speakin
         picture.centred(
                 tall ? 1 : 0, words().say("settings.title", steers.child().name()), Ink.STRONG);
         int y = tall ? 3 : 2;
-        int x = Math.max(1, (picture.width() - 56) / 2);
-        for (int line = 0; line <= Setting.values().length; line++) {
-            String mark = line == chosen ? "► " : "  ";
-            picture.text(x, y + line, mark + row(line), line == chosen ? Ink.STRONG : Ink.PLAIN);
-        }
-        int below = y + Setting.values().length + 2;
-        for (String text : Wrapping.lines(help(), Math.min(70, picture.width() - 2))) {
-            picture.centred(below++, text, Ink.PLAIN);
-        }
         int above = Footer.draw(picture, List.of(keys().split("   ")));
-        if (above - 1 > below - 1) {
-            picture.centred(above - 1, steers.message(), Ink.STRONG);
+        int lines = Setting.values().length + 1;
+        // Where the page is low, the list gives way to what is said of its marked line, and moves along with the mark.
+        int room = Math.min(lines, above - y - HELP - 1);
+        int first = Math.max(0, Math.min(chosen - room / 2, lines - room));
+        int x = Math.max(1, (picture.width() - 56) / 2);
+        for (int line = first; line < first + room; line++) {
+            String mark = line == chosen ? "► " : "  ";
+            picture.text(x, y++, mark + row(line), line == chosen ? Ink.STRONG : Ink.PLAIN);
         }
+        y += above - y - HELP - 1 > 0 ? 1 : 0;
+        for (String text : Wrapping.lines(help(), Math.min(70, picture.width() - 2))) {
+            picture.centred(y++, text, Ink.PLAIN);
+        }
+        Footer.say(picture, above, steers.message());
     }
 
     private String row(int line) {
