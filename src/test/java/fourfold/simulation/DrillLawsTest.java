@@ -52,8 +52,8 @@ class DrillLawsTest {
         // Measured: 143 of 144.
         assertTrue(counts.getOrDefault("ended right", 0) >= 140, counts::toString);
         // Where there is enough to choose from, a hard question seldom follows another: 12 in a hundred, measured.
-        int apart = counts.get("hard after easy, twelve families and more");
-        int together = counts.get("hard after hard, twelve families and more");
+        int apart = counts.getOrDefault("hard after easy, twelve families and more", 0);
+        int together = counts.getOrDefault("hard after hard, twelve families and more", 0);
         assertTrue(together <= 0.2 * (apart + together), counts::toString);
     }
 
