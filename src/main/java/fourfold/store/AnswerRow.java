@@ -75,14 +75,30 @@ public final class AnswerRow {
      * @throws Refusal if it can't be one, or is not the one that was kept
      */
     Answer read(ResultSet row) throws SQLException {
+        return raw(row).answer();
+    }
+
+    /** What stands in this row, not yet looked at: any thread may do that. */
+    Raw raw(ResultSet row) throws SQLException {
         UUID of = drill(row);
         long sum = row.getLong(16);
         OptionalLong kept = sum == 0 && row.wasNull() ? OptionalLong.empty() : OptionalLong.of(sum);
-        AnswerValues values = values(row);
-        try {
-            return values.answer(child, of, kept);
-        } catch (IllegalArgumentException e) {
-            throw refusal(values.number(0), of, e);
+        return new Raw(child, of, values(row), kept);
+    }
+
+    /** A row's values, with the checksum it was kept with. */
+    record Raw(UUID child, UUID drill, AnswerValues values, OptionalLong kept) {
+        /**
+         * The answer it is.
+         *
+         * @throws Refusal if it can't be one, or is not the one that was kept
+         */
+        Answer answer() {
+            try {
+                return values.answer(child, drill, kept);
+            } catch (IllegalArgumentException e) {
+                throw refusal(values.number(0), drill, e);
+            }
         }
     }
 

@@ -7,7 +7,6 @@ import fourfold.log.Answer;
 import fourfold.log.InvalidValue;
 import fourfold.log.Moment;
 import fourfold.log.Reason;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -133,15 +132,24 @@ public final class AnswerValues {
      */
     int checksum(UUID drill) {
         byte[] digits = typed.getBytes(StandardCharsets.UTF_8);
-        ByteBuffer bytes = ByteBuffer.allocate((2 + numbers.length) * Long.BYTES + digits.length);
-        bytes.putLong(drill.getMostSignificantBits()).putLong(drill.getLeastSignificantBits());
+        byte[] bytes = new byte[(2 + numbers.length) * Long.BYTES + digits.length];
+        int end = put(drill.getMostSignificantBits(), bytes, 0);
+        end = put(drill.getLeastSignificantBits(), bytes, end);
         for (long number : numbers) {
-            bytes.putLong(number);
+            end = put(number, bytes, end);
         }
-        bytes.put(digits);
+        System.arraycopy(digits, 0, bytes, end, digits.length);
         CRC32C sum = new CRC32C();
-        sum.update(bytes.array());
+        sum.update(bytes, 0, bytes.length);
         return (int) sum.getValue();
+    }
+
+    /** By hand, as years of answers are read before any buffer's code is compiled. */
+    private static int put(long number, byte[] bytes, int at) {
+        for (int i = 0; i < Long.BYTES; i++) {
+            bytes[at + i] = (byte) (number >>> 8 * (Long.BYTES - 1 - i));
+        }
+        return at + Long.BYTES;
     }
 
     private Optional<Duration> time(int place) {

@@ -40,20 +40,10 @@ public final class Answers {
         // With one row the database finds the drills already in order; with several it has to sort.
         String condition = "WHERE d.child_nr" + (same.size() == 1 ? " = " : " IN ") + "(SELECT nr FROM child WHERE id"
                 + SameChildren.oneOf(same) + ") ORDER BY d.started_at, d.id, a.position";
-        AnswerRow reader = new AnswerRow(child);
         try (PreparedStatement statement = connection.prepareStatement(AnswerRow.SELECT + condition)) {
             SameChildren.filling(same).into(statement);
             try (ResultSet rows = statement.executeQuery()) {
-                while (rows.next()) {
-                    Answer answer;
-                    try {
-                        answer = reader.read(rows);
-                    } catch (Refusal e) {
-                        lost.accept(e);
-                        continue;
-                    }
-                    each.accept(answer);
-                }
+                new ReadAhead(rows, new AnswerRow(child)).handOver(each, lost);
             }
         }
     }

@@ -27,8 +27,8 @@ public final class StoreFile {
     /** How long a write waits for another program's. */
     public static final Duration PATIENCE = Duration.ofSeconds(5);
 
-    /** Larger files, those of many years and children, are looked at only when they are backed up or verified. */
-    private static final long LOOKED_AT_WHOLE = 64L << 20;
+    /** Larger files, of 250,000 answers and more, are looked at only when they are backed up, each day, or verified. */
+    private static final long LOOKED_AT_WHOLE = 16L << 20;
 
     /** Held for good: a logger that nobody holds forgets that it was silenced. */
     private static final Logger DRIVER = Logger.getLogger("org.sqlite");
