@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -49,8 +50,10 @@ public final class FittingRows implements AutoCloseable {
     private final PreparedStatement insertAction;
     private final Map<UUID, Integer> children = new HashMap<>();
     private final Map<UUID, Integer> drills = new HashMap<>();
-    private int kept;
-    private int refused;
+    /** Counted by the thread that reads and by the one that adds. */
+    private final AtomicInteger kept = new AtomicInteger();
+
+    private final AtomicInteger refused = new AtomicInteger();
 
     private FittingRows(Connection connection) throws SQLException {
         this.connection = connection;
@@ -134,21 +137,21 @@ public final class FittingRows implements AutoCloseable {
             refuse();
             return;
         }
-        kept++;
+        kept.incrementAndGet();
         insertAnswers.add(known.row(number, checksum.orElseGet(() -> values.checksum(drill))));
     }
 
     /** An answer can't be made out. */
     public void refuse() {
-        refused++;
+        refused.incrementAndGet();
     }
 
     /** The rules of the tables refuse an answer: there is one in its place, or they know better than we. */
     private void refused(SQLException reason, @Nullable Object... row) throws SQLException {
-        kept--;
+        kept.decrementAndGet();
         if (Database.query(connection, SAME, values -> fill(values, row), one -> one.getInt(1))
                 .isEmpty()) {
-            refused++;
+            refused.incrementAndGet();
         }
     }
 
@@ -165,12 +168,12 @@ public final class FittingRows implements AutoCloseable {
 
     /** How many answers were kept, each once. */
     public int keptAnswers() {
-        return kept;
+        return kept.get();
     }
 
     /** How many answers were refused; not those that are there in the same words. */
     public int refusedAnswers() {
-        return refused;
+        return refused.get();
     }
 
     /**
@@ -256,6 +259,10 @@ public final class FittingRows implements AutoCloseable {
 
     @Override
     public void close() throws SQLException {
-        connection.close();
+        try {
+            insertAnswers.close();
+        } finally {
+            connection.close();
+        }
     }
 }
