@@ -147,7 +147,7 @@ public final class AnswerValues {
     /** By hand, as years of answers are read before any buffer's code is compiled. */
     private static int put(long number, byte[] bytes, int at) {
         for (int i = 0; i < Long.BYTES; i++) {
-            bytes[at + i] = (byte) (number >>> 8 * (Long.BYTES - 1 - i));
+            bytes[at + i] = (byte) (number >>> (8 * (Long.BYTES - 1 - i)));
         }
         return at + Long.BYTES;
     }

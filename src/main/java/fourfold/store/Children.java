@@ -4,6 +4,7 @@ package fourfold.store;
 import fourfold.log.ActionRecord;
 import fourfold.log.Child;
 import fourfold.log.ChildName;
+import fourfold.log.InvalidValue;
 import fourfold.log.ParentAction;
 import fourfold.log.Reason;
 import java.sql.Connection;
@@ -38,7 +39,7 @@ public final class Children {
                 connection,
                 "SELECT id, COALESCE(name, ''), created_at FROM child ORDER BY created_at, nr",
                 none -> {},
-                row -> new Child(Codes.id(row, 1), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
+                row -> child(Codes.id(row, 1), row.getString(2), Instant.ofEpochMilli(row.getLong(3))));
         List<Known> all = new ArrayList<>();
         for (Child child : added) {
             if (same.known(child.id()).equals(child.id())) {
@@ -46,6 +47,14 @@ public final class Children {
             }
         }
         return List.copyOf(all);
+    }
+
+    private static Child child(UUID id, String name, Instant since) {
+        try {
+            return new Child(id, name, since);
+        } catch (InvalidValue e) {
+            throw new Refusal(e.problem());
+        }
     }
 
     /** The number of the child's row. */
@@ -104,7 +113,7 @@ public final class Children {
         for (ActionRecord action : inForce) {
             if (action.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(NAME)) {
-                child = new Child(child.id(), choose.chosen(), child.since());
+                child = child(child.id(), choose.chosen(), child.since());
             } else if (action.action() instanceof ParentAction.Choose choose
                     && choose.setting().equals(ARCHIVED)) {
                 archived = choose.chosen().equals("yes");

@@ -243,9 +243,17 @@ public final class ForeignFile implements AutoCloseable {
     static void copyBytes(Path file, Path copy) throws IOException {
         for (int attempt = 1; attempt <= TRIES; attempt++) {
             List<Object> before = state(file);
-            copyOne(file, copy);
-            copyOne(Journal.log(file), Journal.log(copy));
-            copyOne(Journal.rollback(file), Journal.rollback(copy));
+            try {
+                copyOne(file, copy);
+                copyOne(Journal.log(file), Journal.log(copy));
+                copyOne(Journal.rollback(file), Journal.rollback(copy));
+            } catch (NoSuchFileException e) {
+                if (!Files.exists(file)) {
+                    throw e;
+                }
+                // Another program closed the file meanwhile, and its log went.
+                continue;
+            }
             if (before.equals(state(file))) {
                 return;
             }
@@ -272,11 +280,12 @@ public final class ForeignFile implements AutoCloseable {
     }
 
     private static Object one(Path file) throws IOException {
-        if (!Files.exists(file)) {
+        try {
+            BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
+            return List.of(now.size(), now.lastModifiedTime());
+        } catch (NoSuchFileException e) {
             return "none";
         }
-        BasicFileAttributes now = Files.readAttributes(file, BasicFileAttributes.class);
-        return List.of(now.size(), now.lastModifiedTime());
     }
 
     @Override
