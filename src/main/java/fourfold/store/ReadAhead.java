@@ -17,7 +17,7 @@ import java.util.function.Consumer;
 
 /**
  * Answers made of rows, some thousand at a time: while those are used, a second thread reads the next. To read them takes
- * about as long as to fold them, so that years of a child are there in half the time. Which of the two threads makes
+ * about as long as to fold them, and most computers have two processors. Which of the two threads makes
  * answers of the rows is decided by which has less to do just now.
  */
 final class ReadAhead {
