@@ -36,6 +36,11 @@ public enum TallDigits {
         return tallest;
     }
 
+    /** Whether there is so much room that letters alone would look lost. */
+    public static boolean isRoomy(Picture picture) {
+        return on(picture).compareTo(TALLER) >= 0;
+    }
+
     /** Rows of a digit. */
     public int height() {
         return size.map(BigDigits.Size::rows).orElse(1);

@@ -9,6 +9,7 @@ import fourfold.log.Child;
 import fourfold.log.RecordsFailure;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
+import fourfold.screens.TallDigits;
 import fourfold.screens.parent.CarePage;
 import fourfold.screens.parent.GuidePage;
 import fourfold.screens.parent.OpenParents;
@@ -97,9 +98,15 @@ public record HomePage(
 
     @Override
     public void draw(Picture picture) {
-        int top = Math.max(1, picture.height() / 2 - 7);
+        boolean roomy = TallDigits.isRoomy(picture);
+        int top = Math.max(1, picture.height() / 2 - (roomy ? 11 : 7));
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
-        picture.centred(top + 1, example(), Ink.QUIET);
+        if (roomy) {
+            picture.centredBlock(top + 3, TallDigits.SMALL.rows(fact(0) + "   " + fact(3), picture), Ink.QUIET);
+            top += 5;
+        } else {
+            picture.centred(top + 1, fact(0) + "   ↔   " + fact(3), Ink.QUIET);
+        }
         picture.centred(top + 3, context.words().say(children.isEmpty() ? "home.welcome" : "home.who"), Ink.PLAIN);
         menu.draw(picture, top + 5);
         if (trouble.isEmpty() && menu.chosen() < today.size()) {
@@ -112,10 +119,8 @@ public record HomePage(
         picture.centred(picture.height() - 1, context.words().say("home.foot"), Ink.QUIET);
     }
 
-    private String example() {
-        Family family = Family.of(7, 8);
-        return context.words().fact(family.facts().get(0)) + "   ↔   "
-                + context.words().fact(family.facts().get(3));
+    private String fact(int place) {
+        return context.words().fact(Family.of(7, 8).facts().get(place));
     }
 
     @Override

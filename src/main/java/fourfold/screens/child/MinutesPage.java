@@ -7,6 +7,7 @@ import fourfold.log.Child;
 import fourfold.progress.Progress;
 import fourfold.screens.HomeEffect;
 import fourfold.screens.KeyPage;
+import fourfold.screens.TallDigits;
 import fourfold.terminal.Ink;
 import fourfold.terminal.PageEffect;
 import fourfold.terminal.PageEvent;
@@ -61,14 +62,11 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
     public void draw(Picture picture) {
         Words words = context.words();
         DrillKeys keys = new DrillKeys(words, progress.steering().settings());
-        int y = picture.height() / 2 - 5;
+        boolean roomy = TallDigits.isRoomy(picture);
+        int y = picture.height() / 2 - (roomy ? 9 : 5);
         picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
         picture.centred(y + 2, words.say("minutes.question"), Ink.PLAIN);
-        List<String> choices = new ArrayList<>();
-        for (int m = SHORTEST; m <= LONGEST; m++) {
-            choices.add(m == minutes ? "[" + m + "]" : " " + m + " ");
-        }
-        picture.centred(y + 4, String.join(" ", choices), Ink.STRONG);
+        y += roomy ? tallChoices(picture, y + 5) : choices(picture, y + 4);
         picture.centred(y + 6, today, Ink.QUIET);
         picture.centred(y + 7, words.say("minutes.how", keys.ready()), Ink.PLAIN);
         picture.centred(y + 8, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
@@ -77,6 +75,34 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
             picture.centred(line++, part, Ink.STRONG);
         }
         picture.centred(picture.height() - 1, words.say("minutes.foot"), Ink.QUIET);
+    }
+
+    /** The minutes in a row, the chosen ones in brackets; gives how many rows more than one they take. */
+    private int choices(Picture picture, int y) {
+        List<String> choices = new ArrayList<>();
+        for (int m = SHORTEST; m <= LONGEST; m++) {
+            choices.add(m == minutes ? "[" + m + "]" : " " + m + " ");
+        }
+        picture.centred(y, String.join(" ", choices), Ink.STRONG);
+        return 0;
+    }
+
+    /** The same in tall digits, the chosen ones on a line. */
+    private int tallChoices(Picture picture, int y) {
+        int step = TallDigits.TALL.width(2);
+        int x = (picture.width() - (LONGEST - SHORTEST + 1) * step) / 2;
+        for (int m = SHORTEST; m <= LONGEST; m++) {
+            Ink ink = m == minutes ? Ink.STRONG : Ink.QUIET;
+            List<String> rows = TallDigits.TALL.rows(Integer.toString(m), picture);
+            for (int i = 0; i < rows.size(); i++) {
+                picture.text(x, y + i, rows.get(i), ink);
+            }
+            if (m == minutes) {
+                picture.text(x, y + rows.size() + 1, "─".repeat(rows.get(0).length()), ink);
+            }
+            x += step;
+        }
+        return TallDigits.TALL.height() + 4;
     }
 
     @Override
