@@ -90,10 +90,12 @@ class PackagedProgramEndToEnd {
     private static String started(Path project, String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(System.getProperty("java.home") + "/bin/java"));
         command.addAll(List.of(arguments));
-        Process process = new ProcessBuilder(command)
+        ProcessBuilder builder = new ProcessBuilder(command)
                 .directory(project.toAbsolutePath().toFile())
-                .redirectErrorStream(true)
-                .start();
+                .redirectErrorStream(true);
+        // What is looked for is English, whatever the machine speaks.
+        builder.environment().put("FOURFOLD_LANGUAGE", "en");
+        Process process = builder.start();
         String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(process.waitFor(20, TimeUnit.SECONDS));
         assertEquals(0, process.exitValue(), printed);
