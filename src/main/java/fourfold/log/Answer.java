@@ -255,6 +255,14 @@ public record Answer(Place place, Moment asked, Purpose purpose, Prompt prompt, 
         return prompt instanceof MissingFactor hidden ? Optional.of(hidden.quotient()) : Optional.empty();
     }
 
+    /** The index of the trace that was asked, in whichever form; −1 for a number to copy. No object is made. */
+    public int traceIndex() {
+        if (prompt instanceof Question question) {
+            return question.traceIndex();
+        }
+        return prompt instanceof MissingFactor hidden ? hidden.quotient().traceIndex() : -1;
+    }
+
     /** The day on which it was given where the child was, counted from 1 January 1970. */
     public long localDay() {
         return asked.localDay();

@@ -15,7 +15,7 @@ final class LearnedWeights {
 
     private final double[] usualDoubt;
     private final double[] weights;
-    /** The covariance of the weights, row by row. */
+    /** The covariance of the weights, row by row, each up to its own weight: the rest is the same mirrored. */
     private final double[] covariance;
 
     private LearnedWeights(double[] usualDoubt, double[] weights, double[] covariance) {
@@ -33,10 +33,10 @@ final class LearnedWeights {
     static LearnedWeights usual(double[] usual, double[] spreads) {
         int n = usual.length;
         double[] doubt = new double[n];
-        double[] covariance = new double[n * n];
+        double[] covariance = new double[n * (n + 1) / 2];
         for (int i = 0; i < n; i++) {
             doubt[i] = spreads[i] * spreads[i];
-            covariance[i * n + i] = doubt[i];
+            covariance[own(i)] = doubt[i];
         }
         return new LearnedWeights(doubt, usual.clone(), covariance);
     }
@@ -47,7 +47,12 @@ final class LearnedWeights {
 
     /** The variance of one weight. */
     double doubt(int feature) {
-        return covariance[feature * weights.length + feature];
+        return covariance[own(feature)];
+    }
+
+    /** Where a weight's own variance stands, at the end of its row. */
+    private static int own(int feature) {
+        return feature * (feature + 3) / 2;
     }
 
     /** What is expected of these features. */
@@ -61,7 +66,17 @@ final class LearnedWeights {
 
     /** The variance of what is expected. */
     double variance(double[] features) {
-        return variance(features, shared(features));
+        double sum = 0;
+        int k = 0;
+        for (int i = 0; i < weights.length; i++) {
+            double others = 0;
+            for (int j = 0; j < i; j++, k++) {
+                others += covariance[k] * features[j];
+            }
+            sum += features[i] * (2 * others + covariance[k] * features[i]);
+            k++;
+        }
+        return sum;
     }
 
     /**
@@ -88,17 +103,17 @@ final class LearnedWeights {
     LearnedWeights after(double[] part, double miss, double variance) {
         int n = weights.length;
         double[] moved = new double[n];
-        double[] surer = new double[n * n];
+        double[] surer = new double[covariance.length];
         double share = 1 / variance;
+        int k = 0;
         for (int i = 0; i < n; i++) {
             double gain = part[i] * share;
             moved[i] = weights[i] + gain * miss;
-            int own = i * n + i;
-            surer[own] = Math.min(usualDoubt[i], covariance[own] - gain * part[i] + DRIFT * usualDoubt[i]);
-            for (int j = 0; j < i; j++) {
-                surer[i * n + j] = covariance[i * n + j] - gain * part[j];
-                surer[j * n + i] = surer[i * n + j];
+            for (int j = 0; j < i; j++, k++) {
+                surer[k] = covariance[k] - gain * part[j];
             }
+            surer[k] = Math.min(usualDoubt[i], covariance[k] - gain * part[i] + DRIFT * usualDoubt[i]);
+            k++;
         }
         return new LearnedWeights(usualDoubt, moved, surer);
     }
@@ -110,10 +125,12 @@ final class LearnedWeights {
         int k = 0;
         for (int i = 0; i < n; i++) {
             double sum = 0;
-            for (int j = 0; j < n; j++, k++) {
+            for (int j = 0; j < i; j++, k++) {
                 sum += covariance[k] * features[j];
+                product[j] += covariance[k] * features[i];
             }
-            product[i] = sum;
+            product[i] += sum + covariance[k] * features[i];
+            k++;
         }
         return product;
     }

@@ -2,11 +2,9 @@
 package fourfold.memory;
 
 import fourfold.facts.Families;
-import fourfold.facts.Question;
 import fourfold.facts.Trace;
 import fourfold.log.Answer;
 import fourfold.log.Purpose;
-import java.util.Optional;
 
 /** The working copy behind {@link Memory}: takes answers one by one. Traces are copied before their first change. */
 final class MemoryState {
@@ -150,11 +148,10 @@ final class MemoryState {
 
     /** Takes one more answer. Numbers to copy change nothing. */
     void take(Answer answer, MotorTime motor, double thinkingMillis) {
-        Optional<Question> question = answer.question();
-        if (answer.purpose() == Purpose.COPY || question.isEmpty()) {
+        int index = answer.traceIndex();
+        if (index < 0) {
             return;
         }
-        int index = question.get().traceIndex();
         long at = answer.askedAt().toEpochMilli();
         clock = clockAt(at);
         millis = started ? Math.max(millis, at) : at;

@@ -23,7 +23,7 @@ import java.util.Optional;
  *
  * What was said aloud counts as quick or slow in two steps, see {@code memory.HeardPace}. Immutable.
  */
-public final class FactMastery {
+public final class FactMastery implements Meeting {
     /** A trace never met. */
     public static final FactMastery UNMET = new FactMastery();
 
@@ -79,7 +79,7 @@ public final class FactMastery {
     }
 
     /** Many answers to one trace, one after the other; much faster than an object for each. */
-    static final class Fold {
+    static final class Fold implements Meeting {
         private final State state = new State();
 
         /**
@@ -94,13 +94,13 @@ public final class FactMastery {
                     limitMillis);
         }
 
-        /** As {@link FactMastery#isMet}. */
-        boolean isMet() {
+        @Override
+        public boolean isMet() {
             return state.asked > 0 || state.shown > 0;
         }
 
-        /** As {@link FactMastery#isOnlyTried}. */
-        boolean isOnlyTried() {
+        @Override
+        public boolean isOnlyTried() {
             return FactMastery.isOnlyTried(state.asked, state.right, state.shown);
         }
 
@@ -120,13 +120,13 @@ public final class FactMastery {
         return level == Mastery.LASTING && keptOverAGap;
     }
 
-    /** Whether it was ever asked or introduced. */
+    @Override
     public boolean isMet() {
         return asked > 0 || shown > 0;
     }
 
-    /** Whether it was only tried: never right from memory, and shown no more than was needed to put that right. */
-    boolean isOnlyTried() {
+    @Override
+    public boolean isOnlyTried() {
         return isOnlyTried(asked, right, shown);
     }
 

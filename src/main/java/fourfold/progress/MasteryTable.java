@@ -8,7 +8,6 @@ import fourfold.log.Answer;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.function.IntPredicate;
 
 /** The mastery of every trace, and of the families that they belong to. Immutable. */
 final class MasteryTable {
@@ -43,9 +42,9 @@ final class MasteryTable {
         return since;
     }
 
-    private static void begin(long[] since, Answer answer) {
-        int family = answer.question().orElseThrow().family().index();
-        since[family] = since[family] == NEVER ? answer.localDay() : since[family];
+    private static void begin(long[] since, Answer answer, Family family) {
+        int f = family.index();
+        since[f] = since[f] == NEVER ? answer.localDay() : since[f];
     }
 
     /** A table in the making: takes answers in order of time. */
@@ -57,15 +56,15 @@ final class MasteryTable {
             Arrays.setAll(byTrace, i -> new FactMastery.Fold());
         }
 
-        /** Takes one more answer to a question; see {@link FactMastery.Fold#take}. */
-        void take(Answer answer, int trace, double thinkingMillis, long limitMillis) {
-            byTrace[trace].take(answer, thinkingMillis, limitMillis);
-            begin(since, answer);
+        /** Takes one more answer to a question of a family; see {@link FactMastery.Fold#take}. */
+        void take(Answer answer, Family family, double thinkingMillis, long limitMillis) {
+            byTrace[answer.traceIndex()].take(answer, thinkingMillis, limitMillis);
+            begin(since, answer, family);
         }
 
         /** As {@link MasteryTable#isMet}. */
         boolean isMet(Family family) {
-            return MasteryTable.isMet(family, t -> byTrace[t].isMet(), t -> byTrace[t].isOnlyTried());
+            return MasteryTable.isMet(family, byTrace);
         }
 
         /** What it came to; the fold must not be used any more afterwards. */
@@ -82,11 +81,11 @@ final class MasteryTable {
 
     /** With one more answer to a question; see {@link FactMastery#after}. */
     MasteryTable after(Answer answer, Optional<Duration> thinkingTime, Duration limit) {
-        int trace = answer.question().orElseThrow().traceIndex();
+        int trace = answer.traceIndex();
         FactMastery[] next = byTrace.clone();
         next[trace] = next[trace].after(answer, thinkingTime, limit);
         long[] days = since.clone();
-        begin(days, answer);
+        begin(days, answer, answer.question().orElseThrow().family());
         return new MasteryTable(next, days);
     }
 
@@ -97,16 +96,16 @@ final class MasteryTable {
 
     /** Whether any of the family's traces was met; a product that was only tried, and not known, has met nothing. */
     boolean isMet(Family family) {
-        return isMet(family, t -> byTrace[t].isMet(), t -> byTrace[t].isOnlyTried());
+        return isMet(family, byTrace);
     }
 
-    private static boolean isMet(Family family, IntPredicate met, IntPredicate onlyTried) {
+    private static boolean isMet(Family family, Meeting[] byTrace) {
         int[] traces = TRACES[family.index()];
-        if (met.test(traces[0]) && !onlyTried.test(traces[0])) {
+        if (byTrace[traces[0]].isMet() && !byTrace[traces[0]].isOnlyTried()) {
             return true;
         }
         for (int i = 1; i < traces.length; i++) {
-            if (met.test(traces[i])) {
+            if (byTrace[traces[i]].isMet()) {
                 return true;
             }
         }

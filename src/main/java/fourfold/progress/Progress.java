@@ -95,9 +95,9 @@ public final class Progress {
                 if (memory.isPresent()) {
                     memory.get().take(answer, motor, thinkingMillis);
                 }
-                Question question = asked.get();
-                recent.take(answer, masteries.isMet(question.family()));
-                masteries.take(answer, question.traceIndex(), thinkingMillis, limit);
+                Family family = asked.get().family();
+                recent.take(answer, masteries.isMet(family));
+                masteries.take(answer, family, thinkingMillis, limit);
             }
             motor = motor.after(answer);
             count++;

@@ -8,6 +8,7 @@ import fourfold.outlook.Outlook;
 import fourfold.outlook.Projection;
 import fourfold.outlook.Within;
 import fourfold.outlook.YearAhead;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,12 +52,14 @@ public final class AheadWords {
                         minutes);
     }
 
-    private static String range(Words words, Projection closed) {
-        return words.say(
-                "plan.range",
-                words.date(closed.middle().orElseThrow()),
-                words.date(closed.early().orElseThrow()),
-                words.date(closed.late().orElseThrow()));
+    /** When a goal may be reached. A range whose ends are equal is one day. */
+    static String range(Words words, Projection closed) {
+        LocalDate early = closed.early().orElseThrow();
+        LocalDate late = closed.late().orElseThrow();
+        String middle = words.date(closed.middle().orElseThrow());
+        return early.equals(late)
+                ? words.say("plan.range.one", middle)
+                : words.say("plan.range", middle, words.date(early), words.date(late));
     }
 
     private static String within(Words words, Within within) {

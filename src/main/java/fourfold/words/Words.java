@@ -208,10 +208,7 @@ public final class Words {
 
     /** What a lesson shows: a fact, or a product with a factor hidden, as in {@code 7 × ? = 56}. */
     public String shown(Prompt prompt) {
-        if (prompt instanceof MissingFactor hidden) {
-            return hidden.known() + " " + sign(Operation.MULTIPLY) + " ? = " + hidden.product();
-        }
-        return prompt instanceof Question question ? fact(question.fact()) : Integer.toString(prompt.expected());
+        return prompt instanceof Question question ? fact(question.fact()) : asked(prompt);
     }
 
     /** A level in this language. */

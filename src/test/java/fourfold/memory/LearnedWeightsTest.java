@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package fourfold.memory;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,6 +69,32 @@ class LearnedWeightsTest {
         assertEquals(USUAL[1], weights.weight(1), 0);
         // Where drift q and information balance, the doubt is the root of q · noise: 6.4e-6 · 0.3.
         assertEquals(Math.sqrt(6.4e-6 * 0.3), weights.doubt(0), 1e-4);
+    }
+
+    /** The full matrix, kept beside as the textbook has it, for four weights. */
+    @Property(tries = 20)
+    void whatIsKeptOfTheCovarianceIsEnough(@ForAll long seed) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        double[] spreads = {0.4, 0.3, 0.2, 0.5};
+        LearnedWeights weights = LearnedWeights.usual(new double[4], spreads);
+        double[][] full = new double[4][4];
+        for (int i = 0; i < 4; i++) {
+            full[i][i] = spreads[i] * spreads[i];
+        }
+        for (int answer = 0; answer < 12; answer++) {
+            double[] f = {1, dice.nextDouble(-2, 2), dice.nextInt(2), dice.nextDouble(3)};
+            double[] part = new Array2DRowRealMatrix(full).operate(f);
+            double variance = new ArrayRealVector(part).dotProduct(new ArrayRealVector(f));
+            assertArrayEquals(part, weights.shared(f), 1e-4);
+            assertEquals(variance, weights.variance(f), 1e-3);
+            assertEquals(weights.variance(f), weights.variance(f, weights.shared(f)), 1e-12);
+            weights = weights.after(weights.shared(f), 1, variance + NOISE);
+            for (int i = 0; i < 4; i++) {
+                for (int j = 0; j < 4; j++) {
+                    full[i][j] -= part[i] * part[j] / (variance + NOISE);
+                }
+            }
+        }
     }
 
     /** One number by hand: a doubt of .09, an observation with as much again, so half of the way and half of the doubt. */

@@ -4,8 +4,10 @@ package fourfold.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import fourfold.outlook.EarlierForecast;
+import fourfold.outlook.Projection;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -23,5 +25,24 @@ class AheadWordsTest {
     void aRangeWhoseEndsAreEqualIsOneNumber(String language, int low, int high, String told) {
         EarlierForecast earlier = new EarlierForecast(LocalDate.of(2026, 10, 31), low, high, 32);
         assertEquals(told, AheadWords.earlier(Words.of(Locale.forLanguageTag(language)), earlier));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            en | 0 | perhaps 22 Apr 2027
+            en | 3 | perhaps 22 Apr 2027, between 22 Apr 2027 and 25 Apr 2027 in eight of ten cases
+            de | 0 | vielleicht am 22. Apr. 2027
+            es | 0 | quizá el 22 abr 2027
+            """)
+    void aRangeOfOneDayIsThatDay(String language, int days, String told) {
+        LocalDate day = LocalDate.of(2027, 4, 22);
+        Projection closed = new Projection(
+                Projection.Outcome.WITHIN_REACH,
+                Optional.of(day),
+                Optional.of(day),
+                Optional.of(day.plusDays(days)),
+                day.plusDays(90),
+                4);
+        assertEquals(told, AheadWords.range(Words.of(Locale.forLanguageTag(language)), closed));
     }
 }

@@ -66,7 +66,12 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
         int y = picture.height() / 2 - (roomy ? 9 : 5);
         picture.centred(y, words.say("minutes.hello", Words.isolated(child.name())), Ink.STRONG);
         picture.centred(y + 2, words.say("minutes.question"), Ink.PLAIN);
-        y += roomy ? tallChoices(picture, y + 5) : choices(picture, y + 4);
+        if (roomy) {
+            tallChoices(picture, y + 5);
+            y += TallDigits.TALL.height() + 4;
+        } else {
+            choices(picture, y + 4);
+        }
         picture.centred(y + 6, today, Ink.QUIET);
         picture.centred(y + 7, words.say("minutes.how", keys.ready()), Ink.PLAIN);
         picture.centred(y + 8, words.say("minutes.pause", keys.pause()), Ink.PLAIN);
@@ -77,18 +82,17 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
         picture.centred(picture.height() - 1, words.say("minutes.foot"), Ink.QUIET);
     }
 
-    /** The minutes in a row, the chosen ones in brackets; gives how many rows more than one they take. */
-    private int choices(Picture picture, int y) {
+    /** The minutes in a row, the chosen ones in brackets. */
+    private void choices(Picture picture, int y) {
         List<String> choices = new ArrayList<>();
         for (int m = SHORTEST; m <= LONGEST; m++) {
             choices.add(m == minutes ? "[" + m + "]" : " " + m + " ");
         }
         picture.centred(y, String.join(" ", choices), Ink.STRONG);
-        return 0;
     }
 
     /** The same in tall digits, the chosen ones on a line. */
-    private int tallChoices(Picture picture, int y) {
+    private void tallChoices(Picture picture, int y) {
         int step = TallDigits.TALL.width(2);
         int x = (picture.width() - (LONGEST - SHORTEST + 1) * step) / 2;
         for (int m = SHORTEST; m <= LONGEST; m++) {
@@ -102,7 +106,6 @@ record MinutesPage(PageContext context, Child child, Progress progress, String t
             }
             x += step;
         }
-        return TallDigits.TALL.height() + 4;
     }
 
     @Override
