@@ -4,17 +4,23 @@ package fourfold.commands;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fourfold.facts.Fact;
+import fourfold.facts.Family;
 import fourfold.progress.Setting;
+import fourfold.screens.TallDigits;
+import fourfold.terminal.Picture;
 import fourfold.words.Words;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Guards against sentences that the edge of the smallest screen cuts, in any language. */
+/** Guards against what the edge of a screen cuts, in any language. */
 class SmallScreenTest {
     @TempDir
     private Path folder;
@@ -71,6 +77,24 @@ class SmallScreenTest {
             assertEquals(19, others, journey.picture());
             journey.keys("Esc m 4");
             assertSaid(words.say("paper.none"), journey);
+        }
+    }
+
+    /** From 118 columns and 37 rows on they stand in tall digits, and must not be cut there. */
+    @ParameterizedTest
+    @CsvSource({"118, 37", "120, 40", "200, 60"})
+    void theTwoFactsOfTheFirstPageAreWhole(int columns, int rows) {
+        Words words = Words.of(Locale.ENGLISH);
+        Path file = folder.resolve("family.db");
+        CommandRun.of(file, "children", "--add", "Mina");
+        try (Journey journey = new Journey(file, Instant.parse("2026-11-25T16:00:00Z"), columns, rows, true)) {
+            String picture = journey.picture();
+            for (int place : List.of(0, 3)) {
+                Fact fact = Family.of(7, 8).facts().get(place);
+                for (String row : TallDigits.SMALL.rows(words.fact(fact), new Picture(columns, rows, true))) {
+                    assertTrue(picture.contains(row.stripTrailing()), picture);
+                }
+            }
         }
     }
 

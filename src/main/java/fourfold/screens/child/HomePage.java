@@ -99,11 +99,13 @@ public record HomePage(
     @Override
     public void draw(Picture picture) {
         boolean roomy = TallDigits.isRoomy(picture);
-        int top = Math.max(1, picture.height() / 2 - (roomy ? 11 : 7));
+        int top = Math.max(1, picture.height() / 2 - (roomy ? 13 : 7));
         picture.centred(top, "F O U R F O L D", Ink.STRONG);
         if (roomy) {
-            picture.centredBlock(top + 3, TallDigits.SMALL.rows(fact(0) + "   " + fact(3), picture), Ink.QUIET);
-            top += 5;
+            int step = TallDigits.SMALL.height() + 1;
+            picture.centredBlock(top + 3, TallDigits.SMALL.rows(fact(0), picture), Ink.QUIET);
+            picture.centredBlock(top + 3 + step, TallDigits.SMALL.rows(fact(3), picture), Ink.QUIET);
+            top += 2 * step + 1;
         } else {
             picture.centred(top + 1, fact(0) + "   ↔   " + fact(3), Ink.QUIET);
         }
