@@ -80,6 +80,20 @@ class SmallScreenTest {
         }
     }
 
+    /** What is said of each line of the calendar stands above its keys, and neither is written over the other. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "es"})
+    void whatALineOfTheCalendarMeansIsSaidInFullAboveItsKeys(String language) {
+        Words words = Words.of(Locale.forLanguageTag(language));
+        try (Journey journey = stairs(language).keys("k")) {
+            assertSaid(words.say("calendar.help.begin"), journey);
+            for (int line = 0; line < 14; line++) {
+                assertSaid(words.say("calendar.foot"), journey);
+                journey.keys("Down");
+            }
+        }
+    }
+
     /** From 118 columns and 37 rows on they stand in tall digits, and must not be cut there. */
     @ParameterizedTest
     @CsvSource({"118, 37", "120, 40", "200, 60"})

@@ -36,17 +36,21 @@ final class CalendarPicture {
                 tall ? 1 : 0, words.say("calendar.title", page.steers().child().name()), Ink.STRONG);
         int x = Math.max(1, (picture.width() - 58) / 2);
         int y = tall ? 3 : 1;
-        for (int line = 0; line < page.lines(); line++) {
+        int above = Footer.draw(picture, List.of(page.keys().split("   ")));
+        String said =
+                page.note().map(n -> words.say("calendar.typing", n + "_")).orElse(help());
+        List<String> help = Wrapping.lines(said, Math.min(76, picture.width() - 2));
+        // Where the page is low, the list gives way to what is said of its marked line, and moves along with the mark.
+        int room = Math.min(page.lines(), above - y - help.size());
+        int first = Math.max(0, Math.min(page.chosen() - room / 2, page.lines() - room));
+        for (int line = first; line < first + room; line++) {
             picture.text(
                     x,
                     y++,
                     (line == page.chosen() ? "► " : "  ") + row(line),
                     line == page.chosen() ? Ink.STRONG : Ink.PLAIN);
         }
-        int above = Footer.draw(picture, List.of(page.keys().split("   ")));
-        String said =
-                page.note().map(n -> words.say("calendar.typing", n + "_")).orElse(help());
-        for (String text : Wrapping.lines(said, Math.min(76, picture.width() - 2))) {
+        for (String text : help) {
             picture.centred(y++, text, Ink.PLAIN);
         }
         Footer.say(picture, above, page.steers().message());
